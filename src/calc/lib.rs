@@ -1,0 +1,23 @@
+//! Pure calculations for geared, chain-driven machines: one file a trade topic.
+//!
+//! Every public function takes and returns typed quantities (crate `uom`, SI inside),
+//! has no side effect, asks neither clock nor chance, and gives the same bits on every
+//! platform: all transcendental functions come from [`math`], a thin face of `libm`.
+//!
+//! * [`mount`]: soft foot, angled feet, shim packs, levelness
+//! * [`chain`]: sprockets, length, sag, tension, take-up, wear, capacity
+//! * [`load`]: torque, overhung load, bearing reactions, life, shaft stress
+//! * [`heat`]: rise over ambient, warm-up, settling, heat balance, infrared readings
+//!
+//! A value outside a function's stated range gives an [`Error`] that names the input,
+//! the value and the range; nothing panics.
+
+pub mod chain;
+mod error;
+pub mod heat;
+pub mod load;
+pub mod math;
+pub mod mount;
+pub mod units;
+
+pub use error::{Error, Result};
