@@ -1,0 +1,122 @@
+//! Amounts as people write them: numbers with units, written from a value.
+
+use crate::instrument::Figures;
+use crate::quantity::{Quantity, magnitude};
+use crate::unit::{Kind, System, Unit};
+
+/// No-break space between number and unit, so that a line never ends between the two.
+pub const SPACE: char = '\u{a0}';
+
+/// `base` (SI) of `quantity` as a person is shown it in `system`: `11.0 mm`, `7/16 in`, `foot 2`.
+///
+/// ```
+/// use drivecourse_machine::{Instrument, Kind, Quantity, System, amount};
+/// let sag = Quantity::new("chain.sag", "δ", Kind::Length, "sag").read(Instrument::Scale);
+/// assert_eq!(amount::write(&sag, 0.4375 * 0.0254, System::Us), "7/16\u{a0}in");
+/// assert_eq!(amount::write(&sag, 0.0111, System::Si), "11.0\u{a0}mm");
+/// ```
+pub fn write(quantity: &Quantity, base: f64, system: System) -> String {
+    if quantity.kind == Kind::Choice {
+        return choice(quantity, base).unwrap_or("?").to_owned();
+    }
+    let display = quantity.display(system);
+    let unit = quantity.unit(system);
+    with_unit(&number(unit.from_base(base), display.figures), unit)
+}
+
+/// The label of a choice, if `base` stands for one.
+pub fn choice(quantity: &Quantity, base: f64) -> Option<&'static str> {
+    (base >= 0.0 && base.is_finite()).then(|| quantity.choices.get(base.round() as usize).copied()).flatten()
+}
+
+/// `text` followed by the unit, spaced as the unit is: `45°`, `4 %`, `11 mm`, `19`.
+pub fn with_unit(text: &str, unit: &Unit) -> String {
+    match unit.symbol {
+        "" => text.to_owned(),
+        "°" => format!("{text}°"),
+        symbol => format!("{text}{SPACE}{symbol}"),
+    }
+}
+
+/// `value` to `figures`, without unit. Never `-0`, never an exponent below 10^15.
+pub fn number(value: f64, figures: Figures) -> String {
+    if !value.is_finite() {
+        return "?".into();
+    }
+    match figures {
+        Figures::Fraction(parts) => fraction(value, parts),
+        Figures::Places(places) => plain(figures.round(value), usize::from(places)),
+        Figures::Significant(wanted) => {
+            let value = figures.round(value);
+            if value == 0.0 {
+                return "0".into();
+            }
+            let places = i32::from(wanted) - 1 - magnitude(value);
+            plain(value, usize::try_from(places).unwrap_or(0))
+        }
+    }
+}
+
+/// Decimal text with thin no-break spaces in long whole numbers, and a true minus sign.
+fn plain(value: f64, places: usize) -> String {
+    if value.abs() >= 1e15 {
+        return format!("{value:e}");
+    }
+    let text = format!("{:.places$}", value.abs());
+    let (whole, rest) = text.split_at(text.find('.').unwrap_or(text.len()));
+    let mut grouped = String::with_capacity(text.len() + 4);
+    for (index, figure) in whole.chars().enumerate() {
+        // Four figures stand together; five and more are set in threes (ISO 80000-1, 7.3.1).
+        if whole.len() > 4 && index > 0 && (whole.len() - index) % 3 == 0 {
+            grouped.push('\u{202f}');
+        }
+        grouped.push(figure);
+    }
+    let negative = value < 0.0 && text.bytes().any(|b| b.is_ascii_digit() && b != b'0');
+    format!("{}{grouped}{rest}", if negative { "−" } else { "" })
+}
+
+/// `1 3/16`, `7/16`, `2`: lowest terms.
+fn fraction(value: f64, parts: u16) -> String {
+    let units = (value.abs() * f64::from(parts)).round();
+    if units >= 1e12 {
+        return plain(value, 0);
+    }
+    let (units, parts) = (units as u64, u64::from(parts));
+    let sign = if value < 0.0 && units > 0 { "−" } else { "" };
+    let (whole, over) = (units / parts, units % parts);
+    if over == 0 {
+        return format!("{sign}{whole}");
+    }
+    let divisor = gcd(over, parts);
+    let small = format!("{}/{}", over / divisor, parts / divisor);
+    if whole == 0 { format!("{sign}{small}") } else { format!("{sign}{whole} {small}") }
+}
+
+fn gcd(a: u64, b: u64) -> u64 {
+    if b == 0 { a } else { gcd(b, a % b) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_are_written_as_people_do() {
+        for (value, figures, text) in [
+            (11.04, Figures::Places(1), "11.0"),
+            (-0.001, Figures::Places(1), "0.0"),
+            (-2.5, Figures::Places(1), "−2.5"),
+            (0.034_56, Figures::Significant(3), "0.0346"),
+            (1234.0, Figures::Significant(3), "1230"),
+            (1_234_567.0, Figures::Significant(4), "1\u{202f}235\u{202f}000"),
+            (1.1875, Figures::Fraction(64), "1 3/16"),
+            (-0.4375, Figures::Fraction(64), "−7/16"),
+            (0.001, Figures::Fraction(64), "0"),
+            (f64::NAN, Figures::Places(2), "?"),
+            (0.0, Figures::Significant(3), "0"),
+        ] {
+            assert_eq!(number(value, figures), text);
+        }
+    }
+}

@@ -1,0 +1,103 @@
+//! What a reading is taken with: its smallest step in each system of units.
+
+use crate::unit::System;
+
+/// How finely a value is shown.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Figures {
+    /// This many decimal places.
+    Places(u8),
+    /// This many significant figures.
+    Significant(u8),
+    /// Whole numbers and a fraction with this denominator, in lowest terms (`1 3/16`).
+    Fraction(u16),
+}
+
+/// A unit and how finely a value is shown in it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Display {
+    /// Symbol of the unit, as in [`crate::unit::UNITS`].
+    pub unit: &'static str,
+    /// How finely.
+    pub figures: Figures,
+}
+
+/// An instrument on the shop floor: its smallest step and how its readings are written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[non_exhaustive]
+pub enum Instrument {
+    /// Steel scale held to a straightedge: 0.5 mm, or 1/64 in.
+    Scale,
+    /// Tape measure: 1 mm, or 1/16 in.
+    Tape,
+    /// Vernier or digital caliper: 0.02 mm, or 0.001 in.
+    Caliper,
+    /// Feeler gauge leaves: 0.05 mm, or 0.002 in.
+    Feeler,
+    /// Dial indicator: 0.01 mm, or 0.001 in.
+    Dial,
+    /// Precision level: 0.02 mm/m, or 0.0005 in/ft.
+    Level,
+    /// Contact or infrared thermometer: 1 °C, or 1 °F.
+    Thermometer,
+    /// Watch: one minute.
+    Watch,
+    /// Tachometer: 1 r/min.
+    Tachometer,
+    /// Protractor or inclinometer: 1°.
+    Protractor,
+}
+
+/// Step of an instrument in one system: the unit it is marked in, the step, and how it is written.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Step {
+    /// Unit the instrument is marked in.
+    pub unit: &'static str,
+    /// Smallest step, in that unit.
+    pub step: f64,
+    /// How a reading is written.
+    pub figures: Figures,
+}
+
+impl Instrument {
+    /// Its name, as the trade says it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Scale => "steel scale",
+            Self::Tape => "tape measure",
+            Self::Caliper => "caliper",
+            Self::Feeler => "feeler gauge",
+            Self::Dial => "dial indicator",
+            Self::Level => "precision level",
+            Self::Thermometer => "thermometer",
+            Self::Watch => "watch",
+            Self::Tachometer => "tachometer",
+            Self::Protractor => "protractor",
+        }
+    }
+
+    /// Its step in `system` (usual shop instruments; common practice, no source).
+    pub fn step(self, system: System) -> Step {
+        use Figures::{Fraction, Places};
+        let (unit, step, figures) = match (self, system) {
+            (Self::Scale, System::Si) => ("mm", 0.5, Places(1)),
+            (Self::Scale, System::Us) => ("in", 1.0 / 64.0, Fraction(64)),
+            (Self::Tape, System::Si) => ("mm", 1.0, Places(0)),
+            (Self::Tape, System::Us) => ("in", 1.0 / 16.0, Fraction(16)),
+            (Self::Caliper, System::Si) => ("mm", 0.02, Places(2)),
+            (Self::Caliper, System::Us) => ("in", 0.001, Places(3)),
+            (Self::Feeler, System::Si) => ("mm", 0.05, Places(2)),
+            (Self::Feeler, System::Us) => ("in", 0.002, Places(3)),
+            (Self::Dial, System::Si) => ("mm", 0.01, Places(2)),
+            (Self::Dial, System::Us) => ("in", 0.001, Places(3)),
+            (Self::Level, System::Si) => ("mm/m", 0.02, Places(2)),
+            (Self::Level, System::Us) => ("in/ft", 0.0005, Places(4)),
+            (Self::Thermometer, System::Si) => ("°C", 1.0, Places(0)),
+            (Self::Thermometer, System::Us) => ("°F", 1.0, Places(0)),
+            (Self::Watch, _) => ("min", 1.0, Places(0)),
+            (Self::Tachometer, _) => ("r/min", 1.0, Places(0)),
+            (Self::Protractor, _) => ("°", 1.0, Places(0)),
+        };
+        Step { unit, step, figures }
+    }
+}

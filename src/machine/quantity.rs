@@ -1,0 +1,243 @@
+//! A quantity: one thing about a drive that has a value.
+
+use crate::instrument::{Display, Figures, Instrument};
+use crate::unit::{Kind, System, Unit};
+
+/// How a person comes to know a quantity's value.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Known {
+    /// Only by working it out.
+    Worked,
+    /// Printed on a plate, a drawing or a catalogue page; rounded as it is shown.
+    Plate,
+    /// Read with an instrument, rounded to its step.
+    Read(Instrument),
+}
+
+/// One thing about a drive that has a value: its name, symbol, kind, units and how it is known.
+///
+/// Built as a constant beside the relations of its topic:
+/// ```
+/// use drivecourse_machine::{Instrument, Kind, Quantity};
+/// const SAG: Quantity =
+///     Quantity::new("chain.sag", "δ", Kind::Length, "sag at mid-span below the straightedge").read(Instrument::Scale);
+/// assert_eq!(SAG.topic(), "chain");
+/// ```
+#[derive(Debug, Clone, Copy)]
+pub struct Quantity {
+    /// `topic.name`, as families, items and `solve` write it.
+    pub id: &'static str,
+    /// Symbol in formulas; a part after `_` is printed as a subscript.
+    pub symbol: &'static str,
+    /// What sort of quantity it is.
+    pub kind: Kind,
+    /// Its name in a sentence, without article.
+    pub name: &'static str,
+    /// Shown in SI so.
+    pub si: Display,
+    /// Shown in US customary units so.
+    pub us: Display,
+    /// How a person comes to know it.
+    pub known: Known,
+    /// The possibilities of a [`Kind::Choice`], in the order of its values.
+    pub choices: &'static [&'static str],
+}
+
+impl Quantity {
+    /// A quantity that is worked out, shown in the usual units of its kind to three figures.
+    pub const fn new(id: &'static str, symbol: &'static str, kind: Kind, name: &'static str) -> Self {
+        let (si, us) = usual(kind);
+        Self { id, symbol, kind, name, si, us, known: Known::Worked, choices: &[] }
+    }
+
+    /// A choice among `choices`.
+    pub const fn choice(
+        id: &'static str,
+        symbol: &'static str,
+        name: &'static str,
+        choices: &'static [&'static str],
+    ) -> Self {
+        let mut quantity = Self::new(id, symbol, Kind::Choice, name);
+        quantity.choices = choices;
+        quantity
+    }
+
+    /// Shown in these units: SI, then US customary.
+    #[must_use]
+    pub const fn shown(mut self, si: &'static str, si_as: Figures, us: &'static str, us_as: Figures) -> Self {
+        self.si = Display { unit: si, figures: si_as };
+        self.us = Display { unit: us, figures: us_as };
+        self
+    }
+
+    /// Printed on a plate, a drawing or a catalogue page.
+    #[must_use]
+    pub const fn plate(mut self) -> Self {
+        self.known = Known::Plate;
+        self
+    }
+
+    /// Read with `instrument`.
+    #[must_use]
+    pub const fn read(mut self, instrument: Instrument) -> Self {
+        self.known = Known::Read(instrument);
+        self
+    }
+
+    /// The part of the id before the first dot.
+    pub fn topic(&self) -> &'static str {
+        self.id.split('.').next().unwrap_or(self.id)
+    }
+
+    /// How it is shown in `system`: as the instrument shows it, if it is read with one.
+    pub fn display(&self, system: System) -> Display {
+        if let Known::Read(instrument) = self.known {
+            let step = instrument.step(system);
+            return Display { unit: step.unit, figures: step.figures };
+        }
+        match system {
+            System::Si => self.si,
+            System::Us => self.us,
+        }
+    }
+
+    /// The unit it is shown in. The registry's own test makes sure that there is one.
+    pub fn unit(&self, system: System) -> &'static Unit {
+        let symbol = self.display(system).unit;
+        Unit::find(self.kind, symbol).unwrap_or_else(|| panic!("{}: no unit {symbol:?} for {:?}", self.id, self.kind))
+    }
+
+    /// `base` (SI) as a person gets to see it in `system`: on the instrument's nearest step, or
+    /// with the plate's figures. Worked quantities and choices come back unchanged.
+    pub fn as_seen(&self, base: f64, system: System) -> f64 {
+        match self.known {
+            Known::Worked => base,
+            Known::Read(instrument) => {
+                let step = instrument.step(system).step;
+                let unit = self.unit(system);
+                unit.to_base((unit.from_base(base) / step).round() * step)
+            }
+            Known::Plate => {
+                let display = self.display(system);
+                let unit = self.unit(system);
+                unit.to_base(display.figures.round(unit.from_base(base)))
+            }
+        }
+    }
+
+    /// Half of the instrument's step, in the SI unit: nought for what is not read with one.
+    pub fn half_step(&self, system: System) -> f64 {
+        match self.known {
+            Known::Worked | Known::Plate => 0.0,
+            Known::Read(instrument) => 0.5 * instrument.step(system).step * self.unit(system).size().abs(),
+        }
+    }
+}
+
+/// The usual units of a kind.
+const fn usual(kind: Kind) -> (Display, Display) {
+    const fn d(unit: &'static str, figures: Figures) -> Display {
+        Display { unit, figures }
+    }
+    use Figures::{Places, Significant};
+    match kind {
+        Kind::Count | Kind::Choice => (d("", Places(0)), d("", Places(0))),
+        Kind::Ratio => (d("", Significant(3)), d("", Significant(3))),
+        Kind::Slope => (d("mm/m", Places(2)), d("in/ft", Places(4))),
+        Kind::Turns => (d("turns", Significant(3)), d("turns", Significant(3))),
+        Kind::Length => (d("mm", Significant(4)), d("in", Significant(4))),
+        Kind::Angle => (d("°", Significant(4)), d("°", Significant(4))),
+        Kind::Mass => (d("kg", Significant(3)), d("lb", Significant(3))),
+        Kind::MassPerLength => (d("kg/m", Significant(3)), d("lb/ft", Significant(3))),
+        Kind::Force => (d("N", Significant(3)), d("lbf", Significant(3))),
+        Kind::Torque => (d("N·m", Significant(3)), d("lbf·in", Significant(3))),
+        Kind::Power => (d("kW", Significant(3)), d("hp", Significant(3))),
+        Kind::Speed => (d("r/min", Significant(4)), d("r/min", Significant(4))),
+        Kind::Velocity => (d("m/s", Significant(3)), d("ft/min", Significant(3))),
+        Kind::Stress => (d("MPa", Significant(3)), d("psi", Significant(3))),
+        Kind::Temperature => (d("°C", Places(1)), d("°F", Places(1))),
+        Kind::TemperatureRise => (d("°C", Places(1)), d("°F", Places(1))),
+        Kind::Time => (d("min", Significant(3)), d("min", Significant(3))),
+        Kind::Conductance => (d("W/K", Significant(3)), d("Btu/(h·°F)", Significant(3))),
+    }
+}
+
+impl Figures {
+    /// `value` rounded to these figures, halves away from nought.
+    pub fn round(self, value: f64) -> f64 {
+        let scale = match self {
+            Self::Places(places) => ten_to(i32::from(places)),
+            Self::Fraction(parts) => f64::from(parts),
+            Self::Significant(figures) => {
+                if value == 0.0 || !value.is_finite() {
+                    return value;
+                }
+                ten_to(i32::from(figures) - 1 - magnitude(value))
+            }
+        };
+        let rounded = (value * scale).round() / scale;
+        if rounded.is_finite() { rounded } else { value }
+    }
+
+    /// The size of one step in the last figure of `value`.
+    pub fn step(self, value: f64) -> f64 {
+        match self {
+            Self::Places(places) => ten_to(-i32::from(places)),
+            Self::Fraction(parts) => 1.0 / f64::from(parts),
+            Self::Significant(_) if value == 0.0 || !value.is_finite() => 0.0,
+            Self::Significant(figures) => ten_to(magnitude(value) + 1 - i32::from(figures)),
+        }
+    }
+}
+
+/// Position of the first figure: 0 for 1 to 9.99, 1 for 10 to 99.9, -1 for 0.1 to 0.999.
+pub(crate) fn magnitude(value: f64) -> i32 {
+    let mut exponent = libm::floor(libm::log10(value.abs())) as i32;
+    // The logarithm of 1000 may come out a hair under 3: settle it with an exact comparison.
+    if ten_to(exponent + 1) <= value.abs() {
+        exponent += 1;
+    } else if ten_to(exponent) > value.abs() {
+        exponent -= 1;
+    }
+    exponent
+}
+
+/// Ten to a small whole power, exact where a double can hold it.
+pub(crate) fn ten_to(exponent: i32) -> f64 {
+    const POWERS: [f64; 23] = [
+        1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19,
+        1e20, 1e21, 1e22,
+    ];
+    match POWERS.get(exponent.unsigned_abs() as usize) {
+        Some(power) if exponent >= 0 => *power,
+        Some(power) => 1.0 / power,
+        None => libm::pow(10.0, f64::from(exponent)),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const SAG: Quantity = Quantity::new("chain.sag", "δ", Kind::Length, "sag").read(Instrument::Scale);
+
+    #[test]
+    fn readings_fall_on_the_instruments_steps() {
+        approx::assert_relative_eq!(SAG.as_seen(0.011_2, System::Si), 0.011, max_relative = 1e-12);
+        approx::assert_relative_eq!(SAG.as_seen(0.011_2, System::Us), 28.0 / 64.0 * 0.0254, max_relative = 1e-12);
+        approx::assert_relative_eq!(SAG.half_step(System::Si), 0.000_25, max_relative = 1e-12);
+    }
+
+    #[test]
+    fn figures_round_halves_away_from_nought() {
+        assert_eq!(Figures::Places(1).round(2.25), 2.3);
+        assert_eq!(Figures::Significant(3).round(1250.4), 1250.0);
+        assert_eq!(Figures::Significant(3).round(0.000_123_449), 0.000_123);
+        assert_eq!(Figures::Significant(3).round(0.0), 0.0);
+        assert_eq!(Figures::Fraction(64).round(0.4375), 0.4375);
+        assert_eq!(Figures::Significant(2).step(1000.0), 100.0);
+        for power in -20..20 {
+            assert_eq!(magnitude(ten_to(power)), power);
+        }
+    }
+}
