@@ -3,19 +3,29 @@
 //! * [`Quantity`], [`Unit`], [`Instrument`]: what can be known about a drive, and how it is read and shown
 //! * [`Relation`]: one quantity from others, with formula, limits, source and wrong turns
 //! * [`formula`]: formulas as people write them
+//! * [`Registry`]: all of them, linked into one graph; [`Path`]: from what is given to what is asked
+//! * [`Working`]: the path as a person would write it down; [`solve`]: any quantity from givens
 
 pub mod amount;
 pub mod formula;
 mod instrument;
+mod path;
 mod quantity;
+pub mod registry;
 pub mod relation;
+pub mod solve;
 mod source;
+pub mod topics;
 mod typed;
 pub mod unit;
+pub mod working;
 
 pub use instrument::{Display, Figures, Instrument, Step};
+pub use path::{Choice as PathChoice, NoPath, Path};
 pub use quantity::{Known, Quantity};
+pub use registry::{Linked, QuantityId, Registry, RelationId};
 pub use relation::{Arg, Given, Relation, Role, WrongTurn};
 pub use source::Source;
 pub use typed::{Answer, Choice, Slope, Turns, Typed};
 pub use unit::{Kind, System, Unit};
+pub use working::{Line, Working};

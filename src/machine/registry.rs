@@ -1,0 +1,273 @@
+//! The registry: every quantity and relation of the trade, linked into one graph.
+
+use std::collections::BTreeMap;
+use std::sync::OnceLock;
+
+use crate::formula::Formula;
+use crate::quantity::Quantity;
+use crate::relation::{Given, Relation, Role, WrongTurn};
+use crate::topics;
+use crate::unit::System;
+
+/// Place of a quantity in the registry and in the values of every case.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct QuantityId(pub(crate) u16);
+
+impl QuantityId {
+    /// As an index into a case's values.
+    pub fn index(self) -> usize {
+        usize::from(self.0)
+    }
+
+    /// What it is.
+    pub fn get(self) -> &'static Quantity {
+        Registry::get().quantities[self.index()]
+    }
+}
+
+/// Place of a relation in the registry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct RelationId(pub(crate) u16);
+
+impl RelationId {
+    /// What it is, linked to its quantities.
+    pub fn get(self) -> &'static Linked {
+        &Registry::get().relations[usize::from(self.0)]
+    }
+}
+
+/// A relation whose inputs and output have found their places.
+#[derive(Debug)]
+pub struct Linked {
+    /// Its own place.
+    pub id: RelationId,
+    /// The entry as written in its topic.
+    pub relation: &'static Relation,
+    /// What it gives.
+    pub gives: QuantityId,
+    /// Places of its inputs in a case's values.
+    pub at: Vec<u16>,
+    /// For each wrong turn, the places of the inputs and of what it needs besides.
+    pub turns_at: Vec<Vec<u16>>,
+    /// Its formula in each system, SI first; `None` for a method without one.
+    formulas: [Option<Formula>; 2],
+}
+
+impl Linked {
+    /// The result from `values`.
+    ///
+    /// # Errors
+    /// The calculation's own.
+    #[inline]
+    pub fn eval(&self, values: &[f64]) -> Result<f64, drivecourse_calc::Error> {
+        (self.relation.eval)(&Given { values, at: &self.at })
+    }
+
+    /// What the `turn`-th wrong turn gives, if everything it needs is known and it gives a number.
+    pub fn eval_turn(&self, turn: usize, values: &[f64]) -> Option<f64> {
+        let at = &self.turns_at[turn];
+        if at.iter().any(|&at| values[usize::from(at)].is_nan()) {
+            return None;
+        }
+        (self.relation.turns[turn].eval)(&Given { values, at }).ok().filter(|value| value.is_finite())
+    }
+
+    /// Its inputs.
+    pub fn inputs(&self) -> impl Iterator<Item = QuantityId> + '_ {
+        self.at.iter().map(|&at| QuantityId(at))
+    }
+
+    /// Its formula in `system`.
+    pub fn formula(&self, system: System) -> Option<&Formula> {
+        self.formulas[system as usize].as_ref()
+    }
+
+    /// Its wrong turns.
+    pub fn turns(&self) -> &'static [WrongTurn] {
+        self.relation.turns
+    }
+}
+
+/// Every quantity and relation.
+#[derive(Debug)]
+pub struct Registry {
+    quantities: Vec<&'static Quantity>,
+    relations: Vec<Linked>,
+    by_name: BTreeMap<&'static str, QuantityId>,
+    giving: Vec<Vec<RelationId>>,
+}
+
+impl Registry {
+    /// The one registry. Made at first use; a fault in it is ours, found by its test, and panics.
+    pub fn get() -> &'static Self {
+        static REGISTRY: OnceLock<Registry> = OnceLock::new();
+        REGISTRY.get_or_init(Self::link)
+    }
+
+    fn link() -> Self {
+        let quantities: Vec<_> = topics::ALL.iter().flat_map(|topic| topic.quantities).collect();
+        let mut by_name = BTreeMap::new();
+        for (index, quantity) in quantities.iter().enumerate() {
+            let id = QuantityId(u16::try_from(index).expect("far fewer than 65 536 quantities"));
+            assert!(by_name.insert(quantity.id, id).is_none(), "{} stands twice in the registry", quantity.id);
+        }
+        let place = |name: &'static str, kind, relation: &'static str| {
+            let id = *by_name.get(name).unwrap_or_else(|| panic!("{relation}: no quantity {name}"));
+            assert_eq!(quantities[id.index()].kind, kind, "{relation}: {name} has another kind");
+            id.0
+        };
+        let mut relations = Vec::new();
+        for relation in topics::ALL.iter().flat_map(|topic| (topic.relations)()) {
+            let id = RelationId(u16::try_from(relations.len()).expect("far fewer than 65 536 relations"));
+            let at: Vec<u16> = relation.args.iter().map(|arg| place(arg.quantity, arg.kind, relation.id)).collect();
+            let turns_at = (relation.turns.iter())
+                .map(|turn| {
+                    let extra = turn.extra.iter().map(|arg| place(arg.quantity, arg.kind, relation.id));
+                    at.iter().copied().chain(extra).collect()
+                })
+                .collect();
+            let read = |text: &&str| {
+                Formula::read(text).unwrap_or_else(|error| panic!("{}: formula {text:?}: {error}", relation.id))
+            };
+            let si = relation.formula.first().map(read);
+            let us = relation.formula.get(1).or(relation.formula.first()).map(read);
+            let gives = QuantityId(place(relation.gives, relation.kind, relation.id));
+            relations.push(Linked { id, relation, gives, at, turns_at, formulas: [si, us] });
+        }
+        let mut giving = vec![Vec::new(); quantities.len()];
+        for linked in &relations {
+            giving[linked.gives.index()].push(linked.id);
+        }
+        for list in &mut giving {
+            list.sort_by_key(|id| (relations[usize::from(id.0)].relation.rank, *id));
+        }
+        Self { quantities, relations, by_name, giving }
+    }
+
+    /// How many quantities there are: the length of every case's values.
+    pub fn len(&self) -> usize {
+        self.quantities.len()
+    }
+
+    /// Whether there is nothing in it (never).
+    pub fn is_empty(&self) -> bool {
+        self.quantities.is_empty()
+    }
+
+    /// The quantity called `name`.
+    pub fn find(&self, name: &str) -> Option<QuantityId> {
+        self.by_name.get(name).copied()
+    }
+
+    /// The relation called `id`.
+    pub fn relation(&self, id: &str) -> Option<&Linked> {
+        self.relations.iter().find(|linked| linked.relation.id == id)
+    }
+
+    /// Every quantity, in the order of the topics.
+    pub fn quantities(&self) -> impl Iterator<Item = QuantityId> + '_ {
+        (0..self.quantities.len()).map(|index| QuantityId(index as u16))
+    }
+
+    /// Every relation, in the order of the topics.
+    pub fn relations(&self) -> &[Linked] {
+        &self.relations
+    }
+
+    /// The relations that give `quantity`, preferred first.
+    pub fn giving(&self, quantity: QuantityId) -> &[RelationId] {
+        &self.giving[quantity.index()]
+    }
+
+    /// The known quantity whose name is most like `name`, if any is alike at all.
+    pub fn suggestion(&self, name: &str) -> Option<&'static str> {
+        nearest(name, self.by_name.keys().copied())
+    }
+}
+
+/// The candidate most like `word` (Jaro-Winkler is overkill here: edits, at most a third of the length).
+pub fn nearest<'a>(word: &str, candidates: impl Iterator<Item = &'a str>) -> Option<&'a str> {
+    if word.len() > 200 {
+        return None;
+    }
+    let allowed = (word.chars().count() / 3).max(1);
+    candidates
+        .map(|candidate| (edits(word, candidate), candidate))
+        .filter(|(edits, candidate)| *edits <= allowed || candidate.split('.').next_back() == Some(word))
+        .min()
+        .map(|(_, candidate)| candidate)
+}
+
+/// Levenshtein distance.
+fn edits(a: &str, b: &str) -> usize {
+    let b: Vec<char> = b.chars().collect();
+    let mut row: Vec<usize> = (0..=b.len()).collect();
+    for (i, ca) in a.chars().enumerate() {
+        let mut diagonal = row[0];
+        row[0] = i + 1;
+        for (j, cb) in b.iter().enumerate() {
+            let next = (diagonal + usize::from(ca != *cb)).min(row[j] + 1).min(row[j + 1] + 1);
+            diagonal = row[j + 1];
+            row[j + 1] = next;
+        }
+    }
+    row[b.len()]
+}
+
+/// Whether `relation` may stand on the path of a question.
+pub(crate) fn askable(relation: &Relation) -> bool {
+    relation.role != Role::Model
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::unit::Unit;
+
+    #[test]
+    fn the_registry_is_sound() {
+        let registry = Registry::get();
+        let mut seen = std::collections::BTreeSet::new();
+        for quantity in registry.quantities.iter() {
+            for system in System::ALL {
+                let symbol = quantity.display(system).unit;
+                assert!(Unit::find(quantity.kind, symbol).is_some(), "{}: {symbol}", quantity.id);
+            }
+            assert!(topics::ALL.iter().any(|topic| topic.id == quantity.topic()), "{}", quantity.id);
+        }
+        for linked in registry.relations() {
+            let relation = linked.relation;
+            assert!(seen.insert(relation.id), "{} stands twice", relation.id);
+            let (gives, method) = relation.id.split_once('/').unwrap_or_else(|| panic!("{}: no method", relation.id));
+            assert_eq!(gives, relation.gives, "{}", relation.id);
+            assert!(!method.is_empty() && !relation.title.ends_with('.'), "{}", relation.id);
+            assert!(!relation.formula.is_empty() || !relation.method.is_empty(), "{}: nothing to show", relation.id);
+            let mut turns = std::collections::BTreeSet::new();
+            for turn in relation.turns {
+                assert!(turns.insert(turn.id), "{}: {} stands twice", relation.id, turn.id);
+                assert!(turn.says.ends_with('.'), "{}: {} is no sentence", relation.id, turn.id);
+            }
+            for formula in relation.formula {
+                let read = Formula::read(formula).unwrap();
+                for (name, unit) in read.body.names() {
+                    let arg = relation.args.iter().find(|arg| arg.name == name);
+                    let arg = arg.unwrap_or_else(|| panic!("{}: {name} is no input", relation.id));
+                    if let Some(unit) = unit {
+                        assert!(Unit::find(arg.kind, unit).is_some(), "{}: {name} in {unit}", relation.id);
+                    }
+                }
+                if let Some(unit) = &read.unit {
+                    assert!(Unit::find(relation.kind, unit).is_some(), "{}: result in {unit}", relation.id);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn near_misses_are_suggested() {
+        let names = ["chain.sag", "chain.span", "load.overhung"];
+        assert_eq!(nearest("chain.sagg", names.into_iter()), Some("chain.sag"));
+        assert_eq!(nearest("overhung", names.into_iter()), Some("load.overhung"));
+        assert_eq!(nearest("zebra", names.into_iter()), None);
+    }
+}

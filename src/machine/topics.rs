@@ -1,0 +1,34 @@
+//! The trade, one file a topic: its quantities, and its relations with everything said about them.
+//!
+//! To add a relation, add one entry to its topic's file; nothing else in the program changes.
+
+mod chain;
+mod drive;
+mod heat;
+mod load;
+mod mount;
+
+use crate::quantity::Quantity;
+use crate::relation::Relation;
+
+/// A topic of the trade.
+#[derive(Debug, Clone, Copy)]
+pub struct Topic {
+    /// First part of the ids of its quantities.
+    pub id: &'static str,
+    /// As a heading.
+    pub title: &'static str,
+    /// Its quantities.
+    pub quantities: &'static [Quantity],
+    /// Its relations.
+    pub relations: fn() -> &'static [Relation],
+}
+
+/// Every topic, in the order a learner meets them.
+pub static ALL: &[Topic] = &[
+    Topic { id: "mount", title: "Mounting and soft foot", quantities: mount::QUANTITIES, relations: mount::relations },
+    Topic { id: "drive", title: "The drive train", quantities: drive::QUANTITIES, relations: drive::relations },
+    Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::relations },
+    Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
+    Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
+];
