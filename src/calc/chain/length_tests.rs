@@ -1,4 +1,7 @@
 //! Checks of chain length, centre distance, span and wrap.
+//!
+//! The worked examples given here to Bhandari come from open notebooks without a title page; the book is
+//! recognised by its chapter title and page numbers.
 
 use super::*;
 use crate::units::angle::degree;

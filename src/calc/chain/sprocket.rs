@@ -196,7 +196,7 @@ mod tests {
         assert_abs_diff_eq!(v.get::<foot_per_minute>(), 900.00, epsilon = 0.005);
     }
 
-    /// A printed handbook table, 12 teeth at 100 rev/min.
+    /// A published table of no named author, 12 teeth at 100 rev/min.
     #[test]
     fn printed_chain_speeds() {
         let n = AngularVelocity::new::<rpm>(100.0);

@@ -179,7 +179,7 @@ mod tests {
         let sag = sag_from_excess_gravity(excess, span).unwrap();
         assert_relative_eq!(excess_gravity(sag, span).unwrap().value, excess.value, max_relative = 1e-12);
 
-        // with the shafts moved by the rule, the exact loop is the worn chain to a thousandth of a pitch
+        // with the shafts moved by the rule, the exact loop is the worn chain to two thousandths of a pitch
         let apart = move_for_excess_change(excess, c, d1, d2).unwrap();
         let moved = loop_length(c + apart, p, z1, z2).unwrap();
         assert!((moved - f64::from(links) * worn).abs() < 0.002 * p);
