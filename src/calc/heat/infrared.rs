@@ -40,7 +40,7 @@ pub struct View {
 /// let (plain, celsius) = (Ratio::new::<ratio::ratio>, Temperature::new::<degree_celsius>);
 /// let view = View { set: plain(0.95), actual: plain(0.6), reflected: celsius(20.0) };
 /// let surface = true_temperature(&view, celsius(60.0))?;
-/// approx::assert_abs_diff_eq!(surface.get::<degree_celsius>(), 79.7, epsilon = 0.05);
+/// approx::assert_abs_diff_eq!(surface.get::<degree_celsius>(), 77.95, epsilon = 0.005);
 /// # Ok::<(), drivecourse_calc::Error>(())
 /// ```
 ///

@@ -22,11 +22,11 @@ use crate::Error;
 /// # Example
 /// 5 kW at 1500 rev/min:
 /// ```
-/// use drivecourse_calc::{load::torque, units::*};
+/// use drivecourse_calc::{load::torque::torque, units::*};
 /// let power = Power::new::<power::kilowatt>(5.0);
 /// let speed = AngularVelocity::new::<angular_velocity::revolution_per_minute>(1500.0);
-/// let torque = torque::torque(power, speed)?;
-/// approx::assert_abs_diff_eq!(torque.get::<torque::newton_meter>(), 31.83, epsilon = 0.005);
+/// let t = torque(power, speed)?;
+/// approx::assert_abs_diff_eq!(t.get::<torque::newton_meter>(), 31.83, epsilon = 0.005);
 /// # Ok::<(), drivecourse_calc::Error>(())
 /// ```
 ///
