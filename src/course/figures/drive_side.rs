@@ -2,6 +2,7 @@
 
 use super::geometry::{Area, Pt, outside_circle, polar, pt};
 use super::kit::{Fill, Line, Sketch};
+use super::label::{Anchor, SIZE, width};
 use super::{Figure, FigureError, magnification, positive, rows, within};
 use core::f64::consts::{FRAC_PI_2, PI, TAU};
 
@@ -58,7 +59,6 @@ pub struct DriveSide {
 
 /// The drive on the sheet: centres, pitch radii and the strand ends.
 struct Layout {
-    scale: f64,
     pitch: f64,
     along: Pt,
     centres: [Pt; 2],
@@ -77,7 +77,7 @@ struct Layout {
 }
 
 /// Sag drawn smaller than this is magnified, in user units.
-const LEAST_SAG: f64 = 14.0;
+const LEAST_SAG: f64 = 9.0;
 
 impl Layout {
     fn of(drive: &DriveSide) -> Result<Self, FigureError> {
@@ -109,7 +109,6 @@ impl Layout {
         // On a strand that stands upright gravity has no say: the chain is drawn slack inwards.
         let sag_way = if slack_out.y <= 1e-9 { slack_out * -1.0 } else { slack_out };
         Ok(Self {
-            scale,
             pitch: pitch * scale,
             along,
             centres: at,
@@ -177,7 +176,9 @@ impl DriveSide {
             sketch.head(far, out * -1.0, 8.0);
             sketch.label(far + out * (edge + 15.0), 2.0, out, words);
         }
-        let clear = if self.sag_label.is_some() { 50.0 } else { 26.0 };
+        // Room for what is written between the strand and the dimension: more where the strand is steep.
+        let room = |words: &str, out: Pt| 0.8 * out.x.abs() * width(words);
+        let clear = self.sag_label.as_deref().map_or(26.0, |words| 50.0 + room(words, layout.slack_out));
         let beyond = layout.slack_out * (outwards + clear);
         sketch.dimension(layout.slack[0], layout.slack[1], beyond, self.span_label.as_deref());
 
@@ -186,12 +187,13 @@ impl DriveSide {
         let square = pt(layout.along.y, -layout.along.x);
         let out = if square.dot(layout.tight_out) > 0.0 { square } else { square * -1.0 };
         let feet = housing(layout).corners().iter().map(|c| c.dot(out)).fold(0.0, f64::max);
-        let offset = (tight_reach + 22.0).max(if out.y > 0.3 { feet + 22.0 } else { 0.0 });
+        let named = if self.name_strands { room("tight strand", out) } else { 0.0 };
+        let offset = (tight_reach + 22.0 + named).max(if out.y > 0.3 { feet + 22.0 } else { 0.0 });
         sketch.dimension(layout.centres[0], layout.centres[1], out * offset, self.centres_label.as_deref());
 
         if let Some(words) = self.incline_label.as_deref() {
             let (start, radius) =
-                (layout.centres[0], (0.45 * (layout.centres[1] - layout.centres[0]).length()).max(40.0));
+                (layout.centres[0], (0.3 * (layout.centres[1] - layout.centres[0]).length()).clamp(45.0, 90.0));
             sketch.line(start, start + pt(radius + 14.0, 0.0), Line::Thin);
             let angle = libm::atan2(layout.along.y, layout.along.x);
             if angle < -0.02 {
@@ -205,9 +207,17 @@ impl DriveSide {
     fn names(&self, sketch: &mut Sketch, layout: &Layout) {
         let ends = [layout.along * -1.0, layout.along];
         for (which, label) in [&self.driver_label, &self.driven_label].into_iter().enumerate() {
-            if let Some(words) = label {
-                let clear = layout.tip(which) + if which == 0 { 16.0 } else { 5.0 };
-                sketch.label(layout.centres[which], clear, ends[which] + layout.tight_out * 0.5, words);
+            let Some(words) = label else { continue };
+            // On a sprocket large enough the label stands on its disc, on the side of the slack strand.
+            let (centre, inner) = (layout.centres[which], layout.radii[which] - 0.3 * layout.pitch - 4.0);
+            let (drop, half) = (0.58 * inner, 0.5 * width(words));
+            let inside = centre + pt(0.0, if layout.slack_out.y < 0.0 { -drop } else { drop });
+            if drop - 0.5 * SIZE > bore(layout, which) + 3.0
+                && half * half + (drop + 0.4 * SIZE) * (drop + 0.4 * SIZE) < inner * inner
+            {
+                sketch.text(inside, Anchor::Middle, words);
+            } else {
+                sketch.label(centre, layout.tip(which) + 4.0, ends[which] + layout.tight_out * 0.5, words);
             }
         }
         let place = |strand: [Pt; 2], part: f64| strand[0] + (strand[1] - strand[0]) * part;
@@ -219,8 +229,9 @@ impl DriveSide {
             sketch.label(place(layout.slack, part) + drop, 5.0, inward, "slack strand");
         }
         if self.straightedge {
-            let inward = if layout.sags_outwards() { layout.slack_out * -1.0 } else { layout.slack_out };
-            sketch.label(place(layout.slack, 0.78) + inward * 6.0, 4.0, inward, "straightedge");
+            let (part, way) = if layout.sags_outwards() { (0.3, -1.0) } else { (0.75, 1.0) };
+            let way = layout.slack_out * way;
+            sketch.label(place(layout.slack, part) + way * 6.0, 4.0, way, "straightedge");
         }
     }
 
@@ -283,7 +294,13 @@ fn reducer(sketch: &mut Sketch, layout: &Layout) {
     sketch.rect(foot, Line::Outline, Fill::Tint);
     let base = Area { low: pt(foot.low.x - 8.0, foot.high.y), high: pt(foot.high.x + 8.0, foot.high.y + 9.0) };
     sketch.hatch(&base.corners(), 7.0);
+    sketch.reserve(base);
     sketch.line(base.low, pt(base.high.x, base.low.y), Line::Outline);
+}
+
+/// Radius of the shaft hole, not to scale.
+fn bore(layout: &Layout, which: usize) -> f64 {
+    (0.3 * layout.radii[which]).clamp(3.0, 14.0)
 }
 
 fn sprocket(sketch: &mut Sketch, layout: &Layout, which: usize, teeth: u32) {
@@ -306,7 +323,7 @@ fn sprocket(sketch: &mut Sketch, layout: &Layout, which: usize, teeth: u32) {
         sketch.circle(centre, root.max(0.6 * radius), Line::Thin, Fill::Open);
     }
     sketch.circle(centre, radius, Line::Centre, Fill::Open);
-    let bore = (0.3 * radius).clamp(3.0, 14.0);
+    let bore = bore(layout, which);
     sketch.circle(centre, bore, Line::Outline, Fill::Open);
     let cross = bore + 5.0;
     sketch.line(centre - pt(cross, 0.0), centre + pt(cross, 0.0), Line::Thin);
@@ -367,8 +384,9 @@ mod tests {
     fn the_drawn_sag_is_the_given_sag_to_scale() {
         let given = drive();
         let layout = Layout::of(&given).unwrap();
+        let scale = layout.pitch / given.pitch;
         // The parabola passes half-way between the chord and its control point.
-        assert!((layout.sag - given.sag * layout.scale * layout.magnified).abs() < 1e-9);
+        assert!((layout.sag - given.sag * scale * layout.magnified).abs() < 1e-9);
         assert!(layout.sag >= LEAST_SAG);
         let [a, b] = layout.slack;
         let low = (a + b) * 0.25 + (a.middle(b) + layout.sag_way * (2.0 * layout.sag)) * 0.5;
@@ -389,8 +407,9 @@ mod tests {
                     assert!(radius.dot(strand[1] - strand[0]).abs() < 1e-6);
                 }
             }
-            let span = (layout.slack[1] - layout.slack[0]).length() / layout.scale;
-            let difference = (layout.radii[1] - layout.radii[0]) / layout.scale;
+            let scale = layout.pitch / drive().pitch;
+            let span = (layout.slack[1] - layout.slack[0]).length() / scale;
+            let difference = (layout.radii[1] - layout.radii[0]) / scale;
             assert!((span * span + difference * difference - drive().centres * drive().centres).abs() < 1e-3);
         }
     }

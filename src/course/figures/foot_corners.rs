@@ -3,7 +3,7 @@
 use super::geometry::{Area, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
-use super::{Figure, FigureError, LARGEST, magnification, positive, rows, within};
+use super::{Figure, FigureError, magnification, positive, rows, within};
 
 /// One foot seen from above with the gap measured at each corner, and from the side with its slope.
 ///
@@ -38,12 +38,12 @@ impl FootCorners {
     ///
     /// # Errors
     /// [`FigureError::OutOfRange`] for a length or width not above nought, a foot more than five times as
-    /// long as wide, a negative gap, or a value that is no number.
+    /// long as wide, a gap below nought or above a fifth of the length, or a value that is no number.
     pub fn draw(&self) -> Result<Figure, FigureError> {
         let length = positive("length", self.length)?;
         let width = within("width", self.width, 0.2 * length, 5.0 * length)?;
         for gap in self.gaps {
-            within("gap", gap, 0.0, LARGEST)?;
+            within("gap", gap, 0.0, 0.2 * length)?;
         }
         let scale = (190.0 / length).min(140.0 / width);
         let plan = Area { low: pt(0.0, 0.0), high: pt(length * scale, width * scale) };
@@ -60,12 +60,13 @@ impl FootCorners {
             sketch.dot(corner, 4.0);
             sketch.text(corner + pt(14.0 * inward.x.signum(), 13.0 * inward.y.signum()), Anchor::Middle, CORNERS[i]);
             if let Some(words) = &self.gap_labels[i] {
+                // Above and below the foot, leaning outwards so that two labels do not meet over a narrow foot.
                 let anchor = if outward.x > 0.0 { Anchor::Start } else { Anchor::End };
-                sketch.text(corner + outward * 10.0, anchor, words);
+                sketch.text(corner - outward * 12.0 - pt(0.0, 16.0 * inward.y.signum()), anchor, words);
             }
         }
-        sketch.dimension(plan.corners()[0], plan.corners()[1], pt(0.0, -26.0), self.length_label.as_deref());
-        let edge = plan.corners();
+        let (edge, above) = (plan.corners(), pt(0.0, -24.0));
+        sketch.dimension(edge[0] + above, edge[1] + above, pt(0.0, -14.0), self.length_label.as_deref());
         sketch.dimension(edge[1], edge[2], pt(30.0, 0.0), self.width_label.as_deref());
         if self.side_view {
             self.side(&mut sketch, plan, scale);
@@ -83,8 +84,8 @@ impl FootCorners {
         let [a, b, c, d] = self.gaps;
         let (left, right) = (0.5 * (a + d) * scale, 0.5 * (b + c) * scale);
         let times = magnification(left.max(right), 18.0);
-        let ground = plan.high.y + 118.0;
-        let bottom = |gap: f64, x: f64| pt(x, ground - (gap * times).min(60.0));
+        let ground = plan.high.y + 128.0;
+        let bottom = |gap: f64, x: f64| pt(x, ground - gap * times);
         let (from, to) = (bottom(left, plan.low.x), bottom(right, plan.high.x));
         let up = (to - from).unit().quarter() * -20.0;
         sketch.polygon(&[from, to, to + up, from + up], Line::Outline, Fill::Tint);

@@ -2,7 +2,7 @@
 
 use super::geometry::{Area, Pt, pt};
 use super::kit::{Fill, Line, Sketch};
-use super::label::Anchor;
+use super::label::{Anchor, LEADING};
 use super::{Figure, FigureError, positive, within};
 
 /// One foot of the plan.
@@ -50,7 +50,7 @@ impl FootPlan {
     pub fn draw(&self) -> Result<Figure, FigureError> {
         let length = positive("length", self.length)?;
         let width = within("width", self.width, 0.1 * length, 10.0 * length)?;
-        let scale = (250.0 / length).min(230.0 / width);
+        let scale = (225.0 / length).min(210.0 / width);
         // Feet closer than two pads would overlap; a narrow plan is spread to that.
         let (right, down) = ((length * scale).max(3.2 * PAD), (width * scale).max(3.2 * PAD));
         let feet = [pt(0.0, 0.0), pt(right, 0.0), pt(right, down), pt(0.0, down)];
@@ -58,14 +58,20 @@ impl FootPlan {
 
         let mut sketch = Sketch::new();
         body(&mut sketch, feet);
-        if self.diagonals {
-            sketch.line(feet[0], feet[2], Line::Centre);
-            sketch.line(feet[1], feet[3], Line::Centre);
-        }
         let carrying: Vec<Pt> =
             feet.iter().zip(&self.feet).filter(|(_, foot)| foot.carries).map(|(at, _)| *at).collect();
         if carrying.len() == 3 {
-            sketch.polygon(&carrying, Line::Hidden, Fill::Tint);
+            sketch.polygon(&carrying, Line::Bare, Fill::Tint);
+            for (i, at) in carrying.iter().enumerate() {
+                between(&mut sketch, *at, carrying[(i + 1) % 3], Line::Hidden);
+            }
+        }
+        for (from, to) in [(0, 2), (1, 3)] {
+            // A diagonal that is already an edge of the triangle is not drawn twice.
+            let edge = carrying.len() == 3 && self.feet[from].carries && self.feet[to].carries;
+            if self.diagonals && !edge {
+                between(&mut sketch, feet[from], feet[to], Line::Centre);
+            }
         }
         for (i, (at, foot)) in feet.iter().zip(&self.feet).enumerate() {
             pad(&mut sketch, *at, foot.carries, i + 1);
@@ -87,9 +93,11 @@ impl FootPlan {
             }
         }
         let rows = self.feet.iter().map(|foot| usize::from(foot.gap.is_some()) + usize::from(foot.reading.is_some()));
-        let clear = PAD + 22.0 + 17.0 * rows.max().unwrap_or(0) as f64;
-        sketch.dimension(feet[3], feet[2], pt(0.0, clear), self.length_label.as_deref());
-        sketch.dimension(feet[0], feet[3], pt(-PAD - 24.0, 0.0), self.width_label.as_deref());
+        // The dimension starts below what is written under the feet.
+        let below = pt(0.0, PAD + 17.0 * rows.max().unwrap_or(0) as f64);
+        sketch.dimension(feet[3] + below, feet[2] + below, pt(0.0, 18.0), self.length_label.as_deref());
+        let beside = pt(-PAD, 0.0);
+        sketch.dimension(feet[0] + beside, feet[3] + beside, pt(-24.0, 0.0), self.width_label.as_deref());
         Ok(sketch.finish(&self.id, "The four feet from above", &self.description(), self.table()))
     }
 
@@ -131,6 +139,17 @@ fn body(sketch: &mut Sketch, feet: [Pt; 4]) {
     let shaft = Area { low: pt(area.high.x, middle - 8.0), high: pt(area.high.x + 34.0, middle + 8.0) };
     sketch.rect(shaft, Line::Outline, Fill::Tint);
     sketch.line(pt(area.high.x - 26.0, middle), pt(shaft.high.x + 8.0, middle), Line::Centre);
+    for (line, word) in ["shaft", "output"].into_iter().enumerate() {
+        let above = pt(shaft.low.x + 5.0, shaft.low.y - 10.0 - LEADING * line as f64);
+        sketch.text(above, Anchor::Start, word);
+    }
+}
+
+/// A line between two feet that stops at their edges.
+fn between(sketch: &mut Sketch, from: Pt, to: Pt, line: Line) {
+    let way = (to - from).unit();
+    let edge = way * (PAD / way.x.abs().max(way.y.abs()));
+    sketch.line(from + edge, to - edge, line);
 }
 
 /// One foot with its bolt hole; the number stands in the hole.

@@ -118,7 +118,12 @@ impl Area {
 
     /// Whether the straight line from `a` to `b` enters the box.
     pub(super) fn crossed_by(self, a: Pt, b: Pt) -> bool {
-        clip(a, b, &self.corners()).is_some()
+        // Most lines lie clear of the box; the cheap test comes first.
+        a.x.min(b.x) < self.high.x
+            && a.x.max(b.x) > self.low.x
+            && a.y.min(b.y) < self.high.y
+            && a.y.max(b.y) > self.low.y
+            && clip(a, b, &self.corners()).is_some()
     }
 }
 

@@ -29,6 +29,8 @@ pub(super) enum Line {
     Centre,
     /// Reference level or hidden edge: short dashes.
     Hidden,
+    /// No line round a tinted shape.
+    Bare,
 }
 
 impl Line {
@@ -38,6 +40,7 @@ impl Line {
             Self::Thin => r#"class="fig-thin" stroke="currentColor" stroke-width="1""#,
             Self::Centre => r#"class="fig-centre" stroke="currentColor" stroke-width="1" stroke-dasharray="12 3 3 3""#,
             Self::Hidden => r#"class="fig-hidden" stroke="currentColor" stroke-width="1.2" stroke-dasharray="6 4""#,
+            Self::Bare => r#"class="fig-bare""#,
         }
     }
 }
@@ -155,7 +158,10 @@ impl Sketch {
     /// A closed shape.
     pub(super) fn polygon(&mut self, points: &[Pt], line: Line, fill: Fill) {
         self.trace(points);
-        if let (Some(&first), Some(&last)) = (points.first(), points.last()) {
+        if line == Line::Bare {
+            // Words may stand on a tint.
+            self.segments.truncate(self.segments.len() - points.len().saturating_sub(1));
+        } else if let (Some(&first), Some(&last)) = (points.first(), points.last()) {
             self.segments.push((last, first));
         }
         let (points, line) = (listed(points), line.attributes());
@@ -271,6 +277,9 @@ impl Sketch {
             if let Some((a, b)) = clip(middle + pt(reach, -reach), middle - pt(reach, -reach), polygon) {
                 let _ = write!(data, "M{} {}L{} {}", num(a.x), num(a.y), num(b.x), num(b.y));
             }
+        }
+        for corner in polygon {
+            self.cover(Area::about(*corner, 0.0, 0.0));
         }
         if !data.is_empty() {
             self.element(format_args!(r#"<path d="{data}" fill="none" {}/>"#, Line::Thin.attributes()));

@@ -8,7 +8,7 @@ pub(super) const SIZE: f64 = 14.0;
 /// Distance from one line of words to the next.
 pub(super) const LEADING: f64 = 16.0;
 /// A label wider than this is broken between words.
-const BREAK: f64 = 190.0;
+const BREAK: f64 = 220.0;
 
 /// Width of `words` in user units, on the generous side, since the reader's typeface is not known.
 pub(super) fn width(words: &str) -> f64 {
@@ -89,12 +89,12 @@ impl Sketch {
         self.lettered(centre, Anchor::Middle, &lines);
     }
 
-    /// How much a label in `area` would hide: 12 for other words, 2 for each line, more for widening the sheet.
+    /// How much a label in `area` would hide: 30 for other words, 4 for each line, more for widening the sheet.
     fn crowding(&self, area: Area) -> f64 {
         let words = self.texts().iter().filter(|other| other.overlaps(area.grown(2.0))).count();
         let lines = self.segments().iter().filter(|(a, b)| area.grown(1.0).crossed_by(*a, *b)).count();
         let joined = self.extent().map_or(area, |extent| extent.joined(area));
-        12.0 * words as f64 + 2.0 * lines.min(6) as f64 + 0.1 * (joined.width() - WIDTH + 16.0).max(0.0)
+        30.0 * words as f64 + 4.0 * lines.min(6) as f64 + 0.1 * (joined.width() - WIDTH + 16.0).max(0.0)
     }
 
     fn lettered(&mut self, at: Pt, anchor: Anchor, lines: &[String]) {

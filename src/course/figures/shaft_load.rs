@@ -176,8 +176,4 @@ fn shaft(sketch: &mut Sketch, far: Pt, near: Pt, end: Pt) {
         ];
         sketch.polygon(&rim, Line::Outline, Fill::Tint);
     }
-    // Nothing is written across the parts.
-    for (at, half) in [(far, BEARING), (near, BEARING), (end, SPROCKET)] {
-        sketch.line(pt(at.x, -half), pt(at.x, half), Line::Thin);
-    }
 }

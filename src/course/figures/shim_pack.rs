@@ -84,8 +84,6 @@ impl ShimPack {
             sketch.dimension(gap_mark, pt(0.0, 0.0), pt(-24.0, 0.0), self.gap_label.as_deref());
         }
         if pack > 0.0 {
-            let inner = 0.14 * FOOT;
-            sketch.dimension(pt(left, level), pt(left, 0.0), pt(inner - left, 0.0), None);
             if let Some(words) = &self.pack_label {
                 sketch.note(&format!("Pack: {words}"));
             }

@@ -123,7 +123,13 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
     let thick =
         ShimPack { gap: 0.2, pack_label: some("0.85 mm (too thick)"), gap_label: some("gap 0.20 mm"), ..shims() };
     let thin_leaf = |thickness: f64| Leaf { thickness, label: Some(format!("{thickness:.2} mm")) };
-    let thin = ShimPack { gap: 1.6, leaves: [1.0, 0.05, 0.05, 0.05, 0.4].map(thin_leaf).into(), ..shims() };
+    let thin = ShimPack {
+        gap: 1.6,
+        leaves: [1.0, 0.05, 0.05, 0.05, 0.4].map(thin_leaf).into(),
+        gap_label: some("gap 1.60 mm"),
+        pack_label: some("1.55 mm"),
+        ..shims()
+    };
     let imperial = WarmUp {
         time_name: "Time, h".into(),
         time_steps: Steps::Decimal,

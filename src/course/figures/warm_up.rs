@@ -126,9 +126,9 @@ impl WarmUp {
             take(&mut heats, within("temperature", level.temperature, -LARGEST, LARGEST)?);
         }
         let time = Axis::covering(times.0, times.1, 8, self.time_steps);
-        // A little room above the highest line for its name.
+        // A little room above the highest line for its name and below the lowest reading for its label.
         let room = 0.06 * (heats.1 - heats.0);
-        Ok(Scales { time, temperature: Axis::covering(heats.0, heats.1 + room, 8, Steps::Decimal) })
+        Ok(Scales { time, temperature: Axis::covering(heats.0 - room, heats.1 + room, 8, Steps::Decimal) })
     }
 
     fn axes(&self, sketch: &mut Sketch, scales: &Scales) {
@@ -145,6 +145,9 @@ impl WarmUp {
             sketch.line(pt(low.x - 5.0, y), pt(low.x, y), Line::Thin);
             sketch.text(pt(low.x - 9.0, y), Anchor::End, &words);
         }
+        // No reading's label may stand among the numbers of the scales.
+        sketch.reserve(Area { low: pt(low.x, high.y + 2.0), high: pt(high.x, high.y + 22.0) });
+        sketch.reserve(Area { low: pt(low.x - 24.0, low.y), high: pt(low.x - 2.0, high.y) });
         sketch.text(pt(FIELD.centre().x, high.y + 34.0), Anchor::Middle, &self.time_name);
         // The name of the upright axis lies above it: sideways letters are hard to read on a phone.
         let left = sketch.extent().map_or(0.0, |extent| extent.low.x);
