@@ -13,6 +13,7 @@
 //! adds a clear margin round the letters and black ink on paper; without it the figures still work.
 
 mod axis;
+mod drive_parts;
 mod drive_side;
 mod foot_corners;
 mod foot_plan;

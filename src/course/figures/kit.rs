@@ -2,7 +2,7 @@
 
 use super::Figure;
 use super::geometry::{Area, Pt, clip, polar, pt};
-use super::label::{Anchor, SIZE};
+use super::label::{Anchor, SIZE, breaks};
 use core::fmt::Write as _;
 
 /// Least width of a sheet in user units, so that letters have one size in all figures.
@@ -76,7 +76,7 @@ pub(super) fn num(value: f64) -> String {
 /// `words` for use in XML: marks escaped, white space single, characters XML forbids left out.
 pub(super) fn escaped(words: &str) -> String {
     let mut out = String::with_capacity(words.len());
-    for (i, word) in words.split_whitespace().enumerate() {
+    for (i, word) in words.split(breaks).filter(|word| !word.is_empty()).enumerate() {
         if i > 0 {
             out.push(' ');
         }

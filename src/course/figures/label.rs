@@ -24,9 +24,24 @@ pub(super) fn width(words: &str) -> f64 {
 }
 
 /// Breaks `words` between words into lines of at most `limit` user units (one word may be longer).
+/// The lines are made as even as their number allows; a no-break space is kept.
 fn broken(words: &str, limit: f64) -> Vec<String> {
+    let mut lines = filled(words, limit);
+    let mut narrower = limit - 4.0;
+    while lines.len() > 1 && narrower > 0.0 {
+        let even = filled(words, narrower);
+        if even.len() > lines.len() {
+            break;
+        }
+        lines = even;
+        narrower -= 4.0;
+    }
+    lines
+}
+
+fn filled(words: &str, limit: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
-    for word in words.split_whitespace() {
+    for word in words.split(breaks).filter(|word| !word.is_empty()) {
         match lines.last_mut() {
             Some(line) if width(line) + width(word) + 0.33 * SIZE <= limit => {
                 line.push(' ');
@@ -36,6 +51,11 @@ fn broken(words: &str, limit: f64) -> Vec<String> {
         }
     }
     lines
+}
+
+/// Whether a line may end at this character.
+pub(super) fn breaks(c: char) -> bool {
+    c.is_whitespace() && c != '\u{a0}'
 }
 
 /// Which edge of the words sits on the given point.
@@ -64,7 +84,8 @@ impl Sketch {
     /// Writes `words` near `at`, at least `clear` away, preferably in the direction `toward`, where
     /// they hide the fewest lines and no other words; a leader is drawn when they had to move off.
     pub(super) fn label(&mut self, at: Pt, clear: f64, toward: Pt, words: &str) {
-        let lines = broken(words, BREAK);
+        // Beside something upright a narrow label keeps the sheet narrow.
+        let lines = broken(words, if toward.unit().x.abs() > 0.8 { 0.5 * BREAK } else { BREAK });
         if lines.is_empty() {
             return;
         }
@@ -89,12 +110,12 @@ impl Sketch {
         self.lettered(centre, Anchor::Middle, &lines);
     }
 
-    /// How much a label in `area` would hide: 30 for other words, 4 for each line, more for widening the sheet.
+    /// How much a label in `area` would hide: 30 for other words, 5 for each line, more for widening the sheet.
     fn crowding(&self, area: Area) -> f64 {
         let words = self.texts().iter().filter(|other| other.overlaps(area.grown(2.0))).count();
         let lines = self.segments().iter().filter(|(a, b)| area.grown(1.0).crossed_by(*a, *b)).count();
         let joined = self.extent().map_or(area, |extent| extent.joined(area));
-        30.0 * words as f64 + 4.0 * lines.min(6) as f64 + 0.1 * (joined.width() - WIDTH + 16.0).max(0.0)
+        30.0 * words as f64 + 5.0 * lines.min(6) as f64 + 0.05 * (joined.width() - WIDTH + 16.0).max(0.0)
     }
 
     fn lettered(&mut self, at: Pt, anchor: Anchor, lines: &[String]) {

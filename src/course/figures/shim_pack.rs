@@ -83,10 +83,8 @@ impl ShimPack {
         if gap > 0.0 {
             sketch.dimension(gap_mark, pt(0.0, 0.0), pt(-24.0, 0.0), self.gap_label.as_deref());
         }
-        if pack > 0.0 {
-            if let Some(words) = &self.pack_label {
-                sketch.note(&format!("Pack: {words}"));
-            }
+        if let (true, Some(words)) = (pack > 0.0, &self.pack_label) {
+            sketch.note(&format!("Pack: {words}"));
         }
         Ok(sketch.finish(&self.id, "Shims under a foot", &self.description(), self.table()))
     }

@@ -1,5 +1,6 @@
 //! What holds for every figure, whatever it shows.
 
+use super::geometry::{Area, pt};
 use super::*;
 use quick_xml::events::Event;
 
@@ -165,27 +166,43 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
     ]
 }
 
-/// Left, top, right and bottom of the sheet, and every label's place on it.
-fn sheet(svg: &str) -> ([f64; 4], Vec<(f64, f64)>) {
-    let (mut view, mut labels) = ([0.0; 4], Vec::new());
+/// The sheet, and the place each line of words takes on it by the kit's own (generous) measure.
+fn sheet(svg: &str) -> (Area, Vec<Area>) {
+    let (mut view, mut labels) = (Area::about(pt(0.0, 0.0), 0.0, 0.0), Vec::new());
+    let (mut at, mut side) = (None, String::new());
     let mut reader = quick_xml::Reader::from_str(svg);
     loop {
         match reader.read_event().unwrap() {
             Event::Start(tag) | Event::Empty(tag) => {
-                let number = |name: &str| -> f64 {
-                    let value = tag.try_get_attribute(name).unwrap().unwrap();
-                    core::str::from_utf8(&value.value).unwrap().parse().unwrap()
-                };
-                if tag.name().as_ref() == b"svg" {
-                    let value = tag.try_get_attribute("viewBox").unwrap().unwrap();
-                    let text = core::str::from_utf8(&value.value).unwrap().to_owned();
-                    let parts: Vec<f64> = text.split(' ').map(|part| part.parse().unwrap()).collect();
-                    view = [parts[0], parts[1], parts[0] + parts[2], parts[1] + parts[3]];
-                } else if tag.name().as_ref() == b"text" {
-                    labels.push((number("x"), number("y")));
-                }
                 assert!(tag.attributes().all(|attribute| attribute.is_ok()), "bad attribute in {tag:?}");
+                let value = |name: &str| {
+                    String::from_utf8(tag.try_get_attribute(name).unwrap().unwrap().value.into_owned()).unwrap()
+                };
+                match tag.name().as_ref() {
+                    b"svg" => {
+                        let part: Vec<f64> = value("viewBox").split(' ').map(|part| part.parse().unwrap()).collect();
+                        view = Area { low: pt(part[0], part[1]), high: pt(part[0] + part[2], part[1] + part[3]) };
+                    }
+                    b"text" => {
+                        at = Some(pt(value("x").parse().unwrap(), value("y").parse().unwrap()));
+                        side = value("text-anchor");
+                    }
+                    _ => {}
+                }
             }
+            Event::Text(words) => {
+                if let Some(at) = at {
+                    let wide = label::width(&words.decode().unwrap());
+                    let left = match side.as_str() {
+                        "start" => 0.0,
+                        "middle" => -0.5 * wide,
+                        _ => -wide,
+                    };
+                    let low = at + pt(left, -0.75 * label::SIZE);
+                    labels.push(Area { low, high: low + pt(wide, 0.95 * label::SIZE) });
+                }
+            }
+            Event::End(_) => at = None,
             Event::Eof => break,
             _ => {}
         }
@@ -199,10 +216,13 @@ fn every_figure_is_well_formed_and_plain_numbers() {
         let figure = figure.unwrap_or_else(|error| panic!("{name}: {error}"));
         let (view, labels) = sheet(&figure.svg);
         assert!(!figure.svg.contains("NaN") && !figure.svg.contains("inf") && !figure.svg.contains('\n'), "{name}");
-        assert!(view[2] - view[0] <= 530.0, "{name} is {} wide: letters too small on a phone", view[2] - view[0]);
-        assert!(view[3] - view[1] <= 560.0, "{name} is {} high", view[3] - view[1]);
-        for (x, y) in labels {
-            assert!(x >= view[0] && x <= view[2] && y >= view[1] && y <= view[3], "{name}: label off the sheet");
+        assert!(view.width() <= 530.0, "{name} is {} wide: letters too small on a phone", view.width());
+        assert!(view.height() <= 560.0, "{name} is {} high", view.height());
+        for (i, label) in labels.iter().enumerate() {
+            assert_eq!(view.joined(*label), view, "{name}: label {i} leaves the sheet");
+            for (j, other) in labels.iter().enumerate().skip(i + 1) {
+                assert!(!label.overlaps(*other), "{name}: labels {i} and {j} overlap");
+            }
         }
         assert!(!figure.table.is_empty() && figure.description.ends_with('.'), "{name}");
         assert!(sheet(&figure.standalone()).1.len() == sheet(&figure.svg).1.len());
@@ -217,9 +237,9 @@ fn every_figure_is_the_same_bytes_twice() {
 #[test]
 fn shown_values_are_in_the_drawing_and_the_table() {
     let figure = shaft().draw().unwrap();
-    for (_, value) in &figure.table {
-        let words = figure.svg.matches(">").count();
-        assert!(words > 0 && value.split(' ').all(|part| figure.svg.contains(part)), "{value}");
+    assert_eq!(figure.table.len(), 6);
+    for (name, value) in &figure.table {
+        assert!(figure.svg.contains(&format!(">{value}</text>")), "{name}: {value}");
     }
     let hidden = ShaftLoad { near_label: None, reactions: false, ..shaft() }.draw().unwrap();
     assert!(!hidden.svg.contains("9.78") && !hidden.svg.contains("3.38"));
