@@ -147,7 +147,7 @@ pub(super) fn chain(sketch: &mut Sketch, layout: &Layout, turning: Turning) {
     let beads = |from: Pt, to: Pt| {
         let length = (to - from).length();
         let count = (length / layout.pitch).round().max(1.0);
-        (layout.pitch >= 4.0).then(|| (0.55 * layout.pitch, length / count))
+        (layout.pitch >= 4.0).then(|| ((0.55 * layout.pitch).min(7.0), length / count))
     };
     let [a, b] = layout.tight;
     sketch.parabola(a, a.middle(b), b, Line::Outline, beads(a, b));

@@ -8,7 +8,8 @@ use super::{Figure, FigureError, magnification, positive, rows, within};
 /// One foot seen from above with the gap measured at each corner, and from the side with its slope.
 ///
 /// The corners are a (top left), b (top right), c (bottom right) and d (bottom left). The side view
-/// shows the mean of the left and of the right pair of corners, the slope magnified by a stated round number.
+/// shows the mean gap along each of two opposite edges, those between which the foot slopes more; the
+/// gaps are magnified by a stated round number.
 #[derive(Debug, Clone)]
 pub struct FootCorners {
     /// Identifier, unique in the page.
@@ -58,7 +59,11 @@ impl FootCorners {
             let outward = pt(if i == 1 || i == 2 { 1.0 } else { -1.0 }, 0.0);
             let inward = (plan.centre() - corner).unit();
             sketch.dot(corner, 4.0);
-            sketch.text(corner + pt(14.0 * inward.x.signum(), 13.0 * inward.y.signum()), Anchor::Middle, CORNERS[i]);
+            sketch.text(
+                corner + pt((0.25 * plan.width()).min(14.0) * inward.x.signum(), 13.0 * inward.y.signum()),
+                Anchor::Middle,
+                CORNERS[i],
+            );
             if let Some(words) = &self.gap_labels[i] {
                 // Above and below the foot, leaning outwards so that two labels do not meet over a narrow foot.
                 let anchor = if outward.x > 0.0 { Anchor::Start } else { Anchor::End };
@@ -82,11 +87,19 @@ impl FootCorners {
 
     fn side(&self, sketch: &mut Sketch, plan: Area, scale: f64) {
         let [a, b, c, d] = self.gaps;
-        let (left, right) = (0.5 * (a + d) * scale, 0.5 * (b + c) * scale);
+        // Seen along whichever way the foot slopes more from edge to edge.
+        let lengthwise = (a + d - b - c).abs() * plan.height() >= (a + b - c - d).abs() * plan.width();
+        let (left, right, names, run) = if lengthwise {
+            (a + d, b + c, ["a, d", "b, c"], plan.width())
+        } else {
+            (a + b, c + d, ["a, b", "d, c"], plan.height())
+        };
+        let (left, right) = (0.5 * left * scale, 0.5 * right * scale);
+        let (start, stop) = (plan.centre().x - 0.5 * run, plan.centre().x + 0.5 * run);
         let times = magnification(left.max(right), 18.0);
         let ground = plan.high.y + 128.0;
         let bottom = |gap: f64, x: f64| pt(x, ground - gap * times);
-        let (from, to) = (bottom(left, plan.low.x), bottom(right, plan.high.x));
+        let (from, to) = (bottom(left, start), bottom(right, stop));
         let up = (to - from).unit().quarter() * -20.0;
         sketch.polygon(&[from, to, to + up, from + up], Line::Outline, Fill::Tint);
         let (middle, axis) = (from.middle(to), up.unit());
@@ -95,11 +108,11 @@ impl FootCorners {
             sketch.line(edge, edge + up, Line::Hidden);
         }
         sketch.line(middle - axis * 8.0, middle + axis * 36.0, Line::Centre);
-        let base = Area { low: pt(plan.low.x - 24.0, ground), high: pt(plan.high.x + 24.0, ground + 14.0) };
+        let base = Area { low: pt(start - 24.0, ground), high: pt(stop + 24.0, ground + 14.0) };
         sketch.hatch(&base.corners(), 8.0);
         sketch.line(base.low, pt(base.high.x, base.low.y), Line::Outline);
-        sketch.text(pt(plan.low.x - 6.0, from.y - 10.0), Anchor::End, "a, d");
-        sketch.text(pt(plan.high.x + 6.0, to.y - 10.0), Anchor::Start, "b, c");
+        sketch.text(pt(start - 6.0, from.y - 10.0), Anchor::End, names[0]);
+        sketch.text(pt(stop + 6.0, to.y - 10.0), Anchor::Start, names[1]);
         if times > 1.0 {
             sketch.note(&format!("Side view: gaps drawn {times} times their size."));
         }

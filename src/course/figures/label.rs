@@ -1,6 +1,6 @@
 //! Lettering: how wide words come out, where they break, and where there is room for them.
 
-use super::geometry::{Area, Pt, pt};
+use super::geometry::{Area, Pt, clip, pt};
 use super::kit::{Sketch, WIDTH};
 
 /// Height of the letters in user units: about 11 pixels on a phone, 17 on a desk.
@@ -104,8 +104,11 @@ impl Sketch {
             }
         }
         let Some((_, centre, direction, extra)) = best else { return };
-        if extra > 15.0 {
-            self.leader(at + direction * clear, at + direction * (clear + extra - 3.0));
+        let part = at + direction * clear;
+        // The leader ends just short of the words.
+        let edge = clip(part, centre, &Area::about(centre, w + 5.0, h + 2.0).corners()).map_or(part, |(edge, _)| edge);
+        if extra > 5.0 && (edge - part).length() > 12.0 {
+            self.leader(part, edge);
         }
         self.lettered(centre, Anchor::Middle, &lines);
     }

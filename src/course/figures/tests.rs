@@ -120,6 +120,8 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
     let slope = DriveSide { incline: 45.0, incline_label: some("45°"), ..drive() };
     let slope_lower = DriveSide { turning: Turning::Anticlockwise, incline: 30.0, ..drive() };
     let huge = DriveSide { driven_teeth: 120, centres: 1800.0, sag: 4.0, ..drive() };
+    let coarse =
+        DriveSide { driver_teeth: 11, driven_teeth: 13, pitch: 38.1, centres: 500.0, incline: 60.0, ..drive() };
     let slack_none = DriveSide { sag: 0.0, sag_label: None, span_label: None, ..drive() };
     let thick =
         ShimPack { gap: 0.2, pack_label: some("0.85 mm (too thick)"), gap_label: some("gap 0.20 mm"), ..shims() };
@@ -153,10 +155,13 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         ("drive_slope_lower", slope_lower.draw()),
         ("drive_huge", huge.draw()),
         ("drive_taut", slack_none.draw()),
+        ("drive_coarse", coarse.draw()),
         ("plan", plan().draw()),
         ("plan_long", FootPlan { length: 900.0, weight: None, diagonals: false, ..plan() }.draw()),
         ("corners", corners().draw()),
+        ("corners_across", FootCorners { length: 40.0, width: 90.0, gaps: [0.0, 0.02, 0.2, 0.18], ..corners() }.draw()),
         ("shaft", shaft().draw()),
+        ("shaft_up", ShaftLoad { load: 3000.0, near: -4000.0, far: 1000.0, overhang: 60.0, ..shaft() }.draw()),
         ("shaft_short", ShaftLoad { overhang: 12.0, reactions: false, moment: false, ..shaft() }.draw()),
         ("warm", warm().draw()),
         ("warm_us", imperial.draw()),
