@@ -83,6 +83,11 @@ impl Formula {
             Some(c) => Err(reader.fail(format!("did not expect {c:?} here"))),
         }
     }
+
+    /// Every input named on the right-hand side: see [`Node::names`].
+    pub fn names_of_body(&self) -> Vec<(&str, Option<&str>)> {
+        self.body.names()
+    }
 }
 
 impl Node {

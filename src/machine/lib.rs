@@ -4,12 +4,17 @@
 //! * [`Relation`]: one quantity from others, with formula, limits, source and wrong turns
 //! * [`formula`]: formulas as people write them
 //! * [`Registry`]: all of them, linked into one graph; [`Path`]: from what is given to what is asked
+//! * [`Family`]: what is fixed and what varies on a kind of drive; [`Plan`]: a family ready to draw a [`Case`] from
 //! * [`Working`]: the path as a person would write it down; [`solve`]: any quantity from givens
 
 pub mod amount;
+pub mod chance;
+mod family;
 pub mod formula;
 mod instrument;
 mod path;
+mod plan;
+mod problem;
 mod quantity;
 pub mod registry;
 pub mod relation;
@@ -20,8 +25,11 @@ mod typed;
 pub mod unit;
 pub mod working;
 
+pub use family::{Draw, Family, Fault, Limit};
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
+pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Plan};
+pub use problem::Problem;
 pub use quantity::{Known, Quantity};
 pub use registry::{Linked, QuantityId, Registry, RelationId};
 pub use relation::{Arg, Given, Relation, Role, WrongTurn};

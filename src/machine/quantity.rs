@@ -106,32 +106,6 @@ impl Quantity {
         let symbol = self.display(system).unit;
         Unit::find(self.kind, symbol).unwrap_or_else(|| panic!("{}: no unit {symbol:?} for {:?}", self.id, self.kind))
     }
-
-    /// `base` (SI) as a person gets to see it in `system`: on the instrument's nearest step, or
-    /// with the plate's figures. Worked quantities and choices come back unchanged.
-    pub fn as_seen(&self, base: f64, system: System) -> f64 {
-        match self.known {
-            Known::Worked => base,
-            Known::Read(instrument) => {
-                let step = instrument.step(system).step;
-                let unit = self.unit(system);
-                unit.to_base((unit.from_base(base) / step).round() * step)
-            }
-            Known::Plate => {
-                let display = self.display(system);
-                let unit = self.unit(system);
-                unit.to_base(display.figures.round(unit.from_base(base)))
-            }
-        }
-    }
-
-    /// Half of the instrument's step, in the SI unit: nought for what is not read with one.
-    pub fn half_step(&self, system: System) -> f64 {
-        match self.known {
-            Known::Worked | Known::Plate => 0.0,
-            Known::Read(instrument) => 0.5 * instrument.step(system).step * self.unit(system).size().abs(),
-        }
-    }
 }
 
 /// The usual units of a kind.
@@ -218,15 +192,6 @@ pub(crate) fn ten_to(exponent: i32) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    const SAG: Quantity = Quantity::new("chain.sag", "δ", Kind::Length, "sag").read(Instrument::Scale);
-
-    #[test]
-    fn readings_fall_on_the_instruments_steps() {
-        approx::assert_relative_eq!(SAG.as_seen(0.011_2, System::Si), 0.011, max_relative = 1e-12);
-        approx::assert_relative_eq!(SAG.as_seen(0.011_2, System::Us), 28.0 / 64.0 * 0.0254, max_relative = 1e-12);
-        approx::assert_relative_eq!(SAG.half_step(System::Si), 0.000_25, max_relative = 1e-12);
-    }
 
     #[test]
     fn figures_round_halves_away_from_nought() {

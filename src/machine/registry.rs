@@ -4,10 +4,11 @@ use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
 use crate::formula::Formula;
-use crate::quantity::Quantity;
+use crate::instrument::Figures;
+use crate::quantity::{Known, Quantity};
 use crate::relation::{Given, Relation, Role, WrongTurn};
 use crate::topics;
-use crate::unit::System;
+use crate::unit::{Kind, System, Unit};
 
 /// Place of a quantity in the registry and in the values of every case.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -88,10 +89,72 @@ impl Linked {
     }
 }
 
+/// How a quantity is seen in one system of units, worked out once.
+#[derive(Debug, Clone, Copy)]
+pub struct Seeing {
+    quantity: &'static Quantity,
+    unit: &'static Unit,
+    rounding: Rounding,
+    half_step: f64,
+}
+
+#[derive(Debug, Clone, Copy)]
+enum Rounding {
+    Hidden,
+    Exact,
+    Step(f64),
+    Figures(Figures),
+}
+
+impl Seeing {
+    fn new(quantity: &'static Quantity, system: System) -> Self {
+        let display = quantity.display(system);
+        let rounding = match quantity.known {
+            Known::Worked => Rounding::Hidden,
+            _ if quantity.kind == Kind::Choice => Rounding::Exact,
+            Known::Plate => Rounding::Figures(display.figures),
+            Known::Read(instrument) => Rounding::Step(instrument.step(system).step),
+        };
+        let unit = quantity.unit(system);
+        let half_step = match rounding {
+            Rounding::Step(step) => 0.5 * step * unit.size().abs(),
+            _ => 0.0,
+        };
+        Self { quantity, unit, rounding, half_step }
+    }
+
+    /// `base` (SI) as a person gets to see it: on the instrument's nearest step, or with the
+    /// plate's figures; NaN for what can only be worked out.
+    pub fn see(&self, base: f64) -> f64 {
+        match self.rounding {
+            Rounding::Hidden => f64::NAN,
+            Rounding::Exact => base,
+            Rounding::Step(step) => self.unit.to_base((self.unit.from_base(base) / step).round() * step),
+            Rounding::Figures(figures) => self.unit.to_base(figures.round(self.unit.from_base(base))),
+        }
+    }
+
+    /// The unit it is shown in.
+    pub fn unit(&self) -> &'static Unit {
+        self.unit
+    }
+
+    /// What it is.
+    pub fn quantity(&self) -> &'static Quantity {
+        self.quantity
+    }
+
+    /// Half of the instrument's step, in the SI unit: nought for what is not read with one.
+    pub fn half_step(&self) -> f64 {
+        self.half_step
+    }
+}
+
 /// Every quantity and relation.
 #[derive(Debug)]
 pub struct Registry {
     quantities: Vec<&'static Quantity>,
+    seeing: [Vec<Seeing>; 2],
     relations: Vec<Linked>,
     by_name: BTreeMap<&'static str, QuantityId>,
     giving: Vec<Vec<RelationId>>,
@@ -141,7 +204,14 @@ impl Registry {
         for list in &mut giving {
             list.sort_by_key(|id| (relations[usize::from(id.0)].relation.rank, *id));
         }
-        Self { quantities, relations, by_name, giving }
+        let seeing =
+            System::ALL.map(|system| quantities.iter().map(|quantity| Seeing::new(quantity, system)).collect());
+        Self { quantities, seeing, relations, by_name, giving }
+    }
+
+    /// How every quantity is seen in `system`.
+    pub fn seeing(&self, system: System) -> &[Seeing] {
+        &self.seeing[system as usize]
     }
 
     /// How many quantities there are: the length of every case's values.
@@ -222,7 +292,6 @@ pub(crate) fn askable(relation: &Relation) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::unit::Unit;
 
     #[test]
     fn the_registry_is_sound() {
@@ -261,6 +330,22 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn readings_fall_on_the_instruments_steps() {
+        let registry = Registry::get();
+        let height = registry.find("mount.height_1").unwrap();
+        let seen = |system: System, base| registry.seeing(system)[height.index()].see(base);
+        approx::assert_relative_eq!(seen(System::Si, 0.123_4e-3), 0.12e-3, max_relative = 1e-12);
+        approx::assert_relative_eq!(seen(System::Us, 0.123_4e-3), 0.005 * 0.0254, max_relative = 1e-12);
+        approx::assert_relative_eq!(
+            registry.seeing(System::Si)[height.index()].half_step(),
+            5e-6,
+            max_relative = 1e-12
+        );
+        let twist = registry.find("mount.twist").unwrap();
+        assert!(registry.seeing(System::Si)[twist.index()].see(1.0).is_nan());
     }
 
     #[test]

@@ -84,7 +84,8 @@ pub fn contradictions(givens: &[(QuantityId, f64)], tolerance: f64, system: Syst
         let rest: Vec<_> = givens.iter().copied().filter(|(id, _)| *id != quantity).collect();
         let Ok(solution) = solve(&rest, quantity, &Choice::default(), system) else { continue };
         let Some(&by) = solution.path.steps.last() else { continue };
-        let allowed = tolerance * given.abs().max(solution.value.abs()) + 2.0 * quantity.get().half_step(system);
+        let allowed = tolerance * given.abs().max(solution.value.abs())
+            + 2.0 * Registry::get().seeing(system)[quantity.index()].half_step();
         if (given - solution.value).abs() > allowed {
             out.push(Disagreement { quantity, given, worked: solution.value, by, from: solution.path.uses() });
         }

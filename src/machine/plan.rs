@@ -1,0 +1,305 @@
+//! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
+
+use core::fmt;
+
+use crate::chance::{Stream, derive};
+use crate::family::{Draw, Family};
+use crate::problem::Problem;
+use crate::registry::{QuantityId, Registry};
+use crate::relation::{Eval, Given, Role};
+use crate::unit::{Kind, System};
+
+/// How often a machine is drawn again before the family is called impossible.
+pub const MOST_ATTEMPTS: u32 = 2_000;
+
+/// One hidden machine.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Case {
+    /// The seed that gives it again.
+    pub seed: u64,
+    /// How many machines of this seed broke a limit before this one.
+    pub rejected: u32,
+    /// What is wrong with it: places in the family's faults.
+    pub faults: Vec<usize>,
+    /// The true value of every quantity (SI), NaN where the family does not determine it.
+    pub values: Vec<f64>,
+}
+
+impl Case {
+    /// The true value of `quantity`, if the family determines it.
+    pub fn value(&self, quantity: QuantityId) -> Option<f64> {
+        Some(self.values[quantity.index()]).filter(|value| !value.is_nan())
+    }
+
+    /// What a person gets to see in `system`: instruments read to their steps, plates as printed;
+    /// NaN for everything that must be worked out.
+    pub fn seen(&self, system: System) -> Vec<f64> {
+        let registry = Registry::get();
+        self.values.iter().zip(registry.seeing(system)).map(|(value, seeing)| seeing.see(*value)).collect()
+    }
+}
+
+/// Why no machine of a family could be drawn.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CannotDraw {
+    /// The family.
+    pub family: String,
+    /// What most attempts failed on, as a sentence.
+    pub because: String,
+    /// Where in the family's file, if one limit is at fault.
+    pub span: Option<core::ops::Range<usize>>,
+}
+
+impl fmt::Display for CannotDraw {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(
+            f,
+            "No machine of the family {:?} could be drawn in {MOST_ATTEMPTS} attempts. {}",
+            self.family, self.because
+        )
+    }
+}
+
+impl core::error::Error for CannotDraw {}
+
+impl From<CannotDraw> for Problem {
+    fn from(error: CannotDraw) -> Self {
+        Self {
+            span: error.span.clone(),
+            what: error.to_string(),
+            mend: "Widen the limit, or narrow the draws that break it.".into(),
+        }
+    }
+}
+
+/// A family ready to draw from.
+#[derive(Debug, Clone)]
+pub struct Plan {
+    /// What it was made from.
+    pub family: Family,
+    steps: Vec<Step>,
+    at: Vec<u16>,
+    streams: Vec<&'static str>,
+    total_weight: f64,
+}
+
+#[derive(Debug, Clone, Copy)]
+struct Step {
+    eval: Eval,
+    from: u32,
+    to: u32,
+    gives: u16,
+}
+
+impl Plan {
+    /// Compiles `family`: orders the relations so that each finds its inputs ready.
+    ///
+    /// # Errors
+    /// A [`Problem`] where a quantity is drawn that the family's other quantities already
+    /// determine otherwise, or a limit is on a quantity that nothing determines.
+    pub fn new(family: Family) -> Result<Self, Vec<Problem>> {
+        let registry = Registry::get();
+        let mut known = vec![false; registry.len()];
+        let drawn = family.roots.iter().map(|(id, _)| *id);
+        let pooled = family.pool.first().into_iter().flatten().map(|(id, _)| *id);
+        let mut problems = Vec::new();
+        for id in drawn.chain(pooled) {
+            if known[id.index()] {
+                problems.push(Problem::whole(
+                    format!("{} stands both in the pool and under [fixed] or [draw].", id.get().id),
+                    "Take it out of one of them.",
+                ));
+            }
+            known[id.index()] = true;
+        }
+        for fault in &family.faults {
+            for (id, _) in &fault.draws {
+                if !known[id.index()] {
+                    problems.push(Problem::whole(
+                        format!(
+                            "The fault {:?} changes {}, which the family itself does not draw.",
+                            fault.id,
+                            id.get().id
+                        ),
+                        format!("Give {} a healthy value under [fixed] or [draw].", id.get().id),
+                    ));
+                }
+            }
+        }
+        let (mut steps, mut at) = (Vec::new(), Vec::new());
+        // The preferred relation whose inputs are ready goes next, until none is left.
+        let mut order: Vec<_> =
+            registry.relations().iter().filter(|linked| linked.relation.role != Role::Question).collect();
+        order.sort_by_key(|linked| (linked.relation.rank, linked.id));
+        while let Some(next) = (order.iter())
+            .position(|linked| !known[linked.gives.index()] && linked.at.iter().all(|&input| known[usize::from(input)]))
+        {
+            let linked = order.remove(next);
+            known[linked.gives.index()] = true;
+            let from = at.len() as u32;
+            at.extend_from_slice(&linked.at);
+            steps.push(Step { eval: linked.relation.eval, from, to: at.len() as u32, gives: linked.gives.0 });
+        }
+        for limit in &family.limits {
+            if !known[limit.quantity.index()] {
+                problems.push(Problem::at(
+                    limit.span.clone(),
+                    format!("Nothing in this family determines {}.", limit.quantity.get().id),
+                    "Take the limit out, or fix or draw what the quantity follows from.",
+                ));
+            }
+        }
+        if !problems.is_empty() {
+            return Err(problems);
+        }
+        let mut streams: Vec<&'static str> = family.roots.iter().map(|(id, _)| id.get().topic()).collect();
+        streams.dedup();
+        let total_weight = family.faults.iter().map(|fault| fault.weight).sum();
+        Ok(Self { family, steps, at, streams, total_weight })
+    }
+
+    /// How many relations a case runs through.
+    pub fn len(&self) -> usize {
+        self.steps.len()
+    }
+
+    /// Whether nothing follows from the family's roots.
+    pub fn is_empty(&self) -> bool {
+        self.steps.is_empty()
+    }
+
+    /// Whether the family determines `quantity`.
+    pub fn determines(&self, quantity: QuantityId) -> bool {
+        self.family.roots.iter().any(|(id, _)| *id == quantity)
+            || self.family.pool.first().is_some_and(|row| row.iter().any(|(id, _)| *id == quantity))
+            || self.steps.iter().any(|step| step.gives == quantity.0)
+    }
+
+    /// The machine of `seed`: the same on every platform.
+    ///
+    /// # Errors
+    /// [`CannotDraw`] when [`MOST_ATTEMPTS`] machines in a row broke a limit.
+    pub fn draw(&self, seed: u64) -> Result<Case, CannotDraw> {
+        self.draw_with(seed, None)
+    }
+
+    /// The machine of `seed` with exactly these faults (none for a healthy machine).
+    ///
+    /// # Errors
+    /// As [`Plan::draw`].
+    pub fn draw_with(&self, seed: u64, faults: Option<&[usize]>) -> Result<Case, CannotDraw> {
+        let mut case = Case { seed, rejected: 0, faults: Vec::new(), values: vec![f64::NAN; Registry::get().len()] };
+        let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
+        for attempt in 0..MOST_ATTEMPTS {
+            match self.attempt(derive(seed, u64::from(attempt)), faults, &mut case) {
+                Ok(()) => {
+                    case.rejected = attempt;
+                    return Ok(case);
+                }
+                Err(limit) => broken[limit.unwrap_or(self.family.limits.len())] += 1,
+            }
+        }
+        Err(self.cannot(&broken))
+    }
+
+    /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
+    /// calculation refused, if it is no good.
+    fn attempt(&self, seed: u64, faults: Option<&[usize]>, case: &mut Case) -> Result<(), Option<usize>> {
+        let values = &mut case.values;
+        values.fill(f64::NAN);
+        let mut stream = Stream::new(seed, "faults");
+        case.faults.clear();
+        match faults {
+            Some(faults) => case.faults.extend_from_slice(faults),
+            None => self.pick_faults(&mut stream, &mut case.faults),
+        }
+        if !self.family.pool.is_empty() {
+            for (id, value) in &self.family.pool[stream.below(self.family.pool.len())] {
+                values[id.index()] = *value;
+            }
+        }
+        let mut roots = self.family.roots.iter().peekable();
+        for name in &self.streams {
+            let mut stream = Stream::new(seed, name);
+            while let Some((id, draw)) = roots.next_if(|(id, _)| id.get().topic() == *name) {
+                values[id.index()] = sample(*id, draw, &mut stream);
+            }
+        }
+        for (index, fault) in case.faults.iter().enumerate() {
+            let mut stream = Stream::new(derive(seed, index as u64), "fault draws");
+            for (id, draw) in &self.family.faults[*fault].draws {
+                values[id.index()] = sample(*id, draw, &mut stream);
+            }
+        }
+        for step in &self.steps {
+            let at = &self.at[step.from as usize..step.to as usize];
+            values[usize::from(step.gives)] = (step.eval)(&Given { values, at }).map_err(|_| None)?;
+        }
+        for (index, limit) in self.family.limits.iter().enumerate() {
+            let value = values[limit.quantity.index()];
+            if !(value >= limit.at_least && value <= limit.at_most) {
+                return Err(Some(index));
+            }
+        }
+        Ok(())
+    }
+
+    fn pick_faults(&self, stream: &mut Stream, faults: &mut Vec<usize>) {
+        // Both numbers are always drawn, so that a share changed in the file does not shift the pool.
+        let (healthy, pair) = (stream.unit(), stream.unit());
+        let picks = [stream.unit(), stream.unit()];
+        if self.family.faults.is_empty() || healthy < self.family.healthy {
+            return;
+        }
+        for pick in &picks[..if pair < self.family.pairs { 2 } else { 1 }] {
+            let mut rest = pick * self.total_weight;
+            let found = self.family.faults.iter().position(|fault| {
+                rest -= fault.weight;
+                rest < 0.0
+            });
+            let fault = found.unwrap_or(self.family.faults.len() - 1);
+            if !faults.contains(&fault) {
+                faults.push(fault);
+            }
+        }
+        faults.sort_unstable();
+    }
+
+    fn cannot(&self, broken: &[u32]) -> CannotDraw {
+        let worst = (0..broken.len()).max_by_key(|index| (broken[*index], core::cmp::Reverse(*index))).unwrap_or(0);
+        let share = |count: u32| f64::from(count) / f64::from(MOST_ATTEMPTS) * 100.0;
+        let (because, span) = match self.family.limits.get(worst) {
+            Some(limit) => {
+                let why = if limit.because.is_empty() { String::new() } else { format!(" ({})", limit.because) };
+                (
+                    format!(
+                        "{:.0} % of them broke the limit on {}{why}.",
+                        share(broken[worst]),
+                        limit.quantity.get().id
+                    ),
+                    Some(limit.span.clone()),
+                )
+            }
+            None => (
+                format!(
+                    "In {:.0} % of them a calculation had no result: the draws reach outside what the formulas hold for.",
+                    share(broken[worst])
+                ),
+                None,
+            ),
+        };
+        CannotDraw { family: self.family.id.clone(), because, span }
+    }
+}
+
+fn sample(id: QuantityId, draw: &Draw, stream: &mut Stream) -> f64 {
+    match draw {
+        Draw::Fixed(value) => *value,
+        Draw::Between(low, high) if id.get().kind == Kind::Count => {
+            (low + stream.below((high - low) as usize + 1) as f64).round()
+        }
+        Draw::Between(low, high) => stream.between(*low, *high),
+        Draw::Choose(choices) => choices[stream.below(choices.len())],
+        Draw::About { middle, spread } => middle + spread * stream.normal(),
+    }
+}

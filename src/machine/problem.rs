@@ -1,0 +1,99 @@
+//! Problems in a file someone wrote: what, where, and how to mend it.
+
+use core::fmt;
+use core::ops::Range;
+
+/// Something wrong in a file.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Problem {
+    /// Where in the text, in bytes; `None` when no single place is at fault.
+    pub span: Option<Range<usize>>,
+    /// What is wrong: a sentence.
+    pub what: String,
+    /// How to mend it: a sentence; empty when `what` says it.
+    pub mend: String,
+}
+
+impl Problem {
+    /// At `span`: `what`, and how to mend it.
+    pub fn at(span: Range<usize>, what: impl Into<String>, mend: impl Into<String>) -> Self {
+        Self { span: Some(span), what: what.into(), mend: mend.into() }
+    }
+
+    /// Of the file as a whole.
+    pub fn whole(what: impl Into<String>, mend: impl Into<String>) -> Self {
+        Self { span: None, what: what.into(), mend: mend.into() }
+    }
+
+    /// From the TOML reader: its sentence and its place.
+    pub fn toml(error: &toml::de::Error) -> Self {
+        Self {
+            span: error.span(),
+            what: format!("This is not valid here: {}.", error.message().trim_end()),
+            mend: String::new(),
+        }
+    }
+
+    /// Line and column, counted from 1 (columns in characters), of the problem in `text`.
+    pub fn line_column(&self, text: &str) -> Option<(usize, usize)> {
+        let at = floor_char_boundary(text, self.span.as_ref()?.start);
+        let before = &text[..at];
+        let line = before.matches('\n').count() + 1;
+        let start = before.rfind('\n').map_or(0, |newline| newline + 1);
+        Some((line, text[start..at].chars().count() + 1))
+    }
+
+    /// The problem as a person reads it: `file:line:column`, the sentence, the line with a pointer,
+    /// and the mend.
+    pub fn report(&self, file: &str, text: &str) -> String {
+        let mut out = match self.line_column(text) {
+            Some((line, column)) => format!("{file}:{line}:{column}: {}", self.what),
+            None => format!("{file}: {}", self.what),
+        };
+        if let (Some((line, column)), Some(span)) = (self.line_column(text), &self.span) {
+            let shown = text.lines().nth(line - 1).unwrap_or("").replace('\t', " ");
+            let width = shown.chars().count().saturating_sub(column - 1);
+            let length = text.get(span.clone()).map_or(1, |part| part.lines().next().unwrap_or("").chars().count());
+            let marks = "^".repeat(length.clamp(1, width.max(1)));
+            out.push_str(&format!("\n  {line:>4} | {shown}\n       | {}{marks}", " ".repeat(column - 1)));
+        }
+        if !self.mend.is_empty() {
+            out.push_str(&format!("\n       {}", self.mend));
+        }
+        out
+    }
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.what)?;
+        if self.mend.is_empty() { Ok(()) } else { write!(f, " {}", self.mend) }
+    }
+}
+
+impl core::error::Error for Problem {}
+
+fn floor_char_boundary(text: &str, at: usize) -> usize {
+    let mut at = at.min(text.len());
+    while !text.is_char_boundary(at) {
+        at -= 1;
+    }
+    at
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_report_points_at_the_place() {
+        let text = "a = 1\nname = \"Öl\" # oops\n";
+        let start = text.find("\"Öl\"").unwrap();
+        let problem = Problem::at(start..start + 5, "No such name.", "Choose another.");
+        assert_eq!(
+            problem.report("x.toml", text),
+            "x.toml:2:8: No such name.\n     2 | name = \"Öl\" # oops\n       |        ^^^^\n       Choose another."
+        );
+        assert_eq!(Problem::at(999..1000, "Late.", "").line_column(text), Some((3, 1)));
+    }
+}

@@ -1,0 +1,93 @@
+//! How far off an answer may be and still be right.
+//!
+//! Three things are allowed for, all carried through the path to the answer:
+//!
+//! 1. **The instruments.** A reading stands for any value within half a step of it: a rectangular
+//!    distribution, with a standard uncertainty of the half step over √3 (JCGM 100:2008, 4.3.7). The
+//!    readings' contributions add as the root of the sum of squares (JCGM 100:2008, 5.1.2).
+//! 2. **Rounding on the way.** Every result between may be rounded to three figures, and a value
+//!    changed to another unit to four; these add up plainly, since a person may round them all one way.
+//! 3. **Rounding at the end.** Half a step in the third figure of the answer, or in its last printed place.
+//!
+//! Counts and choices must be exact.
+
+use drivecourse_machine::{Figures, Kind, Path, Registry, System};
+
+use crate::predict;
+
+/// The tolerance (SI) on the result of `path`, whose every value stands in `values`.
+pub fn of(path: &Path, values: &[f64], system: System) -> f64 {
+    let asked = path.asked.get();
+    if matches!(asked.kind, Kind::Choice | Kind::Count) {
+        return 0.0;
+    }
+    let seeing = Registry::get().seeing(system);
+    let answer = values[path.asked.index()];
+    let mut scratch = values.to_vec();
+    let mut squares = 0.0;
+    let mut plain = 0.0;
+    for id in path.uses() {
+        let half_step = seeing[id.index()].half_step();
+        let converted =
+            path.steps.iter().any(|step| predict::conversions(step.get(), system).any(|(other, ..)| other == id));
+        let unit = seeing[id.index()].unit();
+        let rounding = if converted && id.get().kind != Kind::Temperature {
+            0.5 * Figures::Significant(4).step(unit.from_base(values[id.index()])) * unit.size().abs()
+        } else {
+            0.0
+        };
+        if half_step > 0.0 {
+            let effect = effect(path, values, &mut scratch, id.index(), 0, half_step, answer) / 3.0_f64.sqrt();
+            squares += effect * effect;
+        }
+        if rounding > 0.0 {
+            plain += effect(path, values, &mut scratch, id.index(), 0, rounding, answer);
+        }
+    }
+    for (index, step) in path.steps.iter().enumerate() {
+        let gives = step.get().gives;
+        if gives == path.asked || matches!(gives.get().kind, Kind::Choice | Kind::Count) {
+            continue;
+        }
+        let rounding = last_figure(gives.index(), values[gives.index()], system);
+        plain += effect(path, values, &mut scratch, gives.index(), index + 1, rounding, answer);
+    }
+    plain += last_figure(path.asked.index(), answer, system);
+    squares.sqrt() + plain
+}
+
+/// Half a step in the third figure of a value, or in its last printed place where that is coarser.
+fn last_figure(index: usize, base: f64, system: System) -> f64 {
+    let seeing = &Registry::get().seeing(system)[index];
+    let unit = seeing.unit();
+    let shown = unit.from_base(base);
+    let third = Figures::Significant(3).step(shown);
+    let printed = match seeing.quantity().display(system).figures {
+        Figures::Significant(_) => 0.0,
+        figures => figures.step(shown),
+    };
+    0.5 * third.max(printed) * unit.size().abs()
+}
+
+/// How far the answer moves when the value at `index` moves by `by`, from step `from` on: the
+/// larger of up and down, and nothing where the calculation has no result there.
+fn effect(path: &Path, values: &[f64], scratch: &mut [f64], index: usize, from: usize, by: f64, answer: f64) -> f64 {
+    let mut most: f64 = 0.0;
+    for signed in [by, -by] {
+        scratch.copy_from_slice(values);
+        scratch[index] += signed;
+        let mut ok = true;
+        for step in &path.steps[from..] {
+            let linked = step.get();
+            match linked.eval(scratch) {
+                Ok(value) => scratch[linked.gives.index()] = value,
+                Err(_) => ok = false,
+            }
+        }
+        let moved = (scratch[path.asked.index()] - answer).abs();
+        if ok && moved.is_finite() {
+            most = most.max(moved);
+        }
+    }
+    most
+}
