@@ -1,0 +1,3 @@
+//! The course: book, pages and papers.
+pub mod book;
+pub mod pages;
