@@ -37,16 +37,21 @@
     for (const menu of menus) if (!menu.contains(event.target)) menu.open = false;
   });
 
+  // A worked solution is printed as it stands on the screen, folded or not, unless the reader asks for all of them;
+  // the page with the whole course always has them.
+  const whole = document.body.classList.contains("whole-course");
+  let unfold = whole;
   for (const printer of document.querySelectorAll("[data-print]")) {
     printer.addEventListener("click", () => {
       for (const menu of menus) menu.open = false;
+      unfold = printer.dataset.print === "open";
       window.print();
     });
   }
 
-  // Folded answers are printed too, then folded again.
   const opened = [];
   window.addEventListener("beforeprint", () => {
+    if (!unfold) return;
     for (const details of document.querySelectorAll("main details:not([open])")) {
       details.open = true;
       opened.push(details);
@@ -54,6 +59,7 @@
   });
   window.addEventListener("afterprint", () => {
     for (const details of opened.splice(0)) details.open = false;
+    unfold = whole;
   });
 
   // What scrolls sideways can be reached with the keyboard, and only while it does scroll.

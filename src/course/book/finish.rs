@@ -79,7 +79,7 @@ impl Site {
             .replacen(CONTENTS_PAGE_SLOT, &contents::list(book, &root, chapter, 2), 1);
         let Some((before, rest)) = html.split_once(TEXT_START) else { return html };
         let Some((text, after)) = rest.rsplit_once(TEXT_END) else { return html };
-        let mut text = name_boxes(text);
+        let mut text = name_alignment(&name_boxes(text));
         if page == Path::new("print.html") {
             text = lower_headings(&text);
         }
@@ -111,6 +111,18 @@ fn name_boxes(text: &str) -> String {
     }
     finished.push_str(rest);
     finished
+}
+
+/// Turns the alignment of table cells from styles into classes, so that a strict content policy may forbid styles.
+fn name_alignment(text: &str) -> String {
+    let mut text = text.to_string();
+    for (word, class) in [("left", "to-left"), ("center", "to-centre"), ("right", "to-right")] {
+        for cell in ["td", "th"] {
+            text =
+                text.replace(&format!("<{cell} style=\"text-align: {word}\">"), &format!("<{cell} class=\"{class}\">"));
+        }
+    }
+    text
 }
 
 /// Moves every heading one level down and names page turns, for the page that holds the whole course.

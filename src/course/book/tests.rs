@@ -64,7 +64,8 @@ fn builds_every_page_in_our_theme() {
         if let Some(contents) = html.find("<nav class=\"contents\"") {
             assert!(html.find("<main").unwrap() < contents, "{page}: text before contents");
         }
-        for fault in ["<!--contents", "units-to-be-set", "<script>", "blockquote-tag", "mdbook", " onclick"] {
+        for fault in ["<!--contents", "units-to-be-set", "<script>", "blockquote-tag", "mdbook", " onclick", " style="]
+        {
             assert!(!html.contains(fault), "{page} contains {fault}");
         }
     }
