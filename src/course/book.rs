@@ -44,7 +44,7 @@ pub struct Options {
     pub description: String,
     /// Units first shown to a reader who has not chosen yet.
     pub units: Units,
-    /// Whether to write an index of words for a search page.
+    /// Whether readers can search the words of the course; costs an index of about the size of the chapters.
     pub search: bool,
     /// Folders the chapters and the theme were read from, which the output must stay clear of.
     pub sources: Vec<PathBuf>,
@@ -56,7 +56,7 @@ impl Default for Options {
             title: "Drive check course".into(),
             description: "Checking a newly installed gear reducer with a chain drive".into(),
             units: Units::default(),
-            search: false,
+            search: true,
             sources: Vec::new(),
         }
     }

@@ -141,19 +141,53 @@ fn lower_headings(text: &str) -> String {
     text
 }
 
-/// Takes away what is left of the stock look: empty files, empty folders and the hint for one particular host.
+/// Parts of the stock search that our own search does without.
+const STOCK_SEARCH: &[&str] = &["mark.min.js", "searcher.js"];
+
+/// Takes away what is left of the stock look: its files where the theme has none, its search page's scripts, and the
+/// hint for one particular host. A course author's own files stay, whatever their names.
 pub(super) fn remove_unused(folder: &Path) -> io::Result<()> {
-    for entry in fs::read_dir(folder)? {
-        let entry = entry?;
-        let path = entry.path();
-        if entry.file_type()?.is_dir() {
-            remove_unused(&path)?;
-            if fs::read_dir(&path)?.next().is_none() {
-                fs::remove_dir(&path)?;
+    let hint = folder.join(".nojekyll");
+    if hint.is_file() {
+        fs::remove_file(hint)?;
+    }
+    for name in STOCK_FILES {
+        for path in written_as(folder, name.trim_end_matches(".hbs"))? {
+            if fs::metadata(&path)?.len() == 0 {
+                fs::remove_file(path)?;
             }
-        } else if entry.metadata()?.len() == 0 || entry.file_name() == ".nojekyll" {
-            fs::remove_file(&path)?;
+        }
+    }
+    for name in STOCK_SEARCH {
+        for path in written_as(folder, name)? {
+            fs::remove_file(path)?;
         }
     }
     Ok(())
+}
+
+/// The files written for `name`, which stand under `stem-` and eight digits of their digest, as in `book-0123abcd.js`.
+fn written_as(folder: &Path, name: &str) -> io::Result<Vec<PathBuf>> {
+    let place = folder.join(name);
+    let (Some(parent), Some((stem, ending))) =
+        (place.parent(), place.file_name().and_then(|n| n.to_str()).and_then(|n| n.split_once('.')))
+    else {
+        return Ok(Vec::new());
+    };
+    if !parent.is_dir() {
+        return Ok(Vec::new());
+    }
+    let mut found = Vec::new();
+    for entry in fs::read_dir(parent)? {
+        let entry = entry?;
+        let name = entry.file_name().to_string_lossy().into_owned();
+        let digest = name.strip_prefix(stem).and_then(|n| n.strip_prefix('-')).and_then(|n| n.strip_suffix(ending));
+        let is_digest = |d: &str| {
+            d.strip_suffix('.').is_some_and(|hex| hex.len() == 8 && hex.bytes().all(|b| b.is_ascii_hexdigit()))
+        };
+        if digest.is_some_and(is_digest) {
+            found.push(entry.path());
+        }
+    }
+    Ok(found)
 }

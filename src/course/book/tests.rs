@@ -32,6 +32,7 @@ fn sample() -> Assets {
         ("mount/soft-foot.md", include_str!("tests/soft-foot.md")),
         ("mount/bolts.md", "# Bolts\n\n## Torque\n\nText, <https://example.org/>.\n"),
         ("chain.md", include_str!("tests/chain.md")),
+        ("mount/empty.txt", ""),
         ("mount/plate.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>"),
     ];
     Assets {
@@ -69,12 +70,12 @@ fn builds_every_page_in_our_theme() {
             assert!(!html.contains(fault), "{page} contains {fault}");
         }
     }
-    let stock =
-        ["ayu", "tomorrow", "highlight", "clipboard", "fonts", "elasticlunr", "searchindex", "nojekyll", "toc-"];
+    let stock = ["ayu", "tomorrow", "highlight", "clipboard", "fonts", "mark-", "searcher-", "nojekyll", "toc-"];
     for name in files(&out).keys() {
         assert!(!stock.iter().any(|s| name.contains(s)), "{name} belongs to the stock look");
     }
     assert!(out.join("mount/plate.svg").is_file());
+    assert!(out.join("mount/empty.txt").is_file(), "an author's file stays even when empty");
     assert!(!out.join("SUMMARY.md").exists());
     if let Ok(keep) = std::env::var("DRIVECOURSE_KEEP_SAMPLE") {
         build(&sample(), Path::new(&keep), Vec::new(), &Options::default()).unwrap();
@@ -111,10 +112,24 @@ fn cautions_are_ours_and_the_whole_course_has_one_first_heading() {
 }
 
 #[test]
+fn search_can_be_left_out() {
+    let home = tempfile::tempdir().unwrap();
+    let (with, without) = (home.path().join("with"), home.path().join("without"));
+    build(&sample(), &with, Vec::new(), &Options::default()).unwrap();
+    build(&sample(), &without, Vec::new(), &Options { search: false, ..Options::default() }).unwrap();
+    let parts = |folder: &Path| {
+        files(folder).keys().filter(|n| n.contains("searchindex-") || n.contains("elasticlunr")).count()
+    };
+    assert_eq!((parts(&with), parts(&without)), (2, 0));
+    assert!(text(&with, "chain.html").contains("id=\"search\""));
+    assert!(!text(&without, "chain.html").contains("id=\"search\""));
+}
+
+#[test]
 fn the_same_bytes_twice() {
     let home = tempfile::tempdir().unwrap();
     let (one, two) = (home.path().join("one"), home.path().join("two"));
-    let options = Options { search: true, ..Options::default() };
+    let options = Options::default();
     build(&sample(), &one, Vec::new(), &options).unwrap();
     build(&sample(), &two, Vec::new(), &options).unwrap();
     assert_eq!(files(&one), files(&two));

@@ -24,7 +24,8 @@ fn lines(text: &[&str]) -> Vec<String> {
 
 fn head(candidate: &str) -> Head {
     Head {
-        plant: format!("Northgate Grain & Feed{}", candidate.strip_prefix("Ann").unwrap_or_default()),
+        // A hostile candidate comes from a hostile plant.
+        plant: if candidate == HOSTILE { HOSTILE.into() } else { "Northgate Grain & Feed".into() },
         exam: "Drive check, part one".into(),
         candidate: candidate.into(),
         code: "K7QD-22MF".into(),
