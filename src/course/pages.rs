@@ -1,0 +1,104 @@
+//! Pages that are single files: papers, keys and results, filled into templates.
+//!
+//! Every string that reaches a page is escaped unless its type is [`model::Trusted`].
+
+pub mod model;
+
+#[cfg(test)]
+mod tests;
+
+use std::collections::BTreeMap;
+use std::fmt;
+use std::io::{self, Write};
+
+use serde::Serialize;
+use tera::{Context, Kwargs, State, Tera};
+
+/// Templates ready to be filled.
+#[derive(Debug)]
+pub struct Pages {
+    tera: Tera,
+}
+
+impl Pages {
+    /// Reads the templates, each under the name another template includes it by.
+    ///
+    /// # Errors
+    /// When a template has a fault or includes one that is not there; the message shows the place.
+    pub fn new(templates: &BTreeMap<String, String>) -> Result<Self, PageError> {
+        let mut tera = Tera::new();
+        tera.autoescape_on(["html"]);
+        tera.set_escape_fn(escape);
+        tera.register_filter("css_text", css_text);
+        tera.add_raw_templates(templates.iter().map(|(name, text)| (name.clone(), text.as_str())))
+            .map_err(|e| PageError::new("the page templates cannot be read", &e))?;
+        Ok(Self { tera })
+    }
+
+    /// Fills the template `name` with `data`.
+    ///
+    /// # Errors
+    /// When there is no such template, or it asks for something `data` does not have.
+    pub fn render(&self, name: &str, data: &impl Serialize) -> Result<String, PageError> {
+        let about = format!("the page {name} cannot be written");
+        let context = Context::from_serialize(data).map_err(|e| PageError::new(&about, &e))?;
+        self.tera.render(name, &context).map_err(|e| PageError::new(&about, &e))
+    }
+}
+
+/// Why a page could not be written.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PageError(String);
+
+impl PageError {
+    fn new(about: &str, error: &dyn std::error::Error) -> Self {
+        let mut message = format!("{about}: {error}");
+        let mut cause = error.source();
+        while let Some(error) = cause {
+            message.push_str(&format!(": {error}"));
+            cause = error.source();
+        }
+        Self(message)
+    }
+}
+
+impl fmt::Display for PageError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.0)
+    }
+}
+
+impl std::error::Error for PageError {}
+
+/// Whether a character could turn the text around it, or is not text at all.
+fn is_unruly(c: char) -> bool {
+    matches!(c, '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}') || (c.is_control() && !matches!(c, '\n' | '\t'))
+}
+
+/// Escapes for HTML text and quoted attributes, and leaves out marks that reverse the text after them.
+fn escape(text: &str, out: &mut dyn Write) -> io::Result<()> {
+    for c in text.chars().filter(|c| !is_unruly(*c)) {
+        match c {
+            '&' => out.write_all(b"&amp;")?,
+            '<' => out.write_all(b"&lt;")?,
+            '>' => out.write_all(b"&gt;")?,
+            '"' => out.write_all(b"&quot;")?,
+            '\'' => out.write_all(b"&#39;")?,
+            other => out.write_all(other.encode_utf8(&mut [0; 4]).as_bytes())?,
+        }
+    }
+    Ok(())
+}
+
+/// Escapes for a quoted string in a style sheet; the result has no character that HTML or CSS could mistake.
+fn css_text(text: &str, _: Kwargs, _: &State) -> String {
+    let mut safe = String::new();
+    for c in text.chars().filter(|c| !is_unruly(*c)) {
+        if c.is_alphanumeric() || matches!(c, ' ' | '.' | ',' | '-' | ':' | '(' | ')') {
+            safe.push(c);
+        } else {
+            safe.push_str(&format!("\\{:x} ", u32::from(c)));
+        }
+    }
+    safe
+}

@@ -1,0 +1,82 @@
+// The controls of a page: the contents list on narrow screens, the small menus, printing, wide tables.
+"use strict";
+(() => {
+  const contents = document.getElementById("contents");
+  const button = document.getElementById("contents-button");
+
+  const openContents = (open) => {
+    button.setAttribute("aria-expanded", String(open));
+    const bar = document.querySelector(".bar").getBoundingClientRect();
+    contents.style.setProperty("--bar-bottom", `${bar.bottom + window.scrollY}px`);
+    contents.classList.toggle("is-open", open);
+    if (open) contents.focus();
+  };
+  if (contents && button) {
+    button.addEventListener("click", () => openContents(button.getAttribute("aria-expanded") !== "true"));
+    contents.addEventListener("keydown", (event) => {
+      if (event.key === "Escape" && contents.classList.contains("is-open")) {
+        openContents(false);
+        button.focus();
+      }
+    });
+  }
+
+  const menus = [...document.querySelectorAll("details.menu")];
+  for (const menu of menus) {
+    menu.addEventListener("toggle", () => {
+      if (menu.open) for (const other of menus) if (other !== menu) other.open = false;
+    });
+    menu.addEventListener("keydown", (event) => {
+      if (event.key === "Escape" && menu.open) {
+        menu.open = false;
+        menu.querySelector("summary").focus();
+      }
+    });
+  }
+  document.addEventListener("click", (event) => {
+    for (const menu of menus) if (!menu.contains(event.target)) menu.open = false;
+  });
+
+  // A worked solution is printed as it stands on the screen, folded or not, unless the reader asks for all of them;
+  // the page with the whole course always has them.
+  const whole = document.body.classList.contains("whole-course");
+  let unfold = whole;
+  for (const printer of document.querySelectorAll("[data-print]")) {
+    printer.addEventListener("click", () => {
+      for (const menu of menus) menu.open = false;
+      unfold = printer.dataset.print === "open";
+      window.print();
+    });
+  }
+
+  const opened = [];
+  window.addEventListener("beforeprint", () => {
+    if (!unfold) return;
+    for (const details of document.querySelectorAll("main details:not([open])")) {
+      details.open = true;
+      opened.push(details);
+    }
+  });
+  window.addEventListener("afterprint", () => {
+    for (const details of opened.splice(0)) details.open = false;
+    unfold = whole;
+  });
+
+  // What scrolls sideways can be reached with the keyboard, and only while it does scroll.
+  const scrollers = document.querySelectorAll(".table-wrapper, .formula, pre, figure.drawing");
+  const measure = () => {
+    for (const box of scrollers) {
+      if (box.scrollWidth > box.clientWidth + 1) {
+        box.tabIndex = 0;
+        box.setAttribute("role", "group");
+        box.setAttribute("aria-label", "Scrolls sideways");
+      } else if (box.getAttribute("aria-label") === "Scrolls sideways") {
+        box.removeAttribute("tabindex");
+        box.removeAttribute("role");
+        box.removeAttribute("aria-label");
+      }
+    }
+  };
+  measure();
+  window.addEventListener("resize", measure);
+})();
