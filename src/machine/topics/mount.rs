@@ -1,19 +1,23 @@
 //! Mounting: soft foot, angled feet, shim packs, levelness.
 
-use drivecourse_calc::mount::{self, Foot};
-use drivecourse_calc::units::{Length, Ratio};
+mod angled;
+mod frame;
+mod level;
+mod shim;
+
+use std::sync::LazyLock;
+
+use drivecourse_calc::units::Length;
+use drivecourse_calc::units::length::{foot, meter};
 
 use crate::instrument::Figures::Places;
 use crate::instrument::Instrument::{Dial, Feeler, Level, Scale, Tape};
 use crate::quantity::Quantity;
-use crate::relation::{Relation, relation};
-use crate::source::Source::{CommonPractice, Derived};
-use crate::typed::{Choice, Slope};
+use crate::relation::Relation;
+use crate::typed::{Choice, Typed};
 use crate::unit::Kind;
 
-const FEET: &[&str] = &["foot 1", "foot 2", "foot 3", "foot 4"];
-const STATICS: crate::Source = Derived("statics of a rigid frame on four supports");
-const PLANE: crate::Source = Derived("least-squares plane through four corners");
+const FEET: &[&str] = &["foot 1", "foot 2", "foot 3", "foot 4", "none"];
 
 const fn small(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
     Quantity::new(id, symbol, Kind::Length, name).shown("mm", Places(2), "in", Places(3))
@@ -43,13 +47,13 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     .shown("mm", Places(0), "in", Places(1))
     .plate(),
     small("mount.twist", "t", "twist of the base"),
-    Quantity::choice("mount.loose_foot", "foot", "foot that does not touch", FEET),
-    Quantity::choice("mount.rocked_foot", "foot", "foot that opens when the frame is rocked", FEET),
+    Quantity::choice("mount.loose_foot", "", "foot that does not touch", FEET),
+    Quantity::choice("mount.rocked_foot", "", "foot that opens when the frame is rocked", FEET),
     small("mount.gap", "g", "gap under the loose foot").read(Feeler),
     small("mount.gap_limit", "g_max", "largest gap allowed under a foot").plate(),
     Quantity::choice("mount.gap_verdict", "", "verdict on the gap", &["within the limit", "shim or machine it"]),
     Quantity::choice("mount.shim_stock", "", "shim leaves in stock", &["metric leaves", "inch leaves"]).plate(),
-    Quantity::new("mount.shim_most", "m", Kind::Count, "most leaves allowed in a pack").plate(),
+    Quantity::new("mount.shim_most", "m_max", Kind::Count, "most leaves allowed in a pack").plate(),
     Quantity::new("mount.shim_leaves", "m", Kind::Count, "number of leaves in the pack"),
     small("mount.shim_total", "s", "thickness of the shim pack"),
     small("mount.gap_left", "g_left", "gap left after shimming"),
@@ -87,34 +91,27 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::choice("mount.level_verdict", "", "verdict on the level", &["level enough", "level it again"]),
 ];
 
-fn foot(foot: Option<Foot>) -> Choice {
-    // A frame that touches at all four feet has no loose one; the families' limits keep it out of questions.
-    Choice(foot.map_or(u16::MAX, |foot| u16::from(foot.number()) - 1))
+/// Heights that differ by less than a nanometre, slopes by a millionth of a millimetre per metre, are equal: the rest
+/// is rounding in the last digits.
+const ROUNDING: f64 = 1e-9;
+
+/// The second of two verdicts when `found` is above `limit`; what lies right on the limit meets it.
+fn above<T: Typed>(found: T, limit: T) -> Choice {
+    Choice(u16::from(found.base() > limit.base() + ROUNDING))
 }
 
-fn stock(stock: Choice) -> Vec<Length> {
-    if stock.0 == 0 { mount::metric_leaves().to_vec() } else { mount::inch_leaves().to_vec() }
+/// What a person divides by who forgets the run of a slope in mm/m.
+fn one_metre() -> Length {
+    Length::new::<meter>(1.0)
+}
+
+/// What a person divides by who forgets the run of a slope in in/ft.
+fn one_foot() -> Length {
+    Length::new::<foot>(1.0)
 }
 
 pub(super) fn relations() -> &'static [Relation] {
-    RELATIONS
+    static ALL: LazyLock<Vec<Relation>> =
+        LazyLock::new(|| [frame::RELATIONS, shim::RELATIONS, angled::RELATIONS, level::RELATIONS].concat());
+    &ALL
 }
-
-static RELATIONS: &[Relation] = &[
-    relation! {
-        "mount.twist/diagonals": "Twist of the base from the four pad heights",
-        "mount.twist": Length = mount::twist([e1, e2, e3, e4]),
-        from {
-            e1: Length = "mount.height_1", e2: Length = "mount.height_2",
-            e3: Length = "mount.height_3", e4: Length = "mount.height_4",
-        },
-        formula ["t = (e1 + e3) - (e2 + e4)"],
-        source STATICS,
-        turns {
-            "sides": mount::twist([e1, e3, e2, e4]) => "You paired feet along a side; the twist compares the two diagonals, 1 with 3 and 2 with 4.";
-            "all added": e1 + e2 + e3 + e4 => "You added all four heights; one diagonal counts positive, the other negative.";
-            "halved": mount::twist([e1, e2, e3, e4]) / 2.0 => "You halved the twist; the fourth foot shows the whole of it.";
-        },
-    }
-    .limits("feet numbered clockwise seen from above, a high pad counted positive"),
-];
