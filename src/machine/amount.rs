@@ -1,5 +1,9 @@
 //! Amounts as people write them: numbers with units, written from a value.
 
+mod read;
+
+pub use read::*;
+
 use crate::instrument::Figures;
 use crate::quantity::{Quantity, magnitude};
 use crate::unit::{Kind, System, Unit};
