@@ -51,11 +51,14 @@ impl Plain {
     }
 }
 
+/// A plain spelling and a unit that it names.
+type Spelling = (Box<[u8]>, &'static Unit);
+
 /// Every spelling with its unit, by spelling and then in table order.
-fn index() -> &'static [(Box<[u8]>, &'static Unit)] {
-    static INDEX: OnceLock<Vec<(Box<[u8]>, &'static Unit)>> = OnceLock::new();
+fn index() -> &'static [Spelling] {
+    static INDEX: OnceLock<Vec<Spelling>> = OnceLock::new();
     INDEX.get_or_init(|| {
-        let mut index: Vec<(Box<[u8]>, &'static Unit)> = Vec::new();
+        let mut index: Vec<Spelling> = Vec::new();
         for unit in UNITS {
             for name in unit.aliases.iter().chain([&unit.symbol]) {
                 let Some(plain) = Plain::new(name).filter(|plain| plain.len > 0) else { continue };
@@ -89,7 +92,7 @@ pub(super) fn nearest(text: &str, kind: Kind) -> Option<&'static Unit> {
     let allowed = if plain.len > 4 { 2 } else { 1 };
     index()
         .iter()
-        .filter(|(known, unit)| unit.kind == kind && known.len() > 1)
+        .filter(|(known, unit)| unit.kind == kind && known.len() > 1 && known.len().abs_diff(plain.len) <= allowed)
         .map(|(known, unit)| (slips(known, plain.bytes()), *unit))
         .filter(|(slips, _)| *slips <= allowed)
         .min_by_key(|(slips, _)| *slips)

@@ -26,8 +26,6 @@ pub fn letter(index: usize) -> char {
 /// ```
 pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
     let text = clean(text, Kind::Choice)?;
-    let wanted = plain(&text);
-    let labels: Vec<String> = choices.iter().map(|label| plain(label)).collect();
     let one_of = |fits: &dyn Fn(usize) -> bool| -> Option<Result<usize, ReadError>> {
         let found: Vec<usize> = (0..choices.len()).filter(|index| fits(*index)).collect();
         match found[..] {
@@ -39,8 +37,8 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
             })),
         }
     };
-    if !wanted.is_empty() {
-        if let Some(found) = one_of(&|index| labels[index] == wanted) {
+    if plain(&text).next().is_some() {
+        if let Some(found) = one_of(&|index| plain(choices[index]).eq(plain(&text))) {
             return found;
         }
         if let Some(index) = index_of_letter(&text, choices.len()) {
@@ -55,7 +53,7 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
             if let Some(found) = found {
                 return found;
             }
-        } else if let Some(found) = one_of(&|index| labels[index].starts_with(&wanted)) {
+        } else if let Some(found) = one_of(&|index| begins(choices[index], &text)) {
             return found;
         }
     }
@@ -64,9 +62,15 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
 }
 
 /// Small letters and figures only.
-fn plain(text: &str) -> String {
+fn plain(text: &str) -> impl Iterator<Item = char> {
     let kept = text.chars().filter(|c| !matches!(c, ' ' | '\u{a0}' | '\u{202f}' | '-' | '_' | '.' | '"' | '\''));
-    kept.flat_map(char::to_lowercase).collect()
+    kept.flat_map(char::to_lowercase)
+}
+
+/// Whether `label` begins as `text` does, both made plain.
+fn begins(label: &str, text: &str) -> bool {
+    let mut label = plain(label);
+    plain(text).all(|c| label.next() == Some(c))
 }
 
 /// `text` without the brackets and full stop that may surround a letter or number.
@@ -138,4 +142,95 @@ pub fn read_order(text: &str, items: usize) -> Result<Vec<usize>, ReadError> {
     }
     let missing: Vec<char> = (0..items).filter(|index| !order.contains(index)).map(letter).collect();
     if missing.is_empty() { Ok(order) } else { Err(ReadError::ItemsMissing { missing }) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn choices_are_read_by_label_letter_number_or_beginning() {
+        const FEET: &[&str] = &["foot 1", "foot 2", "foot 3", "foot 4"];
+        const STATES: &[&str] = &["accept", "correct and recheck", "stop and report"];
+        const SIDES: &[&str] = &["input side", "input end", "output side"];
+        for (text, choices, index) in [
+            ("foot 2", FEET, 1),
+            ("Foot-2", FEET, 1),
+            ("FOOT2.", FEET, 1),
+            ("2", FEET, 1),
+            ("2.", FEET, 1),
+            ("b", FEET, 1),
+            ("B)", FEET, 1),
+            ("(b)", FEET, 1),
+            ("Ｂ", FEET, 1),
+            ("accept", STATES, 0),
+            ("  Correct  and Recheck ", STATES, 1),
+            ("corr", STATES, 1),
+            ("C", STATES, 2),
+            ("s", STATES, 2),
+            ("3", STATES, 2),
+            ("#3", STATES, 2),
+            ("out", SIDES, 2),
+            ("input e", SIDES, 1),
+            ("2", &["2 shims", "1 shim", "no shim"], 0),
+            ("10", &["10", "1"], 0),
+        ] {
+            assert_eq!(read_choice(text, choices), Ok(index), "{text:?}");
+        }
+        for (text, choices, said) in [
+            ("input", SIDES, "“input” may mean input side or input end: write the whole of the one you mean."),
+            ("foot", FEET, "“foot” may mean foot 1, foot 2, foot 3 or foot 4: write the whole of the one you mean."),
+            ("5", FEET, "“5” is not one of the choices: write one of foot 1, foot 2, foot 3 or foot 4."),
+            (
+                "0",
+                STATES,
+                "“0” is not one of the choices: write one of accept, correct and recheck or stop and report.",
+            ),
+            (
+                "4",
+                STATES,
+                "“4” is not one of the choices: write one of accept, correct and recheck or stop and report.",
+            ),
+            ("-", SIDES, "“-” is not one of the choices: write one of input side, input end or output side."),
+            (
+                "1",
+                &["foot 1, shim 2", "foot 2, shim 1"],
+                "“1” may mean foot 1, shim 2 or foot 2, shim 1: write the whole of the one you mean.",
+            ),
+            ("", FEET, "Nothing is written here: write the letter, such as B."),
+        ] {
+            assert_eq!(read_choice(text, choices).unwrap_err().to_string(), said);
+        }
+    }
+
+    #[test]
+    fn orders_hold_every_item_once() {
+        for text in [
+            "B D A C",
+            "2,4,1,3",
+            "b>d>a>c",
+            "BDAC",
+            "2413",
+            "B, D, A, C.",
+            "b → d → a → c",
+            "2 4 1 3",
+            "B) D) A) C)",
+            "b-d-a-c",
+        ] {
+            assert_eq!(read_order(text, 4), Ok(vec![1, 3, 0, 2]), "{text:?}");
+        }
+        for (text, said) in [
+            ("B D A", "The order leaves out C: write every letter once."),
+            ("B", "The order leaves out A, C and D: write every letter once."),
+            ("B D A B", "B stands twice in the order: write every letter once."),
+            ("B D A E", "“E” is none of the 4 items: write the letters in order, such as D C B A."),
+            ("2 4 1 0", "“0” is none of the 4 items: write the letters in order, such as D C B A."),
+            ("2 D 1 3", "“D” is none of the 4 items: write the letters in order, such as D C B A."),
+            ("b<d<a<c", "“b<d<a<c” is none of the 4 items: write the letters in order, such as D C B A."),
+            ("", "Nothing is written here: write the letter, such as B."),
+        ] {
+            assert_eq!(read_order(text, 4).unwrap_err().to_string(), said);
+        }
+        assert_eq!(read_order("12 11 10 9 8 7 6 5 4 3 2 1", 12).unwrap(), (0..12).rev().collect::<Vec<_>>());
+    }
 }
