@@ -1,5 +1,6 @@
 //! What people write, and what is made of it.
 
+mod oracle;
 mod table;
 
 use super::*;
