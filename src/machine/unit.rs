@@ -233,7 +233,7 @@ pub static UNITS: &[Unit] = &[
     ),
     unit!("N", Force, Force, force::newton, ["newton"]),
     unit!("kN", Force, Force, force::kilonewton, ["kilonewton"]),
-    unit!("lbf", Force, Force, force::pound_force, ["lb", "lbs", "pound", "pound force", "pounds force"]),
+    unit!("lbf", Force, Force, force::pound_force, ["lb", "lbs", "pound", "pound force", "pounds force", "lbs force"]),
     unit!("N·m", Torque, Torque, torque::newton_meter, ["Nm", "newton metre", "newton meter"]),
     unit!("kN·m", Torque, Torque, torque::kilonewton_meter, ["kNm"]),
     unit!(

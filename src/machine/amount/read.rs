@@ -29,7 +29,7 @@ use text::{clean, clip};
 /// | `1,250,000`, `1.250.000` | 1250000 | 1250000 | the same mark twice: groups |
 /// | `1,250` | 1250 | 1.25 | the one in doubt: the convention decides |
 /// | `1.250` | 1.25 | 1250 | the same |
-/// | `1,25.5`, `1.2.3`, `0,125,000` | refused | refused | neither groups nor decimals |
+/// | `1,25.5`, `1.2.3`, `0,125,000`, `1 250.500,5` | refused | refused | neither groups nor decimals |
 ///
 /// Spaces of any width and apostrophes part groups of three figures under either convention.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, serde::Serialize, serde::Deserialize)]
@@ -164,7 +164,7 @@ pub fn read(text: &str, wanted: &Wanted) -> Result<Amount, ReadError> {
         let shown = if under.value == 1.0 { value.shown } else { Figures::Significant(figures) };
         (value, rest) = (Number { value: value.value / under.value, figures, shown }, after);
     }
-    let rest = rest.trim();
+    let rest = rest.trim_end_matches([' ', ',', ';']).trim_start();
     let (value, unit, unit_given) = match parts::unit(rest, wanted) {
         Some(Ok((unit, given))) => (value, unit, given),
         Some(Err(error)) => return Err(error),

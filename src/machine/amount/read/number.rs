@@ -141,8 +141,8 @@ impl Scanned {
             (0, 0) => Ok(None),
             // Spaces part the groups already, or one mark parts the groups and the other the decimals.
             (1, 0) | (0, 1) if self.spaces > 0 => decimals,
-            (_, 1) if self.commas > 0 && self.last_mark == b'.' && self.grouped => decimals,
-            (1, _) if self.points > 0 && self.last_mark == b',' && self.grouped => decimals,
+            (1.., 1) if self.spaces == 0 && self.last_mark == b'.' && self.grouped => decimals,
+            (1, 1..) if self.spaces == 0 && self.last_mark == b',' && self.grouped => decimals,
             (1, 0) if mark == DecimalMark::Comma || !grouped => decimals,
             (0, 1) if mark == DecimalMark::Point || !grouped => decimals,
             (1.., 0) | (0, 1..) if self.spaces == 0 && grouped => Ok(None),

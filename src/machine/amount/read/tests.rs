@@ -43,6 +43,8 @@ fn the_table_of_decimal_marks_holds() {
         ("0,125,000", None, None),
         ("1,250.5.5", None, None),
         ("1,,250", None, None),
+        ("1 250.500,5", None, None),
+        ("1 250,500.5", None, None),
     ] {
         let read = |mark| read(text, &Wanted::new(Kind::Ratio).with_mark(mark)).ok().map(|amount| amount.written);
         assert_eq!((read(DecimalMark::Point), read(DecimalMark::Comma)), (point, comma), "{text:?}");
