@@ -387,7 +387,7 @@ impl Reader {
             Toml::Float(number) => number.to_string(),
             other => other.to_string(),
         };
-        match amount::read(&text, &Wanted::of(kind)) {
+        match amount::read(&text, &Wanted::new(kind)) {
             Ok(read) => Some(read.base),
             Err(error) => {
                 let of = name.map_or_else(String::new, |name| format!(" as {name}"));

@@ -4,6 +4,8 @@
 //! newton, radian per second, kelvin ...). This table is the only place where another unit's
 //! name appears; the factors themselves come from `uom`.
 
+mod spelling;
+
 use drivecourse_calc::units as u;
 
 /// What sort of quantity a number is: decides which units it may carry.
@@ -142,17 +144,15 @@ impl Unit {
 
     /// Every unit that `text` may mean, of whatever kind, in table order.
     ///
-    /// Case, spaces, dots, hyphens and a plural `s` are forgiven, save where that would mix up
-    /// two units (`mm` is never `Mm`).
+    /// Case, spaces, dots, hyphens and a plural `s` are forgiven; no spelling means two units of
+    /// one kind.
     pub fn named(text: &str) -> impl Iterator<Item = &'static Self> {
-        let exact = text.trim().to_owned();
-        let plain = plain(&exact);
-        UNITS.iter().filter(move |unit| {
-            unit.symbol == exact
-                || unit.aliases.contains(&exact.as_str())
-                || crate::unit::plain(unit.symbol) == plain
-                || unit.aliases.iter().any(|alias| crate::unit::plain(alias) == plain)
-        })
+        spelling::meanings(text)
+    }
+
+    /// The unit of `kind` that `text` may be a slip of the finger for.
+    pub fn nearest(kind: Kind, text: &str) -> Option<&'static Self> {
+        spelling::nearest(text, kind)
     }
 }
 
@@ -160,24 +160,6 @@ impl PartialEq for Unit {
     fn eq(&self, other: &Self) -> bool {
         self.symbol == other.symbol && self.kind == other.kind
     }
-}
-
-/// Spelling with everything forgivable taken out.
-fn plain(text: &str) -> String {
-    let mut out: String = text
-        .chars()
-        .filter(|c| !matches!(c, ' ' | '\u{a0}' | '\u{202f}' | '.' | '-' | '·' | '⋅' | '*' | '×' | '_'))
-        .flat_map(char::to_lowercase)
-        .map(|c| match c {
-            '²' => '2',
-            'º' | '˚' => '°',
-            other => other,
-        })
-        .collect();
-    if out.len() > 3 && out.ends_with('s') {
-        out.pop();
-    }
-    out
 }
 
 macro_rules! unit {
@@ -203,77 +185,143 @@ macro_rules! unit {
 
 /// Every unit the program reads and prints.
 pub static UNITS: &[Unit] = &[
-    unit!("", Count, 1.0, ["teeth", "T", "links", "pitches", "leaves", "shims", "pcs"]),
+    unit!(
+        "",
+        Count,
+        1.0,
+        ["teeth", "tooth", "T", "links", "pitches", "pitch", "leaves", "leaf", "shims", "pcs", "pieces"]
+    ),
     unit!("", Choice, 1.0, []),
     unit!("", Ratio, 1.0, ["x", "times"]),
     unit!("%", Ratio, Ratio, ratio::percent, ["percent", "per cent", "pct"]),
-    unit!("mm/m", Slope, 1e-3, ["mm per m", "mm/metre", "mm/meter"]),
-    unit!("in/ft", Slope, 1.0 / 12.0, ["in per ft", "inch/foot", "\"/ft"]),
-    unit!("mil/in", Slope, 1e-3, ["thou/in"]),
+    unit!("mm/m", Slope, 1e-3, ["mm per m", "mm/metre", "mm/meter", "mm per metre", "mm per meter"]),
+    unit!("in/ft", Slope, 1.0 / 12.0, ["in per ft", "inch/foot", "inch per foot", "inches per foot", "\"/ft"]),
+    unit!("mil/in", Slope, 1e-3, ["thou/in", "mil per in", "thou per inch"]),
     unit!("turns", Turns, 1.0, ["turn", "rev", "revs", "revolutions"]),
     unit!("Mrev", Turns, 1e6, ["million revolutions", "million rev", "10^6 rev", "million turns"]),
     unit!("mm", Length, Length, length::millimeter, ["millimetre", "millimeter"]),
     unit!("cm", Length, Length, length::centimeter, ["centimetre", "centimeter"]),
     unit!("m", Length, Length, length::meter, ["metre", "meter"]),
     unit!("µm", Length, Length, length::micrometer, ["um", "μm", "micron", "micrometre", "micrometer"]),
-    unit!("in", Length, Length, length::inch, ["inch", "inches", "\"", "″", "”"]),
+    unit!("in", Length, Length, length::inch, ["inch", "inches", "ins", "\"", "″", "”", "''"]),
     unit!("ft", Length, Length, length::foot, ["foot", "feet", "'", "′", "’"]),
-    unit!("mil", Length, Length, length::mil, ["thou"]),
+    unit!(
+        "mil",
+        Length,
+        Length,
+        length::mil,
+        ["thou", "thousandth", "thousandth of an inch", "thousandths of an inch"]
+    ),
     unit!("°", Angle, Angle, angle::degree, ["deg", "degree", "degrees"]),
     unit!("rad", Angle, Angle, angle::radian, ["radian"]),
-    unit!("kg", Mass, Mass, mass::kilogram, ["kilogram", "kilo"]),
-    unit!("g", Mass, Mass, mass::gram, ["gram"]),
+    unit!("kg", Mass, Mass, mass::kilogram, ["kgs", "kilogram", "kilogramme", "kilo"]),
+    unit!("g", Mass, Mass, mass::gram, ["gram", "gramme"]),
     unit!("lb", Mass, Mass, mass::pound, ["lbs", "lbm", "pound"]),
-    unit!("kg/m", MassPerLength, LinearMassDensity, linear_mass_density::kilogram_per_meter, ["kg per m"]),
+    unit!(
+        "kg/m",
+        MassPerLength,
+        LinearMassDensity,
+        linear_mass_density::kilogram_per_meter,
+        ["kg per m", "kg/metre", "kg/meter", "kg per metre"]
+    ),
     unit!(
         "lb/ft",
         MassPerLength,
         LinearMassDensity,
         linear_mass_density::pound_per_foot,
-        ["lb per ft", "lbm/ft", "lbf/ft"]
+        ["lb per ft", "lbs/ft", "lbm/ft", "lbf/ft", "pounds per foot"]
     ),
     unit!("N", Force, Force, force::newton, ["newton"]),
     unit!("kN", Force, Force, force::kilonewton, ["kilonewton"]),
-    unit!("lbf", Force, Force, force::pound_force, ["lb", "lbs", "pound", "pounds force"]),
+    unit!("lbf", Force, Force, force::pound_force, ["lb", "lbs", "pound", "pound force", "pounds force", "lbs force"]),
     unit!("N·m", Torque, Torque, torque::newton_meter, ["Nm", "newton metre", "newton meter"]),
     unit!("kN·m", Torque, Torque, torque::kilonewton_meter, ["kNm"]),
-    unit!("lbf·in", Torque, Torque, torque::pound_force_inch, ["in lbf", "lb in", "in lb", "inch pound", "pound inch"]),
-    unit!("lbf·ft", Torque, Torque, torque::pound_force_foot, ["ft lbf", "lb ft", "ft lb", "foot pound", "pound foot"]),
+    unit!(
+        "lbf·in",
+        Torque,
+        Torque,
+        torque::pound_force_inch,
+        ["in lbf", "lb in", "in lb", "lbs in", "lb inch", "inch lb", "inch pound", "pound inch", "pound inches"]
+    ),
+    unit!(
+        "lbf·ft",
+        Torque,
+        Torque,
+        torque::pound_force_foot,
+        ["ft lbf", "lb ft", "ft lb", "lbs ft", "foot lb", "foot pound", "pound foot", "pound feet"]
+    ),
     unit!("kW", Power, Power, power::kilowatt, ["kilowatt"]),
     unit!("W", Power, Power, power::watt, ["watt"]),
     unit!("hp", Power, Power, power::horsepower, ["horsepower"]),
-    unit!("Btu/h", Power, 1055.055_852_62 / 3600.0, ["btu/hr", "btuh"]),
+    unit!("Btu/h", Power, 1055.055_852_62 / 3600.0, ["btu/hr", "btuh", "btu per hour"]),
     unit!(
         "r/min",
         Speed,
         AngularVelocity,
         angular_velocity::revolution_per_minute,
-        ["rpm", "rev/min", "1/min", "min-1", "min⁻¹"]
+        [
+            "rpm",
+            "rev/min",
+            "revs/min",
+            "rev per min",
+            "rev per minute",
+            "revs per minute",
+            "revolutions per minute",
+            "turns per minute",
+            "1/min",
+            "/min",
+            "min-1",
+            "min^-1",
+            "min⁻¹"
+        ]
     ),
-    unit!("rad/s", Speed, AngularVelocity, angular_velocity::radian_per_second, ["radian per second"]),
-    unit!("m/s", Velocity, Velocity, velocity::meter_per_second, ["metre per second", "meter per second"]),
-    unit!("m/min", Velocity, 1.0 / 60.0, ["metre per minute", "meter per minute"]),
-    unit!("ft/min", Velocity, Velocity, velocity::foot_per_minute, ["fpm", "feet per minute"]),
-    unit!("mm/s", Velocity, Velocity, velocity::millimeter_per_second, []),
-    unit!("in/s", Velocity, Velocity, velocity::inch_per_second, ["ips", "in/sec"]),
-    unit!("MPa", Stress, Pressure, pressure::megapascal, ["N/mm²", "N/mm2"]),
-    unit!("kPa", Stress, Pressure, pressure::kilopascal, []),
+    unit!(
+        "rad/s",
+        Speed,
+        AngularVelocity,
+        angular_velocity::radian_per_second,
+        ["radian per second", "rad per s", "rad/sec"]
+    ),
+    unit!(
+        "m/s",
+        Velocity,
+        Velocity,
+        velocity::meter_per_second,
+        ["metre per second", "meter per second", "metres per second", "meters per second", "m per s", "m/sec"]
+    ),
+    unit!(
+        "m/min",
+        Velocity,
+        1.0 / 60.0,
+        ["metre per minute", "meter per minute", "metres per minute", "meters per minute", "m per min"]
+    ),
+    unit!("ft/min", Velocity, Velocity, velocity::foot_per_minute, ["fpm", "feet per minute", "ft per min"]),
+    unit!("mm/s", Velocity, Velocity, velocity::millimeter_per_second, ["mm/sec", "mm per s", "mm per second"]),
+    unit!("in/s", Velocity, Velocity, velocity::inch_per_second, ["ips", "in/sec", "in per s", "inches per second"]),
+    unit!("MPa", Stress, Pressure, pressure::megapascal, ["N/mm²", "N/mm^2", "megapascal"]),
+    unit!("kPa", Stress, Pressure, pressure::kilopascal, ["kilopascal"]),
     unit!("bar", Stress, Pressure, pressure::bar, []),
-    unit!("psi", Stress, Pressure, pressure::psi, ["lbf/in²", "lb/in2"]),
+    unit!(
+        "psi",
+        Stress,
+        Pressure,
+        pressure::psi,
+        ["lbf/in²", "lbf/in^2", "lb/in²", "lb/in^2", "pounds per square inch"]
+    ),
     unit!("ksi", Stress, Pressure, pressure::kip_per_square_inch, ["kpsi"]),
     unit!(
         "°C",
         Temperature,
         Temperature,
         thermodynamic_temperature::degree_celsius,
-        ["C", "deg C", "degC", "celsius", "degrees C"]
+        ["C", "C°", "deg C", "degrees C", "celsius", "degrees celsius", "degree celsius", "centigrade"]
     ),
     unit!(
         "°F",
         Temperature,
         Temperature,
         thermodynamic_temperature::degree_fahrenheit,
-        ["F", "deg F", "degF", "fahrenheit", "degrees F"]
+        ["F", "F°", "deg F", "degrees F", "fahrenheit", "degrees fahrenheit", "degree fahrenheit"]
     ),
     unit!("K", Temperature, Temperature, thermodynamic_temperature::kelvin, ["kelvin"]),
     unit!(
@@ -281,7 +329,7 @@ pub static UNITS: &[Unit] = &[
         TemperatureRise,
         TemperatureRise,
         temperature_interval::degree_celsius,
-        ["C", "deg C", "degC", "celsius", "degrees C"]
+        ["C", "C°", "deg C", "degrees C", "celsius", "degrees celsius", "degree celsius", "centigrade"]
     ),
     unit!("K", TemperatureRise, TemperatureRise, temperature_interval::kelvin, ["kelvin"]),
     unit!(
@@ -289,18 +337,35 @@ pub static UNITS: &[Unit] = &[
         TemperatureRise,
         TemperatureRise,
         temperature_interval::degree_fahrenheit,
-        ["F", "deg F", "degF", "fahrenheit", "degrees F"]
+        ["F", "F°", "deg F", "degrees F", "fahrenheit", "degrees fahrenheit", "degree fahrenheit"]
     ),
-    unit!("min", Time, Time, time::minute, ["minute"]),
-    unit!("h", Time, Time, time::hour, ["hr", "hour"]),
+    unit!("min", Time, Time, time::minute, ["m", "minute"]),
+    unit!("h", Time, Time, time::hour, ["hr", "hrs", "hour"]),
     unit!("s", Time, Time, time::second, ["sec", "second"]),
     unit!("d", Time, Time, time::day, ["day"]),
-    unit!("W/K", Conductance, ThermalConductance, thermal_conductance::watt_per_kelvin, ["W/°C", "W/C"]),
+    unit!(
+        "W/K",
+        Conductance,
+        ThermalConductance,
+        thermal_conductance::watt_per_kelvin,
+        ["W/°C", "W/C", "W per K", "W per °C"]
+    ),
     unit!(
         "Btu/(h·°F)",
         Conductance,
         1055.055_852_62 * 1.8 / 3600.0,
-        ["Btu/h°F", "btu/hr/f", "btu/(hr F)", "btu/(h F)", "btu/(h R)"]
+        [
+            "Btu/h°F",
+            "btu/h/°f",
+            "btu/hr°f",
+            "btu/hr f",
+            "btu/hr/f",
+            "btu/hr/°f",
+            "btu/(hr °f)",
+            "btu/(hr F)",
+            "btu/(h F)",
+            "btu/(h R)"
+        ]
     ),
 ];
 

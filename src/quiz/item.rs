@@ -263,7 +263,7 @@ impl Reader {
             if quantity.get().kind == Kind::Choice {
                 return quantity.get().choices.iter().position(|choice| *choice == text).map(|index| index as f64);
             }
-            match amount::read(&text, &Wanted::of(quantity.get().kind)) {
+            match amount::read(&text, &Wanted::new(quantity.get().kind)) {
                 Ok(read) => Some(read.base),
                 Err(error) => {
                     self.say(
