@@ -17,7 +17,7 @@ pub const SPACE: char = '\u{a0}';
 /// use drivecourse_machine::{Instrument, Kind, Quantity, System, amount};
 /// let sag = Quantity::new("chain.sag", "δ", Kind::Length, "sag").read(Instrument::Scale);
 /// assert_eq!(amount::write(&sag, 0.4375 * 0.0254, System::Us), "7/16\u{a0}in");
-/// assert_eq!(amount::write(&sag, 0.0111, System::Si), "11.0\u{a0}mm");
+/// assert_eq!(amount::write(&sag, 0.0110, System::Si), "11.0\u{a0}mm");
 /// ```
 pub fn write(quantity: &Quantity, base: f64, system: System) -> String {
     if quantity.kind == Kind::Choice {

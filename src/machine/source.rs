@@ -30,7 +30,7 @@ impl Source {
 impl fmt::Display for Source {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Published { document, place } if place.is_empty() => f.write_str(document),
+            Self::Published { document, place: "" } => f.write_str(document),
             Self::Published { document, place } => write!(f, "{document}, {place}"),
             Self::Derived(from) => write!(f, "derived: {from}"),
             Self::CommonPractice => f.write_str("common practice, no source"),

@@ -183,6 +183,9 @@ macro_rules! unit {
     };
 }
 
+/// International table British thermal unit in joules (NIST SP 811, B.8).
+const BTU: f64 = 1_055.055_852_62;
+
 /// Every unit the program reads and prints.
 pub static UNITS: &[Unit] = &[
     unit!(
@@ -253,7 +256,7 @@ pub static UNITS: &[Unit] = &[
     unit!("kW", Power, Power, power::kilowatt, ["kilowatt"]),
     unit!("W", Power, Power, power::watt, ["watt"]),
     unit!("hp", Power, Power, power::horsepower, ["horsepower"]),
-    unit!("Btu/h", Power, 1055.055_852_62 / 3600.0, ["btu/hr", "btuh", "btu per hour"]),
+    unit!("Btu/h", Power, BTU / 3600.0, ["btu/hr", "btuh", "btu per hour"]),
     unit!(
         "r/min",
         Speed,
@@ -353,7 +356,7 @@ pub static UNITS: &[Unit] = &[
     unit!(
         "Btu/(h·°F)",
         Conductance,
-        1055.055_852_62 * 1.8 / 3600.0,
+        BTU * 1.8 / 3600.0,
         [
             "Btu/h°F",
             "btu/h/°f",

@@ -4,6 +4,7 @@ use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{Case, Kind, NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
 
 use crate::item::{Ask, Item, PartSpec, fill};
+use crate::letter;
 use crate::predict::{self, Cause, Predicted};
 use crate::tolerance;
 
@@ -426,11 +427,6 @@ impl Part {
             Body::Pick { shown, right, .. } => format!("{}: {}", letter(*right), shown[*right]),
         }
     }
-}
-
-/// A, B, C ... for the places 0, 1, 2 ...
-pub fn letter(place: usize) -> char {
-    char::from(b'A' + (place % 26) as u8)
 }
 
 impl Question {

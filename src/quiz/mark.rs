@@ -1,0 +1,218 @@
+//! Marking: what a written answer earns, and what it says about the person.
+
+use drivecourse_machine::amount::{self, ReadError, Wanted};
+use drivecourse_machine::{Kind, QuantityId, Unit};
+
+use crate::explain;
+use crate::predict::{self, Cause};
+use crate::question::{Body, Key, Part, Question, keys};
+
+/// How an answer turned out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Verdict {
+    /// Right.
+    Right,
+    /// Right from the person's own earlier number: the error was carried, not made again.
+    Carried,
+    /// Wrong.
+    Wrong,
+    /// The unit belongs to another kind of quantity.
+    WrongUnit,
+    /// It could not be read.
+    Unreadable,
+    /// Nothing was written.
+    Blank,
+}
+
+/// What one answer earns.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Mark {
+    /// How it turned out.
+    pub verdict: Verdict,
+    /// Marks earned.
+    pub earned: u32,
+    /// Marks to be had.
+    pub of: u32,
+    /// How it was understood (`11.1 mm`); empty if it was not.
+    pub read_as: String,
+    /// Why it is wrong, most likely first; empty when it is right or nothing is recognised.
+    pub causes: Vec<Cause>,
+    /// One or two sentences to the person.
+    pub says: String,
+}
+
+/// A readable answer.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Answer {
+    /// A number with its unit, or the place of a choice.
+    Value {
+        /// In the SI unit of the kind.
+        base: f64,
+        /// As written.
+        written: f64,
+        /// The unit written or meant.
+        unit: &'static Unit,
+        /// How it was understood.
+        read_as: String,
+    },
+    /// An order of the steps shown.
+    Order(Vec<usize>),
+    /// One of the statements shown.
+    Pick(usize),
+}
+
+/// Reads an answer to `part`; `None` where nothing was written.
+///
+/// # Errors
+/// [`ReadError`], a sentence to the person.
+pub fn read(part: &Part, question: &Question, text: &str) -> Result<Option<Answer>, ReadError> {
+    if text.trim().is_empty() {
+        return Ok(None);
+    }
+    let answer = match &part.body {
+        Body::Quantity { asked, .. } => {
+            let quantity = asked.get();
+            if quantity.kind == Kind::Choice {
+                let place = amount::read_choice(text, quantity.choices)?;
+                let unit = quantity.unit(question.system);
+                let read_as = quantity.choices[place].to_owned();
+                Answer::Value { base: place as f64, written: place as f64, unit, read_as }
+            } else {
+                let read = amount::read(text, &Wanted::new(quantity.kind))?;
+                let read_as = read.understood().trim_start_matches("read as ").to_owned();
+                Answer::Value { base: read.base, written: read.written, unit: read.unit, read_as }
+            }
+        }
+        Body::Order { shown, .. } => Answer::Order(amount::read_order(text, shown.len())?),
+        Body::Pick { shown, .. } => {
+            let options: Vec<&str> = shown.iter().map(String::as_str).collect();
+            Answer::Pick(amount::read_choice(text, &options)?)
+        }
+    };
+    Ok(Some(answer))
+}
+
+/// Marks the answers to all parts of `question`, in order; what is missing at the end counts as blank.
+///
+/// A part that builds on an earlier one is marked again from the person's own earlier number
+/// when it does not fit the key: an error is charged once.
+pub fn mark(question: &Question, answers: &[&str]) -> Vec<Mark> {
+    let mut own: Vec<Option<f64>> = Vec::with_capacity(question.parts.len());
+    let mut marks = Vec::with_capacity(question.parts.len());
+    for (index, part) in question.parts.iter().enumerate() {
+        let text = answers.get(index).copied().unwrap_or("");
+        let (mark, value) = mark_part(question, part, text, &own);
+        own.push(value);
+        marks.push(mark);
+    }
+    marks
+}
+
+fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) -> (Mark, Option<f64>) {
+    let mark = |verdict, earned, read_as: &str, causes: Vec<Cause>, says: String| Mark {
+        verdict,
+        earned,
+        of: part.marks,
+        read_as: read_as.to_owned(),
+        causes,
+        says,
+    };
+    let answer = match read(part, question, text) {
+        Ok(None) => return (mark(Verdict::Blank, 0, "", Vec::new(), explain::blank()), None),
+        Ok(Some(answer)) => answer,
+        Err(error) => {
+            let verdict =
+                if matches!(error, ReadError::WrongKind { .. }) { Verdict::WrongUnit } else { Verdict::Unreadable };
+            return (mark(verdict, 0, "", Vec::new(), error.to_string()), None);
+        }
+    };
+    match (&answer, &part.body) {
+        (Answer::Value { base, written, unit, read_as }, Body::Quantity { asked, keys, predicted }) => {
+            let value = Some(*base);
+            if keys.iter().any(|key| fits(key, *base)) {
+                return (mark(Verdict::Right, part.marks, read_as, Vec::new(), explain::right(text)), value);
+            }
+            let again = from_own(question, part, own);
+            if let Some(again) = &again
+                && again.iter().any(|key| fits(key, *base))
+            {
+                return (mark(Verdict::Carried, part.marks, read_as, Vec::new(), explain::carried(part)), value);
+            }
+            // Diagnose against the person's own earlier number where there is one.
+            let mut causes = match &again {
+                None => foreseen(predicted, *base),
+                Some(again) => {
+                    foreseen(&predict::wrong_turns(&again[0], &question.case.values, question.system), *base)
+                }
+            };
+            if causes.is_empty() && again.is_some() {
+                causes = foreseen(predicted, *base);
+            }
+            if causes.is_empty() && asked.get().kind != Kind::Choice {
+                let against = again.as_ref().map_or(&keys[0], |again| &again[0]);
+                causes.extend(predict::slip(against, *written, unit, *base));
+            }
+            let says = explain::wrong(question, part, *base, &causes);
+            (mark(Verdict::Wrong, 0, read_as, causes, says), value)
+        }
+        (Answer::Order(given), Body::Order { right, .. }) => {
+            let read_as: Vec<String> = given.iter().map(|place| crate::letter(*place).to_string()).collect();
+            let verdict = if given == right { Verdict::Right } else { Verdict::Wrong };
+            let says = if given == right { explain::right(text) } else { explain::wrong_order(part, given) };
+            (mark(verdict, if given == right { part.marks } else { 0 }, &read_as.join(" "), Vec::new(), says), None)
+        }
+        (Answer::Pick(given), Body::Pick { shown, right, because }) => {
+            let verdict = if given == right { Verdict::Right } else { Verdict::Wrong };
+            let says = if given == right { explain::right(text) } else { explain::wrong_pick(because) };
+            (mark(verdict, if given == right { part.marks } else { 0 }, &shown[*given], Vec::new(), says), None)
+        }
+        // `read` gives the answer that belongs to the part's body.
+        _ => (mark(Verdict::Unreadable, 0, "", Vec::new(), String::new()), None),
+    }
+}
+
+fn fits(key: &Key, base: f64) -> bool {
+    // A hair above the tolerance still counts: the last bit of a conversion must not cost a mark.
+    (base - key.value).abs() <= key.tolerance * (1.0 + 1e-9) + 1e-12 * key.value.abs()
+}
+
+/// The keys worked out again from the person's own earlier answers, where they differ from the keys'.
+fn from_own(question: &Question, part: &Part, own: &[Option<f64>]) -> Option<Vec<Key>> {
+    let Body::Quantity { keys: usual, .. } = &part.body else { return None };
+    let mut values = usual[0].values.clone();
+    let mut changed = false;
+    for (id, earlier) in &part.carried {
+        if let Some(value) = own[*earlier]
+            && value != values[id.index()]
+        {
+            values[id.index()] = value;
+            changed = true;
+        }
+    }
+    if !changed {
+        return None;
+    }
+    let paths: Vec<_> = usual.iter().map(|key| key.path.clone()).collect();
+    keys(&paths, &values, question.system).ok().filter(|keys| !keys.is_empty())
+}
+
+/// The foreseen wrong answers that `base` may be: nearest first, and with it only those that
+/// cannot be told from it.
+fn foreseen(predicted: &[predict::Predicted], base: f64) -> Vec<Cause> {
+    let mut hits: Vec<_> = (predicted.iter())
+        .map(|wrong| ((wrong.value - base).abs(), wrong))
+        .filter(|(off, wrong)| *off <= wrong.tolerance + 1e-12 * wrong.value.abs())
+        .collect();
+    hits.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let Some(&(_, nearest)) = hits.first() else { return Vec::new() };
+    hits.retain(|(_, wrong)| {
+        (wrong.value - nearest.value).abs() <= 0.2 * nearest.tolerance + 1e-12 * nearest.value.abs()
+    });
+    hits.into_iter().map(|(_, wrong)| wrong.cause.clone()).collect()
+}
+
+/// The quantities a part's answer rests on that the person worked out before, with their parts.
+pub fn builds_on(part: &Part) -> impl Iterator<Item = (QuantityId, usize)> + '_ {
+    part.carried.iter().copied()
+}
