@@ -3,12 +3,14 @@
 //! * [`item`]: what is asked, from what, in which words
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
+//! * [`simulate`]: apprentices with habits, for the demonstration and the tests
 
 pub mod explain;
 pub mod item;
 pub mod mark;
 pub mod predict;
 pub mod question;
+pub mod simulate;
 pub mod tolerance;
 
 pub use item::{Ask, Item, PartSpec, When, read_items};
