@@ -24,7 +24,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::new("drive.motor_power", "P_m", Kind::Power, "power on the motor's plate")
         .shown("kW", Significant(3), "hp", Significant(3))
         .plate(),
-    Quantity::new("drive.load_share", "u", Kind::Ratio, "share of the motor's plate power in use"),
+    Quantity::new("drive.load_share", "u_m", Kind::Ratio, "share of the motor's plate power in use"),
     Quantity::new("drive.power", "P", Kind::Power, "power the motor delivers").read(PowerMeter),
     Quantity::new("drive.motor_speed", "n_m", Kind::Speed, "speed of the motor").read(Tachometer),
     Quantity::new("drive.ratio", "i", Kind::Ratio, "ratio of the reducer").shown("", Places(2), "", Places(2)).plate(),
