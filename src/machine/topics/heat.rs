@@ -15,7 +15,11 @@ use crate::instrument::Figures::{Places, Significant};
 use crate::instrument::Instrument::Thermometer;
 use crate::quantity::Quantity;
 use crate::relation::Relation;
+use crate::source::Source::{self, Derived};
 use crate::unit::Kind;
+
+const DIFFERENCE: Source = Derived("definition of a temperature difference");
+const FIRST_ORDER: Source = Derived("first-order heating of one mass, Newton's law of cooling");
 
 /// A temperature that is worked out, or printed on a plate in whole degrees.
 const fn degrees(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {

@@ -12,7 +12,7 @@ use drivecourse_calc::units::{
     power, ratio,
 };
 
-use super::{c_as_rise, f_as_rise, thirty_two, zero_c, zero_f};
+use super::{DIFFERENCE, c_as_rise, f_as_rise, thirty_two, zero_c, zero_f};
 use crate::Source;
 use crate::relation::{Relation, relation};
 use crate::source::Source::{CommonPractice, Derived};
@@ -93,9 +93,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         formula ["Q = gears + bearing"],
         source ENERGY,
         turns {
-            "gears only": gears => "You left the bearing out; a tight chain makes heat there too.";
             "bearing only": bearing => "You left the gears out; they make most of the heat.";
-            "difference": gears - bearing => "You took one from the other; both make heat, so add them.";
             "input power" with { p: Power = "drive.power" }: p => "You took the whole input power for heat; most of it goes out through the shaft.";
         },
     },
@@ -165,7 +163,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         "heat.settled": Temperature = surface(a, d),
         from { a: Temperature = "heat.ambient", d: TemperatureRise = "heat.settled_rise" },
         formula ["T = a + d"],
-        source Derived("definition of a temperature difference"),
+        source DIFFERENCE,
         turns {
             "ambient left out": zero_c() + d => "You gave the rise as a temperature; add the ambient.";
             "ambient left out, °F": zero_f() + d => "You gave the rise as a temperature; add the ambient.";

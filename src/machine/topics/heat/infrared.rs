@@ -91,7 +91,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "first power": a + rise(t, a) * (e / set) => "You scaled the rise by the emissivities; radiation goes with the fourth power of the absolute temperature.";
             "times emissivity": zero_c() + c_as_rise(t) * e => "You multiplied the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
             "times emissivity, °F": zero_f() + f_as_rise(t) * e => "You multiplied the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
-            "setting left out": instrument_reading(&view(one(), e, a), t) => "You left the instrument's setting out; it already allows for that emissivity.";
         },
     }
     .limits("grey, opaque surface, all wavelengths, ambient mirrored in it; an instrument that sees one band differs somewhat"),
@@ -116,7 +115,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "first power": a + rise(r, a) * (set / e) => "You scaled the rise by the emissivities; radiation goes with the fourth power of the absolute temperature.";
             "divided by emissivity": zero_c() + c_as_rise(r) / e => "You divided the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
             "divided by emissivity, °F": zero_f() + f_as_rise(r) / e => "You divided the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
-            "setting left out": true_temperature(&view(one(), e, a), r) => "You left the instrument's setting out; it already allows for that emissivity.";
         },
     }
     .limits("grey, opaque surface, all wavelengths, ambient mirrored in it; better to read on matt paint or tape")

@@ -4,9 +4,9 @@ use drivecourse_calc::heat::rise::{rise, surface};
 use drivecourse_calc::heat::warm_up::SETTLED_CHANGE;
 use drivecourse_calc::units::{Temperature, TemperatureRise, thermodynamic_temperature};
 
-use super::{c_as_rise, f_as_rise, thirty_two, zero_c, zero_f};
+use super::{DIFFERENCE, c_as_rise, f_as_rise, thirty_two, zero_c, zero_f};
 use crate::relation::{Relation, relation};
-use crate::source::Source::{CommonPractice, Derived};
+use crate::source::Source::CommonPractice;
 use crate::typed::Choice;
 
 pub(super) const VERDICTS: &[&str] = &["acceptable", "watch it", "stop and find out why"];
@@ -61,7 +61,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         "heat.rise": TemperatureRise = rise(t, a),
         from { t: Temperature = "heat.housing", a: Temperature = "heat.ambient" },
         formula ["D = t - a"],
-        source Derived("definition of a temperature difference"),
+        source DIFFERENCE,
         turns {
             "Celsius reading": c_as_rise(t) => "You gave the housing temperature itself; a rise is counted from ambient, so take the ambient off.";
             "Fahrenheit reading": f_as_rise(t) => "You gave the housing temperature itself; a rise is counted from ambient, so take the ambient off.";
@@ -69,6 +69,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             "32 taken off": rise(t, a) - thirty_two() => "You took 32 off a difference, as if it were a reading; a difference of 1.8 °F is one of 1 °C and that is all.";
             "Fahrenheit read as Celsius": rise(t, a) * 3.24 => "You multiplied by 1.8 where you should have divided; a rise is a smaller number in °C than in °F.";
             "Celsius read as Fahrenheit": rise(t, a) / 3.24 => "You divided by 1.8 where you should have multiplied; a rise is a larger number in °F than in °C.";
+            "stopped too early" with { r: Temperature = "heat.reading_3" }: rise(r, a) => "You used the last warm-up reading; the rise counts once the temperature has settled.";
             "turned round": rise(a, t) => "You took the housing off the ambient; the rise is housing less ambient.";
             "added": c_as_rise(t) + c_as_rise(a) => "You added the two temperatures; the rise is their difference.";
             "added in °F": f_as_rise(t) + f_as_rise(a) => "You added the two temperatures; the rise is their difference.";
@@ -88,7 +89,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "higher of two": higher(sump, surface(a, limit)) => "You took the higher of the two limits; both must hold, so the lower one rules.";
             "rise as reading, °C": zero_c() + limit => "You took the rise limit for a temperature; it counts from ambient, so add the ambient.";
             "rise as reading, °F": zero_f() + limit => "You took the rise limit for a temperature; it counts from ambient, so add the ambient.";
-            "32 added": lower(sump, surface(a, limit + thirty_two())) => "You added 32 to the rise limit; the 32 belongs to readings only.";
             "32 taken off": lower(sump, surface(a, limit - thirty_two())) => "You took 32 off the rise limit as if it were a reading; a difference of 1.8 °F is one of 1 °C and that is all.";
             "ambient taken off": surface(a, -limit) => "You took the rise limit off the ambient; add it.";
         },
@@ -99,7 +99,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         "heat.allowed_rise": TemperatureRise = rise(allowed, a),
         from { allowed: Temperature = "heat.allowed", a: Temperature = "heat.ambient" },
         formula ["D = allowed - a"],
-        source Derived("definition of a temperature difference"),
+        source DIFFERENCE,
         turns {
             "Celsius reading": c_as_rise(allowed) => "You gave the allowed temperature itself; take the ambient off to get the rise.";
             "Fahrenheit reading": f_as_rise(allowed) => "You gave the allowed temperature itself; take the ambient off to get the rise.";
@@ -124,6 +124,8 @@ pub(super) static RELATIONS: &[Relation] = &[
             "rise limit only": verdict(over, limit, sump, sump) => "You looked at the rise only; above the sump limit the unit is stopped whatever the ambient.";
             "limit as a reading": verdict(over, limit - thirty_two(), t, sump) => "You converted the rise limit with the 32 of the Fahrenheit scale; 100 °F of rise are 56 °C, not 38 °C.";
             "stopped for the rise": if over > limit { STOP } else { verdict(over, limit, t, sump) } => "You stopped the unit for its rise alone; below the sump limit it is watched while the cause is sought.";
+            "stopped too early" with { r: Temperature = "heat.reading_3", a: Temperature = "heat.ambient" }: verdict(rise(r, a), limit, r, sump) => "You judged the last warm-up reading; the verdict is on the settled temperature.";
+            "peak judged" with { p: Temperature = "heat.peak_reading", a: Temperature = "heat.ambient" }: verdict(rise(p, a), limit, p, sump) => "You judged the highest reading of the warm-up; a run-in peak falls back, and the verdict is on the settled temperature.";
             "hand test": if t > too_hot_to_hold() { STOP } else { ACCEPTABLE } => "You called it too hot because a hand cannot stay on it; that happens at about 60 °C (140 °F), well inside the limits.";
         },
     }

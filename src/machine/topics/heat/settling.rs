@@ -1,12 +1,14 @@
 //! Three readings: where the unit will settle, and when.
 
+use core::f64::consts::LN_10;
+
 use drivecourse_calc::heat::rise::rise;
 use drivecourse_calc::heat::warm_up::{
     SETTLED_CHANGE, is_settled, settled_from_three, time_constant, time_constant_from_three, time_to_within,
 };
 use drivecourse_calc::units::{Temperature, TemperatureRise, Time};
 
-use super::{c_as_rise, f_as_rise, thirty_two, zero_c, zero_f};
+use super::{DIFFERENCE, FIRST_ORDER, c_as_rise, f_as_rise, thirty_two, zero_c, zero_f};
 use crate::Source;
 use crate::relation::{Relation, relation};
 use crate::source::Source::Derived;
@@ -20,9 +22,7 @@ const RISING: Choice = Choice(1);
 const FALLING: Choice = Choice(2);
 const NOT_YET: Choice = Choice(3);
 
-const FIRST_ORDER: Source = Derived("first-order heating of one mass, Newton's law of cooling");
 const THREE_POINTS: Source = Derived("Aitken's delta-squared formula, exact for a first-order curve");
-const LOG10: f64 = core::f64::consts::LN_10;
 
 fn settling([a, b, c]: [Temperature; 3]) -> Choice {
     if is_settled([a, b, c]) {
@@ -48,7 +48,6 @@ pub(super) static RELATIONS: &[Relation] = &[
         turns {
             "last reading": t3 => "You took the last reading as settled; the readings are still climbing.";
             "one more step": t3 + rise(t3, t2) => "You carried the last step on in a straight line; each step is smaller than the one before, and there are more of them to come.";
-            "first step again": t3 + rise(t2, t1) => "You added the first step once more; the steps shrink.";
             "two more steps": t3 + rise(t3, t2) * 2.0 => "You carried the last step on in a straight line; each step is smaller than the one before.";
             "from the middle": t2 + rise(settled_from_three([t1, t2, t3])?, t3) => "You added the rest to reading 2; it counts from reading 3.";
             "first step below": t3 + rise(t3, t2) * (rise(t3, t2) / rise(t2, t1)) => "You divided by the first step; divide by the difference of the two steps.";
@@ -63,7 +62,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         "heat.rise_foretold": TemperatureRise = rise(t, a),
         from { t: Temperature = "heat.settled_foretold", a: Temperature = "heat.ambient" },
         formula ["D = t - a"],
-        source Derived("definition of a temperature difference"),
+        source DIFFERENCE,
         turns {
             "Celsius reading": c_as_rise(t) => "You gave the temperature itself; take the ambient off to get the rise.";
             "Fahrenheit reading": f_as_rise(t) => "You gave the temperature itself; take the ambient off to get the rise.";
@@ -84,7 +83,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         formula ["tau = dt / ln((t2 - t1) / (t3 - t2))"],
         source FIRST_ORDER,
         turns {
-            "common logarithm": time_constant_from_three([t1, t2, t3], dt * LOG10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
+            "common logarithm": time_constant_from_three([t1, t2, t3], dt * LN_10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
             "whole time": time_constant_from_three([t1, t2, t3], dt * 2.0) => "You used the time from reading 1 to reading 3; the spacing of two neighbours belongs here.";
             "steps upside down": time_constant_from_three([t1, t2, t3], dt).map(|tau| -tau) => "You divided the later step by the earlier one, which makes the logarithm negative; put the earlier step on top.";
             "no logarithm": dt / (rise(t2, t1) / rise(t3, t2)) => "You divided the time by the ratio of the steps; the logarithm of that ratio belongs below.";
@@ -105,7 +104,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         formula ["tau = dt / ln((s - t1) / (s - t2))"],
         source FIRST_ORDER,
         turns {
-            "common logarithm": time_constant(rise(s, t1), rise(s, t2), dt * LOG10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
+            "common logarithm": time_constant(rise(s, t1), rise(s, t2), dt * LN_10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
             "over ambient" with { a: Temperature = "heat.ambient" }: time_constant(rise(t2, a), rise(t1, a), dt) => "You used the rises over ambient; what dies away is the distance from where it settles.";
             "readings": time_constant(c_as_rise(t2), c_as_rise(t1), dt) => "You took the ratio of two readings; the distances from where it settles belong here.";
             "readings, °F": time_constant(f_as_rise(t2), f_as_rise(t1), dt) => "You took the ratio of two readings; the distances from where it settles belong here.";
@@ -148,7 +147,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             "straight line" with { t2: Temperature = "heat.reading_2", dt: Time = "heat.interval" }: dt * (rise(s, t3) / rise(t3, t2)) => "You let the last step go on in a straight line; it climbs ever more slowly, so it takes longer.";
             "one time constant": tau => "You gave one time constant; it leaves 37 % of the distance.";
             "three time constants": tau * 3.0 => "You gave three time constants; the time goes by how far it still is and by the margin.";
-            "common logarithm": time_to_within(rise(s, t3), m, tau / LOG10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
+            "common logarithm": time_to_within(rise(s, t3), m, tau / LN_10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
             "from ambient" with { a: Temperature = "heat.ambient" }: time_to_within(rise(s, a), m, tau) => "You counted from ambient; reading 3 is already part of the way.";
             "rise so far" with { a: Temperature = "heat.ambient" }: time_to_within(rise(t3, a), m, tau) => "You used the rise so far; the distance still to go belongs here.";
             "Celsius reading": time_to_within(c_as_rise(s), m, tau) => "You used the settled temperature itself; the distance still to go belongs here.";

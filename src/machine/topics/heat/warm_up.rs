@@ -1,17 +1,19 @@
 //! The warm-up curve: the readings it gives, and how long it takes.
 
+use core::f64::consts::LN_10;
 use drivecourse_calc::Error;
+
 use drivecourse_calc::heat::rise::{rise, surface};
 use drivecourse_calc::heat::warm_up::{RunIn, WarmUp, time_to_within};
 use drivecourse_calc::units::{Temperature, TemperatureRise, Time};
 
-use super::{c_as_rise, f_as_rise, zero_c, zero_f};
+use super::{FIRST_ORDER, c_as_rise, f_as_rise, zero_c, zero_f};
 use crate::Source;
 use crate::relation::{Relation, relation};
 use crate::source::Source::Derived;
 
-const FIRST_ORDER: Source = Derived("first-order heating of one mass, Newton's law of cooling");
-const LOG10: f64 = core::f64::consts::LN_10;
+const RUN_IN: Source =
+    Derived("first-order heating of one mass; the run-in part is this course's own model, no source");
 
 /// A run-in height of nought means that there is no peak.
 fn curve(a: Temperature, d: TemperatureRise, tau: Time, height: TemperatureRise, at: Time) -> WarmUp {
@@ -66,7 +68,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             height: TemperatureRise = "heat.peak_height", at: Time = "heat.peak_time", t: Time = "heat.first_time",
         },
         formula ["T = a + d * (1 - exp(-t / tau)) + height * (t / at) * exp(1 - t / at)"],
-        source FIRST_ORDER,
+        source RUN_IN,
         turns {},
     }
     .model(),
@@ -78,7 +80,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             height: TemperatureRise = "heat.peak_height", at: Time = "heat.peak_time", t: Time = "heat.time_2",
         },
         formula ["T = a + d * (1 - exp(-t / tau)) + height * (t / at) * exp(1 - t / at)"],
-        source FIRST_ORDER,
+        source RUN_IN,
         turns {},
     }
     .model(),
@@ -90,7 +92,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             height: TemperatureRise = "heat.peak_height", at: Time = "heat.peak_time", t: Time = "heat.time_3",
         },
         formula ["T = a + d * (1 - exp(-t / tau)) + height * (t / at) * exp(1 - t / at)"],
-        source FIRST_ORDER,
+        source RUN_IN,
         turns {},
     }
     .model(),
@@ -102,7 +104,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             height: TemperatureRise = "heat.peak_height", at: Time = "heat.peak_time",
         },
         formula [],
-        source FIRST_ORDER,
+        source RUN_IN,
         turns {},
     }
     .method("The first maximum of the warm-up curve with its run-in peak, found by halving; where it settles, if that is higher or there is no peak.")
@@ -140,7 +142,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         turns {
             "one time constant": tau => "You gave one time constant; only 63 % of the rise is there by then.";
             "three time constants": tau * 3.0 => "You gave three time constants; 95 % of the rise is there, and the distance left is more than the margin.";
-            "common logarithm": time_to_within(d, m, tau / LOG10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
+            "common logarithm": time_to_within(d, m, tau / LN_10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
             "Celsius reading" with { s: Temperature = "heat.settled" }: time_to_within(c_as_rise(s), m, tau) => "You used the settled temperature; what dies away is the distance from ambient, the rise.";
             "Fahrenheit reading" with { s: Temperature = "heat.settled" }: time_to_within(f_as_rise(s), m, tau) => "You used the settled temperature; what dies away is the distance from ambient, the rise.";
             "no logarithm": tau * (d / m) => "You left the logarithm out; the time is the time constant times ln of the ratio.";
