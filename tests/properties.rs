@@ -70,7 +70,12 @@ fn every_reading_follows_from_the_hidden_machine() {
                         }
                     };
                     let off = (seen - value).abs();
-                    assert!(off <= step * (1.0 + 1e-6) + 1e-12 * value.abs(), "{} seed {seed}: {} is off by {off}", plan.family.id, id.get().id);
+                    assert!(
+                        off <= step * (1.0 + 1e-6) + 1e-12 * value.abs(),
+                        "{} seed {seed}: {} is off by {off}",
+                        plan.family.id,
+                        id.get().id
+                    );
                 }
             }
             // Every relation that makes cases gives again, to the last bit, what the case holds.
@@ -116,7 +121,11 @@ fn formulas_as_shown_say_what_the_calculation_does() {
                     if let Some(shown) = working::formula_value(linked, &values, system) {
                         // Printed constants such as 9 549 and 63 025 are rounded to four or five figures.
                         let off = (shown - value).abs() / value.abs().max(1e-9);
-                        assert!(off < 1e-3, "{} in {system:?}, seed {seed}: shown {shown}, worked {value}", linked.relation.id);
+                        assert!(
+                            off < 1e-3,
+                            "{} in {system:?}, seed {seed}: shown {shown}, worked {value}",
+                            linked.relation.id
+                        );
                     }
                 }
             }
@@ -141,12 +150,16 @@ fn the_same_seed_gives_the_same_machine_and_another_seed_another() {
 /// Seeds are shared out over all items that the family settles, in both systems of units.
 fn for_every_question(check: impl Fn(&Setting, &Question) + Sync) {
     for_every_family(|bank, plan| {
-        let settings: Vec<_> =
-            System::ALL.into_iter().flat_map(|system| bank.settings(system, |_, other| other.family.id == plan.family.id)).collect();
+        let settings: Vec<_> = System::ALL
+            .into_iter()
+            .flat_map(|system| bank.settings(system, |_, other| other.family.id == plan.family.id))
+            .collect();
         assert!(settings.len() >= 60, "{} has only {} settings", plan.family.id, settings.len());
         for seed in 0..seeds() {
             let setting = &settings[seed as usize % settings.len()];
-            let question = setting.question(seed).unwrap_or_else(|error| panic!("{} on {}: {error:?}", setting.item.id, plan.family.id));
+            let question = setting
+                .question(seed)
+                .unwrap_or_else(|error| panic!("{} on {}: {error:?}", setting.item.id, plan.family.id));
             check(setting, &question);
         }
     });
@@ -167,15 +180,30 @@ fn the_key_earns_full_marks_and_the_working_ends_in_it() {
         let answers = key_answers(question);
         let texts: Vec<&str> = answers.iter().map(String::as_str).collect();
         for (index, mark) in mark(question, &texts).iter().enumerate() {
-            assert_eq!(mark.verdict, Verdict::Right, "{} ({}) seed {}: {:?} {mark:?}", setting.item.id, question.family, question.seed, answers[index]);
+            assert_eq!(
+                mark.verdict,
+                Verdict::Right,
+                "{} ({}) seed {}: {:?} {mark:?}",
+                setting.item.id,
+                question.family,
+                question.seed,
+                answers[index]
+            );
             assert_eq!(mark.earned, mark.of);
         }
         for part in &question.parts {
             if let Body::Quantity { asked, keys, .. } = &part.body {
                 for key in keys {
-                    let Some(last) = Working::write(&key.path, &key.values, question.system).lines.pop() else { continue };
+                    let Some(last) = Working::write(&key.path, &key.values, question.system).lines.pop() else {
+                        continue;
+                    };
                     let right = amount::write(asked.get(), key.value, question.system);
-                    assert!(last.result.ends_with(&right), "{}: {} does not end in {right}", setting.item.id, last.result);
+                    assert!(
+                        last.result.ends_with(&right),
+                        "{}: {} does not end in {right}",
+                        setting.item.id,
+                        last.result
+                    );
                 }
             }
         }
@@ -192,7 +220,13 @@ fn no_wrong_turn_earns_the_mark_and_each_is_named() {
                 assert!(
                     choice || !wrong.is_inside(keys),
                     "{} ({}) seed {}: {} gives {} against {} ± {}",
-                    setting.item.id, question.family, question.seed, cause_name(&wrong.cause), wrong.value, keys[0].value, keys[0].tolerance
+                    setting.item.id,
+                    question.family,
+                    question.seed,
+                    cause_name(&wrong.cause),
+                    wrong.value,
+                    keys[0].value,
+                    keys[0].tolerance
                 );
                 if choice && wrong.value == keys[0].value {
                     continue;
@@ -209,7 +243,15 @@ fn no_wrong_turn_earns_the_mark_and_each_is_named() {
                 // unless its answer, rounded to four figures, lies nearer to another's.
                 let named = mark.causes.contains(&wrong.cause);
                 let rival = predicted.iter().any(|other| other.cause != wrong.cause && other.is_like(wrong));
-                assert!(named || rival, "{} ({}) seed {}: {:?} is not named {}: {mark:?}", setting.item.id, question.family, question.seed, answers[index], cause_name(&wrong.cause));
+                assert!(
+                    named || rival,
+                    "{} ({}) seed {}: {:?} is not named {}: {mark:?}",
+                    setting.item.id,
+                    question.family,
+                    question.seed,
+                    answers[index],
+                    cause_name(&wrong.cause)
+                );
             }
         }
     });

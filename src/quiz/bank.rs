@@ -27,6 +27,34 @@ pub struct FileProblem {
 }
 
 impl Bank {
+    /// A bank of these items and families.
+    ///
+    /// # Errors
+    /// A [`Problem`] for each id that stands twice.
+    pub fn new(items: Vec<Item>, plans: Vec<Plan>) -> Result<Self, Vec<Problem>> {
+        let twice = |what: &str, ids: Vec<&str>| -> Vec<Problem> {
+            let again = ids.iter().enumerate().filter(|(place, id)| ids[..*place].contains(id));
+            again
+                .map(|(_, id)| {
+                    Problem::whole(format!("There are two {what} called {id:?}."), "Give one of them another id.")
+                })
+                .collect()
+        };
+        let mut problems = twice("items", items.iter().map(|item| item.id.as_str()).collect());
+        problems.extend(twice("families", plans.iter().map(|plan| plan.family.id.as_str()).collect()));
+        if problems.is_empty() { Ok(Self { plans, items }) } else { Err(problems) }
+    }
+
+    /// The place of the item called `id`.
+    pub fn item_place(&self, id: &str) -> Option<usize> {
+        self.items.iter().position(|item| item.id == id)
+    }
+
+    /// The place of the family called `id`.
+    pub fn plan_place(&self, id: &str) -> Option<usize> {
+        self.plans.iter().position(|plan| plan.family.id == id)
+    }
+
     /// Reads `families/*.toml` and `items/*.toml` among `files` (path and bytes, in order of path);
     /// whatever can be read, and every problem met.
     pub fn read<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> (Self, Vec<FileProblem>) {

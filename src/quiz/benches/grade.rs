@@ -14,7 +14,8 @@ fn main() {
     let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios");
     let mut files = Vec::new();
     for folder in ["families", "items"] {
-        let mut paths: Vec<_> = std::fs::read_dir(root.join(folder)).unwrap().map(|entry| entry.unwrap().path()).collect();
+        let mut paths: Vec<_> =
+            std::fs::read_dir(root.join(folder)).unwrap().map(|entry| entry.unwrap().path()).collect();
         paths.sort();
         for path in paths {
             let name = format!("{folder}/{}", path.file_name().unwrap().to_string_lossy());
@@ -27,7 +28,8 @@ fn main() {
     let settings = bank.settings(System::Us, |_, _| true);
     println!("{} settings made ready in {:.2} s", settings.len(), start.elapsed().as_secs_f64());
     let start = Instant::now();
-    let questions: Vec<_> = (0..10).flat_map(|seed| settings.iter().map(move |setting| setting.question(seed).unwrap())).collect();
+    let questions: Vec<_> =
+        (0..10).flat_map(|seed| settings.iter().map(move |setting| setting.question(seed).unwrap())).collect();
     println!("{:.0} questions a second", questions.len() as f64 / start.elapsed().as_secs_f64());
     // A class of habits: most right, some with a foreseen wrong turn, some with a slip, some blank.
     let habits = [
