@@ -9,7 +9,7 @@ use serde::Serialize;
 
 use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::working::Line;
-use drivecourse_machine::{Known, QuantityId, System, Working, amount};
+use drivecourse_machine::{Known, QuantityId, Registry, Source, System, Working, amount};
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
@@ -120,7 +120,7 @@ impl<'a> Cards<'a> {
                 let quantity = id.get();
                 GivenRow {
                     name: capital(quantity.name),
-                    how: how_known(quantity.known),
+                    how: if matches!(quantity.known, Known::Read(_)) { how_known(quantity.known) } else { "" },
                     symbol: symbol(id),
                     value: amount::write(quantity, value, question.system),
                 }
@@ -186,22 +186,22 @@ impl<'a> Cards<'a> {
         self.fill("card-hints.html", &Rows { rows })
     }
 
-    /// The answer to part `index` with its working and, if wanted, the wrong answers to expect.
+    /// The answer to part `index` with its working and, for `practice`, what is accepted and which wrong answers to expect.
     ///
     /// # Errors
     /// When the template has a fault.
-    pub fn solution_html(&self, question: &Question, index: usize, wrong: bool) -> Result<Trusted, PageError> {
+    pub fn solution_html(&self, question: &Question, index: usize, practice: bool) -> Result<Trusted, PageError> {
         let part = &question.parts[index];
         let mut row = SolutionRow {
             letter: lettered(question, index),
             text: part.text.clone(),
             answer: part.right_answer(question.system),
-            tolerance: explain::tolerance(question, part),
+            tolerance: if practice { explain::tolerance(question, part) } else { String::new() },
             because: String::new(),
             order: Vec::new(),
             working: None,
             also: Vec::new(),
-            wrong: if wrong { wrong_answers(question, part) } else { Vec::new() },
+            wrong: if practice { wrong_answers(question, part) } else { Vec::new() },
         };
         match &part.body {
             Body::Quantity { keys, .. } => {
@@ -255,10 +255,16 @@ fn line_row(line: &Line) -> LineRow {
         method: line.method,
         symbols: formula(line),
         numbers: line.numbers.clone(),
-        result: line.result.clone(),
+        result: result(line),
         limits: capital(line.limits),
-        source: line.source.to_string(),
+        source: source_line(line.source),
     }
+}
+
+/// The result; one that begins with a name instead of a symbol gets its capital.
+fn result(line: &Line) -> String {
+    let named = Registry::get().relation(line.relation).is_some_and(|linked| linked.gives.get().symbol.is_empty());
+    if named { capital(&line.result) } else { line.result.clone() }
 }
 
 fn formula(line: &Line) -> Option<Trusted> {
@@ -313,7 +319,7 @@ fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
 pub(crate) fn how_known(known: Known) -> &'static str {
     match known {
         Known::Worked => "worked out",
-        Known::Plate => "plate or drawing",
+        Known::Plate => "plate, drawing or data sheet",
         Known::Read(instrument) => instrument.name(),
     }
 }
@@ -322,6 +328,14 @@ pub(crate) fn how_known(known: Known) -> &'static str {
 pub(crate) fn symbol(id: QuantityId) -> Option<Trusted> {
     let symbol = id.get().symbol;
     (!symbol.is_empty()).then(|| Trusted::made_by_us(format!("<math>{}</math>", symbol_mathml(symbol))))
+}
+
+/// Where a step comes from, as a line of its own.
+pub(crate) fn source_line(source: Source) -> String {
+    match source {
+        Source::Published { .. } => format!("Source: {source}"),
+        other => capital(&other.to_string()),
+    }
 }
 
 /// `text` with a capital at its beginning.

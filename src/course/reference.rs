@@ -10,7 +10,7 @@ use drivecourse_machine::topics::{self, Topic};
 use drivecourse_machine::working::formula_mathml;
 use drivecourse_machine::{Kind, Linked, Registry, Role, Source, System, Unit};
 
-use crate::card::{Cards, capital, how_known, symbol};
+use crate::card::{Cards, capital, how_known, source_line, symbol};
 use crate::pages::PageError;
 use crate::pages::model::Trusted;
 
@@ -99,7 +99,7 @@ fn formula_row(linked: &'static Linked) -> FormulaRow {
         method: linked.relation.method,
         r#where: names(linked),
         limits: capital(linked.relation.limits),
-        source: linked.relation.source.to_string(),
+        source: source_line(linked.relation.source),
     }
 }
 

@@ -13,7 +13,7 @@ use drivecourse_quiz::{Body, Item, Question, Setting, Unsettled};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys};
 use super::{SEEDS, Spot, page, unknown};
-use crate::card::Cards;
+use crate::card::{Cards, capital};
 use crate::pages::PageError;
 use crate::pages::model::Trusted;
 use crate::portray::{Portrait, PortrayError};
@@ -39,7 +39,7 @@ struct Card<'a> {
     family: &'a str,
     seed: u64,
     title: &'a str,
-    machine: &'a str,
+    machine: String,
     faces: Vec<Face>,
 }
 
@@ -254,7 +254,7 @@ impl<'a> Questions<'a> {
             family: &put.plan.family.id,
             seed: put.seed,
             title: &put.item.title,
-            machine: &put.plan.family.name,
+            machine: capital(&put.plan.family.name),
             faces,
         })
     }
