@@ -1,1 +1,37 @@
-fn main() {}
+//! `drivecourse`: cases, course, papers and grading for people who commission geared, chain-driven machines.
+
+mod assets;
+mod bank;
+mod cli;
+mod files;
+mod look;
+mod practise;
+mod solve;
+
+use std::process::ExitCode;
+
+use clap::Parser;
+
+/// Everything went as asked.
+const DONE: u8 = 0;
+/// The request was understood but cannot be met: a problem in a file, an answer that does not exist.
+const FAILED: u8 = 1;
+
+fn main() -> ExitCode {
+    // clap itself prints help and usage errors, the latter with exit code 2.
+    let arguments = cli::Arguments::parse();
+    let outcome = match arguments.command {
+        cli::Command::Look(options) => look::run(&options),
+        cli::Command::Practise(options) => practise::run(&options),
+        cli::Command::Solve(options) => solve::run(&options),
+    };
+    match outcome {
+        Ok(()) => ExitCode::from(DONE),
+        // A reader that closes early (`| head`) is no failure.
+        Err(error) if files::is_broken_pipe(&error) => ExitCode::from(DONE),
+        Err(error) => {
+            eprintln!("drivecourse: {error:#}");
+            ExitCode::from(FAILED)
+        }
+    }
+}

@@ -46,6 +46,8 @@ pub enum Instrument {
     Tachometer,
     /// Protractor or inclinometer: 1°.
     Protractor,
+    /// Power meter in the motor's supply: 0.1 kW, or 0.1 hp.
+    PowerMeter,
 }
 
 /// Step of an instrument in one system: the unit it is marked in, the step, and how it is written.
@@ -73,6 +75,7 @@ impl Instrument {
             Self::Watch => "watch",
             Self::Tachometer => "tachometer",
             Self::Protractor => "protractor",
+            Self::PowerMeter => "power meter",
         }
     }
 
@@ -97,6 +100,8 @@ impl Instrument {
             (Self::Watch, _) => ("min", 1.0, Places(0)),
             (Self::Tachometer, _) => ("r/min", 1.0, Places(0)),
             (Self::Protractor, _) => ("°", 1.0, Places(0)),
+            (Self::PowerMeter, System::Si) => ("kW", 0.1, Places(1)),
+            (Self::PowerMeter, System::Us) => ("hp", 0.1, Places(1)),
         };
         Step { unit, step, figures }
     }

@@ -1,0 +1,122 @@
+//! The arguments: types only. Their comments are the help text.
+
+use std::path::PathBuf;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use drivecourse_machine::System;
+
+/// Teach people to commission geared, chain-driven machines: drive cases, a course to practise
+/// with, a different paper for every apprentice, and grading that says what went wrong.
+#[derive(Debug, Parser)]
+#[command(name = "drivecourse", version, propagate_version = true, max_term_width = 100)]
+#[command(after_help = "Start with:  drivecourse demo")]
+pub(crate) struct Arguments {
+    #[command(subcommand)]
+    pub(crate) command: Command,
+}
+
+/// What to do.
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// Show one drive case whole: what is seen, what is hidden, what is wrong with it
+    Look(Look),
+    /// Practise in the terminal: question, answer, what went wrong, steps
+    Practise(Practise),
+    /// Work out any quantity from what is given, with the steps
+    Solve(Solve),
+}
+
+/// Where the course, families and items come from.
+#[derive(Debug, Args)]
+pub(crate) struct Module {
+    /// Folder of a module of your own (book, scenarios, theme); what it lacks comes from the program
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) module: Option<PathBuf>,
+}
+
+/// Which units to show.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Units {
+    /// Millimetres, newtons, kilowatts, degrees Celsius
+    Si,
+    /// Inches, pounds, horsepower, degrees Fahrenheit
+    Us,
+}
+
+impl From<Units> for System {
+    fn from(units: Units) -> Self {
+        match units {
+            Units::Si => Self::Si,
+            Units::Us => Self::Us,
+        }
+    }
+}
+
+/// Options of `look`.
+#[derive(Debug, Args)]
+pub(crate) struct Look {
+    /// Name of a drive family; without it, the families are listed
+    pub(crate) family: Option<String>,
+    /// The machine's number: the same number is the same machine, everywhere
+    #[arg(long, default_value_t = 1)]
+    pub(crate) seed: u64,
+    /// Units to show
+    #[arg(long, value_enum, default_value = "si")]
+    pub(crate) units: Units,
+    /// Print JSON, for programs
+    #[arg(long)]
+    pub(crate) json: bool,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
+/// Options of `practise`.
+#[derive(Debug, Args)]
+pub(crate) struct Practise {
+    /// Only this topic: mount, drive, chain, load, heat
+    #[arg(long)]
+    pub(crate) topic: Option<String>,
+    /// Only this item
+    #[arg(long)]
+    pub(crate) item: Option<String>,
+    /// Only machines of this family
+    #[arg(long)]
+    pub(crate) family: Option<String>,
+    /// Where the numbers start; the same seed gives the same questions
+    #[arg(long, default_value_t = 1)]
+    pub(crate) seed: u64,
+    /// How many questions
+    #[arg(long, default_value_t = 5)]
+    pub(crate) count: u32,
+    /// Units to show
+    #[arg(long, value_enum, default_value = "si")]
+    pub(crate) units: Units,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
+/// Options of `solve`.
+#[derive(Debug, Args)]
+#[command(after_help = "Example:  drivecourse solve load.overhung drive.output_torque=\"4500 in-lbf\" \\
+            chain.pitch_dia_small=\"5.98 in\" load.connection_factor=1 load.location_factor=1 load.service_factor=1.25
+
+A name may be cut to its last part where that is clear: torque, sag, overhung.")]
+pub(crate) struct Solve {
+    /// The quantity wanted, such as load.overhung
+    pub(crate) quantity: Option<String>,
+    /// What is given: name=value, with its unit
+    #[arg(value_name = "NAME=VALUE")]
+    pub(crate) givens: Vec<String>,
+    /// A method to use, where there are several (see --list)
+    #[arg(long, value_name = "METHOD")]
+    pub(crate) by: Vec<String>,
+    /// Units to show
+    #[arg(long, value_enum)]
+    pub(crate) units: Option<Units>,
+    /// List quantities and methods; with a word, those that match it
+    #[arg(long, value_name = "WORD", num_args = 0..=1, default_missing_value = "")]
+    pub(crate) list: Option<String>,
+    /// Print JSON, for programs
+    #[arg(long)]
+    pub(crate) json: bool,
+}

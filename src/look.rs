@@ -1,0 +1,110 @@
+//! `look`: one drive case whole.
+
+use std::io::Write as _;
+
+use anyhow::Result;
+use drivecourse_machine::{Case, Known, Plan, QuantityId, Registry, System, amount, topics};
+
+use crate::assets::Assets;
+use crate::bank;
+use crate::cli;
+
+pub(crate) fn run(options: &cli::Look) -> Result<()> {
+    let assets = Assets::load(options.module.module.as_deref())?;
+    let bank = bank::load(&assets)?;
+    let mut out = std::io::stdout().lock();
+    let Some(family) = &options.family else {
+        for plan in &bank.plans {
+            writeln!(out, "{:<20} {}", plan.family.id, plan.family.name)?;
+        }
+        return Ok(());
+    };
+    let plan = bank.plan(family).map_err(anyhow::Error::msg)?;
+    let system = System::from(options.units);
+    let case = plan.draw(options.seed)?;
+    if options.json {
+        writeln!(out, "{}", serde_json::to_string_pretty(&json(plan, &case, system))?)?;
+        return Ok(());
+    }
+    write!(out, "{}", text(plan, &case, system))?;
+    Ok(())
+}
+
+fn faults<'a>(plan: &'a Plan, case: &'a Case) -> impl Iterator<Item = &'a str> {
+    case.faults.iter().map(|place| plan.family.faults[*place].name.as_str())
+}
+
+fn known(plan: &Plan, topic: &str) -> Vec<QuantityId> {
+    Registry::get().quantities().filter(|id| id.get().topic() == topic && plan.determines(*id)).collect()
+}
+
+fn text(plan: &Plan, case: &Case, system: System) -> String {
+    use std::fmt::Write as _;
+    let mut out = String::new();
+    let wrong: Vec<_> = faults(plan, case).collect();
+    let _ = writeln!(out, "{}, machine {}", plan.family.name, case.seed);
+    let _ = writeln!(
+        out,
+        "{}",
+        if wrong.is_empty() {
+            "Nothing is wrong with it.".to_owned()
+        } else {
+            format!("Wrong with it: {}.", wrong.join("; "))
+        }
+    );
+    let seen = case.seen(system);
+    for topic in topics::ALL {
+        let known = known(plan, topic.id);
+        if known.is_empty() {
+            continue;
+        }
+        let _ = writeln!(out, "\n{}\n{:<52} {:>20}  {:>20}", topic.title, "", "seen", "true");
+        for id in known {
+            let quantity = id.get();
+            let show = |value: f64| if value.is_nan() { String::new() } else { amount::write(quantity, value, system) };
+            let exact = if quantity.known == Known::Worked || quantity.known == Known::Plate {
+                show(case.values[id.index()])
+            } else {
+                // One figure finer than the instrument, so that its rounding shows.
+                let unit = quantity.unit(system);
+                let value = unit.from_base(case.values[id.index()]);
+                amount::with_unit(&amount::number(value, drivecourse_machine::Figures::Significant(4)), unit)
+            };
+            let _ = writeln!(out, "  {:<50} {:>20}  {:>20}", clip(quantity.name, 50), show(seen[id.index()]), exact);
+        }
+    }
+    out
+}
+
+fn clip(text: &str, most: usize) -> String {
+    if text.chars().count() <= most { text.to_owned() } else { text.chars().take(most - 1).chain(['…']).collect() }
+}
+
+fn json(plan: &Plan, case: &Case, system: System) -> serde_json::Value {
+    let seen = case.seen(system);
+    let quantities: Vec<_> = (Registry::get().quantities())
+        .filter(|id| plan.determines(*id))
+        .map(|id| {
+            let quantity = id.get();
+            let unit = quantity.unit(system);
+            let number =
+                |value: f64| if value.is_nan() { serde_json::Value::Null } else { unit.from_base(value).into() };
+            serde_json::json!({
+                "quantity": quantity.id,
+                "name": quantity.name,
+                "unit": unit.symbol,
+                "seen": number(seen[id.index()]),
+                "true": number(case.values[id.index()]),
+                "choice": amount::choice(quantity, case.values[id.index()]),
+            })
+        })
+        .collect();
+    serde_json::json!({
+        "family": plan.family.id,
+        "seed": case.seed,
+        "units": system.code(),
+        "machines_rejected": case.rejected,
+        "faults": case.faults.iter().map(|place| &plan.family.faults[*place].id).collect::<Vec<_>>(),
+        "quantities": quantities,
+    })
+}

@@ -1,0 +1,217 @@
+//! `practise`: in the terminal, on a keyboard or from a pipe.
+
+use std::io::{BufRead, IsTerminal, Write};
+
+use anyhow::{Error, Result, bail};
+use drivecourse_machine::chance::{Stream, derive};
+use drivecourse_machine::{System, Working, amount};
+use drivecourse_quiz::explain::part_letter;
+use drivecourse_quiz::{Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
+
+use crate::assets::Assets;
+use crate::bank;
+use crate::cli;
+use crate::solve::working_text;
+
+const CAUTION: &str = "These are numbers to practise with. On a real drive: isolate and lock out, verify zero energy,\n\
+    guards and protective equipment, and your site's rules and authorised people come first.";
+
+pub(crate) fn run(options: &cli::Practise) -> Result<()> {
+    let assets = Assets::load(options.module.module.as_deref())?;
+    let bank = bank::load(&assets)?;
+    let settings = choose(&bank, options)?;
+    let input = std::io::stdin();
+    let live = input.is_terminal();
+    let mut session = Session { input: input.lock(), out: std::io::stdout().lock(), live, tally: Vec::new() };
+    session.say(&format!("{CAUTION}\n\nWrite an answer with its unit, or:  ? hint   = steps   - next   q stop\n"))?;
+    let mut stream = Stream::new(options.seed, "practise");
+    for number in 0..options.count {
+        let setting = &settings[stream.below(settings.len())];
+        let question = match setting.question(derive(options.seed, u64::from(number))) {
+            Ok(question) => question,
+            Err(reason) => {
+                bail!("the item {:?} has no question about {:?}: {reason:?}", setting.item.id, setting.plan.family.id)
+            }
+        };
+        session.say(&format!("\n{} of {}: {}\n{}\n", number + 1, options.count, setting.item.title, question.text))?;
+        if !session.question(setting, &question)? {
+            break;
+        }
+    }
+    session.summary()
+}
+
+fn choose<'a>(bank: &'a Bank, options: &cli::Practise) -> Result<Vec<Setting<'a>>> {
+    if let Some(family) = &options.family {
+        bank.plan(family).map_err(Error::msg)?;
+    }
+    let topics: Vec<&str> = drivecourse_machine::topics::ALL.iter().map(|topic| topic.id).collect();
+    if let Some(topic) = &options.topic
+        && !topics.contains(&topic.as_str())
+    {
+        bail!("there is no topic {topic:?}{}", hint(topic, topics.iter().copied()));
+    }
+    if let Some(item) = &options.item {
+        bank.item(item).map_err(Error::msg)?;
+    }
+    let settings = bank.settings(System::from(options.units), |item, plan| {
+        options.topic.as_ref().is_none_or(|topic| topic == &item.topic)
+            && options.item.as_ref().is_none_or(|id| id == &item.id)
+            && options.family.as_ref().is_none_or(|family| family == &plan.family.id)
+    });
+    if settings.is_empty() {
+        bail!("no item fits all of that; leave out --topic, --item or --family");
+    }
+    Ok(settings)
+}
+
+struct Session<'a> {
+    input: std::io::StdinLock<'a>,
+    out: std::io::StdoutLock<'a>,
+    live: bool,
+    tally: Vec<(String, Verdict)>,
+}
+
+impl Session<'_> {
+    fn say(&mut self, text: &str) -> Result<()> {
+        self.out.write_all(text.as_bytes())?;
+        Ok(self.out.flush()?)
+    }
+
+    /// The next line; `None` at the end of the input.
+    fn line(&mut self) -> Result<Option<String>> {
+        self.say("> ")?;
+        let mut bytes = Vec::new();
+        if self.input.read_until(b'\n', &mut bytes)? == 0 {
+            self.say("\n")?;
+            return Ok(None);
+        }
+        let text = String::from_utf8_lossy(&bytes).trim().to_owned();
+        if !self.live {
+            // From a pipe nobody sees what was typed: show it.
+            let shown: String = text.chars().filter(|c| !c.is_control()).take(200).collect();
+            self.say(&format!("{shown}\n"))?;
+        }
+        Ok(Some(text))
+    }
+
+    /// Puts every part; `false` when the person stops.
+    fn question(&mut self, setting: &Setting, question: &Question) -> Result<bool> {
+        let mut answers: Vec<String> = Vec::new();
+        for (index, part) in question.parts.iter().enumerate() {
+            self.say(&ask(question, part, index))?;
+            let hints = hints(setting, part, index);
+            let mut hint = 0;
+            loop {
+                let Some(text) = self.line()? else { return Ok(false) };
+                match text.as_str() {
+                    "q" => return Ok(false),
+                    "?" => {
+                        let shown =
+                            hints.get(hint).map_or("There is no further hint; = shows the steps.", String::as_str);
+                        self.say(&format!("  {shown}\n"))?;
+                        hint += 1;
+                    }
+                    "=" | "-" => {
+                        self.say(&steps(question, part))?;
+                        self.tally.push((setting.item.skill.clone(), Verdict::Blank));
+                        answers.push(String::new());
+                        break;
+                    }
+                    "" => {}
+                    _ => {
+                        answers.push(text);
+                        let texts: Vec<&str> = answers.iter().map(String::as_str).collect();
+                        let mark = mark(question, &texts).swap_remove(index);
+                        self.say(&verdict(&mark))?;
+                        match mark.verdict {
+                            Verdict::Right | Verdict::Carried => {
+                                self.tally.push((setting.item.skill.clone(), mark.verdict));
+                                break;
+                            }
+                            Verdict::Wrong => self.tally.push((setting.item.skill.clone(), mark.verdict)),
+                            // Not readable, or no answer: nothing is counted, try again.
+                            Verdict::WrongUnit | Verdict::Unreadable | Verdict::Blank => {}
+                        }
+                        answers.pop();
+                    }
+                }
+            }
+        }
+        Ok(true)
+    }
+
+    fn summary(&mut self) -> Result<()> {
+        let mut skills: Vec<&str> = self.tally.iter().map(|(skill, _)| skill.as_str()).collect();
+        skills.sort_unstable();
+        skills.dedup();
+        let mut text = String::from("\nToday\n");
+        if skills.is_empty() {
+            text.push_str("  nothing was answered\n");
+        }
+        for skill in &skills {
+            let of: Vec<Verdict> =
+                self.tally.iter().filter(|(other, _)| other == skill).map(|(_, verdict)| *verdict).collect();
+            let count = |wanted: &[Verdict]| of.iter().filter(|verdict| wanted.contains(verdict)).count();
+            let right = count(&[Verdict::Right, Verdict::Carried]);
+            text.push_str(&format!(
+                "  {skill:<24} {right} right, {} wrong, {} shown\n",
+                count(&[Verdict::Wrong]),
+                count(&[Verdict::Blank])
+            ));
+        }
+        self.say(&text)
+    }
+}
+
+fn ask(question: &Question, part: &Part, index: usize) -> String {
+    let mut out = String::new();
+    for (id, value) in &part.givens {
+        out.push_str(&format!("  {}: {}\n", id.get().name, amount::write(id.get(), *value, question.system)));
+    }
+    for (id, earlier) in &part.carried {
+        out.push_str(&format!("  {}: your answer to ({})\n", id.get().name, part_letter(*earlier)));
+    }
+    if question.parts.len() > 1 {
+        out.push_str(&format!("({}) ", part_letter(index)));
+    }
+    out.push_str(&part.text);
+    out.push('\n');
+    for (place, option) in part.options().iter().enumerate() {
+        out.push_str(&format!("  {}  {option}\n", letter(place)));
+    }
+    if matches!(part.body, Body::Order { .. }) {
+        out.push_str("  Write the letters in the right order.\n");
+    }
+    out
+}
+
+/// The item's own hints, then one for each step on the way.
+fn hints(setting: &Setting, part: &Part, index: usize) -> Vec<String> {
+    let mut hints = setting.item.parts[index].hints.clone();
+    if let Some(key) = part.key() {
+        hints.extend(key.path.steps.iter().map(|step| {
+            let relation = step.get().relation;
+            if relation.method.is_empty() {
+                format!("{}.", relation.title)
+            } else {
+                format!("{}: {}", relation.title, relation.method)
+            }
+        }));
+    }
+    hints
+}
+
+fn steps(question: &Question, part: &Part) -> String {
+    let steps = match (&part.body, part.key()) {
+        (_, Some(key)) => working_text(&Working::write(&key.path, &key.values, question.system)),
+        (Body::Order { because, .. } | Body::Pick { because, .. }, None) => format!("  {because}\n"),
+        _ => String::new(),
+    };
+    format!("{steps}\n  The answer is {}.\n\n", part.right_answer(question.system))
+}
+
+fn verdict(mark: &Mark) -> String {
+    let read = if mark.read_as.is_empty() { String::new() } else { format!("read as {}. ", mark.read_as) };
+    format!("  {read}{}\n", mark.says)
+}

@@ -1,0 +1,260 @@
+//! `solve`: any quantity from givens, with the steps.
+
+use std::fmt::Write as _;
+use std::io::Write as _;
+
+use anyhow::{Context, Result, anyhow, bail};
+use drivecourse_machine::amount::{self, Wanted};
+use drivecourse_machine::solve::{Disagreement, Solution, Unsolved, contradictions, solve};
+use drivecourse_machine::{Kind, PathChoice, QuantityId, Registry, RelationId, System, Working};
+
+use crate::cli;
+
+/// How far givens may differ from one another before they contradict: the rounding people write with.
+const AGREE: f64 = 0.01;
+
+pub(crate) fn run(options: &cli::Solve) -> Result<()> {
+    if let Some(word) = &options.list {
+        return list(word);
+    }
+    let Some(wanted) = &options.quantity else {
+        bail!("say which quantity you want, such as load.overhung; `drivecourse solve --list` names them all");
+    };
+    let asked = quantity(wanted)?;
+    let mut givens = Vec::new();
+    let mut us = 0;
+    for text in &options.givens {
+        let (id, value, is_us) = given(text)?;
+        if givens.iter().any(|(other, _)| *other == id) {
+            bail!("{} is given twice", id.get().id);
+        }
+        us += i32::from(is_us);
+        givens.push((id, value));
+    }
+    // Answer in the units the question was put in, unless told otherwise.
+    let guess = if us * 2 > givens.len() as i32 { System::Us } else { System::Si };
+    let system = options.units.map_or(guess, System::from);
+    let by = options.by.iter().map(|id| method(id)).collect::<Result<Vec<_>>>()?;
+    let choice = PathChoice { by, ..PathChoice::default() };
+    let disagreements = contradictions(&givens, AGREE, system);
+    if !disagreements.is_empty() {
+        bail!("the givens contradict each other:\n{}", disagree(&disagreements, system));
+    }
+    let solution = solve(&givens, asked, &choice, system).map_err(|error| unsolved(&error, &givens, system))?;
+    let mut out = std::io::stdout().lock();
+    if options.json {
+        writeln!(out, "{}", serde_json::to_string_pretty(&json(&solution, &givens, system))?)?;
+    } else {
+        out.write_all(text(&solution, &givens, system).as_bytes())?;
+    }
+    Ok(())
+}
+
+/// A quantity by its name, or by its last part where only one has it.
+fn quantity(name: &str) -> Result<QuantityId> {
+    let registry = Registry::get();
+    if let Some(id) = registry.find(name) {
+        return Ok(id);
+    }
+    let ends: Vec<QuantityId> =
+        (registry.quantities()).filter(|id| id.get().id.split('.').next_back() == Some(name)).collect();
+    match ends.as_slice() {
+        [id] => Ok(*id),
+        [] => {
+            let hint = registry.suggestion(name).map_or_else(
+                || "`drivecourse solve --list` names them all".to_owned(),
+                |near| format!("did you mean {near}?"),
+            );
+            bail!("there is no quantity {name:?}; {hint}")
+        }
+        many => {
+            let names: Vec<_> = many.iter().map(|id| id.get().id).collect();
+            bail!("{name:?} may be {}: write it out", names.join(" or "))
+        }
+    }
+}
+
+fn method(id: &str) -> Result<RelationId> {
+    let registry = Registry::get();
+    if let Some(linked) = registry.relation(id) {
+        return Ok(linked.id);
+    }
+    let near = drivecourse_machine::registry::nearest(id, registry.relations().iter().map(|linked| linked.relation.id));
+    let hint = near.map_or_else(String::new, |near| format!("; did you mean {near}?"));
+    bail!("there is no method {id:?}{hint}")
+}
+
+/// One given, and whether it was written in a US customary unit.
+fn given(text: &str) -> Result<(QuantityId, f64, bool)> {
+    let (name, value) = text
+        .split_once('=')
+        .ok_or_else(|| anyhow!("{text:?} is not a given; write it as name=value, such as chain.sag=\"11 mm\""))?;
+    let id = quantity(name.trim())?;
+    let quantity = id.get();
+    if quantity.kind == Kind::Choice {
+        let place =
+            amount::read_choice(value, quantity.choices).with_context(|| format!("cannot read {}", quantity.id))?;
+        return Ok((id, place as f64, false));
+    }
+    let read =
+        amount::read(value, &Wanted::new(quantity.kind)).with_context(|| format!("cannot read {}", quantity.id))?;
+    let is_us = read.unit_given && read.unit == quantity.unit(System::Us) && read.unit != quantity.unit(System::Si)
+        || ["in", "ft", "mil", "lb", "lbf", "lb/ft", "lbf·in", "lbf·ft", "hp", "psi", "ksi", "°F", "ft/min", "in/ft"]
+            .contains(&read.unit.symbol);
+    Ok((id, read.base, is_us))
+}
+
+fn shown(id: QuantityId, value: f64, system: System) -> String {
+    amount::write(id.get(), value, system)
+}
+
+fn text(solution: &Solution, givens: &[(QuantityId, f64)], system: System) -> String {
+    let mut out = String::new();
+    let used = solution.path.uses();
+    let _ = writeln!(out, "Given");
+    for (id, value) in givens {
+        let idle = if used.contains(id) { "" } else { "   (not needed)" };
+        let _ = writeln!(out, "  {} = {}{idle}", id.get().name, shown(*id, *value, system));
+    }
+    out.push_str(&working_text(&solution.working));
+    let asked = solution.asked.get();
+    let _ = writeln!(out, "\n{} = {}", capital(asked.name), shown(solution.asked, solution.value, system));
+    out
+}
+
+/// The steps as plain text: also used by `practise`.
+pub(crate) fn working_text(working: &Working) -> String {
+    let mut out = String::new();
+    for (index, line) in working.lines.iter().enumerate() {
+        let _ = writeln!(out, "\n{}. {}", index + 1, line.title);
+        if line.symbols.is_empty() {
+            let _ = writeln!(out, "   {}", line.method);
+            for (name, _, value) in &line.inputs {
+                let _ = writeln!(out, "   {name}: {value}");
+            }
+        } else {
+            let _ = writeln!(out, "   {}\n   {}", line.symbols, line.numbers);
+        }
+        let _ = writeln!(out, "   {}", line.result);
+        let _ = writeln!(out, "   [{}]", line.source);
+    }
+    out
+}
+
+fn capital(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+}
+
+fn unsolved(error: &Unsolved, givens: &[(QuantityId, f64)], system: System) -> anyhow::Error {
+    match error {
+        Unsolved::Missing(missing) => {
+            let mut out = format!("{} does not follow from what is given.", missing.asked.get().id);
+            if missing.missing.is_empty() {
+                out.push_str(" No method gives it: it is read or stated, not worked out.");
+            }
+            for (relation, lacking) in missing.missing.iter().take(4) {
+                let names: Vec<_> = lacking.iter().map(|id| format!("{} ({})", id.get().id, id.get().name)).collect();
+                let _ = write!(out, "\n  by {}: give also {}", relation.get().relation.id, names.join(" and "));
+            }
+            anyhow!(out)
+        }
+        Unsolved::Failed(relation, error) => {
+            let linked = relation.get();
+            let mut out = format!("the step “{}” has no result: {error}.", linked.relation.title);
+            for id in linked.inputs() {
+                if let Some((_, value)) = givens.iter().find(|(given, _)| *given == id) {
+                    let _ = write!(out, "\n  {} = {}", id.get().name, shown(id, *value, system));
+                }
+            }
+            if !linked.relation.limits.is_empty() {
+                let _ = write!(out, "\n  It holds for: {}", linked.relation.limits);
+            }
+            anyhow!(out)
+        }
+    }
+}
+
+fn disagree(disagreements: &[Disagreement], system: System) -> String {
+    let mut out = String::new();
+    for d in disagreements {
+        let off =
+            if d.given == 0.0 { String::new() } else { format!(", {:+.1} %", (d.worked / d.given - 1.0) * 100.0) };
+        let from: Vec<_> = d.from.iter().map(|id| id.get().id).collect();
+        let _ = writeln!(
+            out,
+            "  {} is given as {}, but {} make it {}{off}",
+            d.quantity.get().id,
+            shown(d.quantity, d.given, system),
+            from.join(" and "),
+            shown(d.quantity, d.worked, system),
+        );
+    }
+    out.push_str("  Leave the doubtful one out, or correct it.");
+    out
+}
+
+fn json(solution: &Solution, givens: &[(QuantityId, f64)], system: System) -> serde_json::Value {
+    let value = |id: QuantityId, base: f64| {
+        let unit = id.get().unit(system);
+        serde_json::json!({
+            "quantity": id.get().id,
+            "name": id.get().name,
+            "value": if id.get().kind == Kind::Choice { amount::choice(id.get(), base).into() } else { serde_json::json!(unit.from_base(base)) },
+            "unit": unit.symbol,
+            "si": base,
+            "shown": shown(id, base, system).replace(['\u{a0}', '\u{202f}'], " "),
+        })
+    };
+    let clean = |text: &str| text.replace(['\u{a0}', '\u{202f}'], " ");
+    serde_json::json!({
+        "asked": value(solution.asked, solution.value),
+        "units": system.code(),
+        "given": givens.iter().map(|(id, base)| value(*id, *base)).collect::<Vec<_>>(),
+        "steps": solution.working.lines.iter().map(|line| serde_json::json!({
+            "method": line.relation,
+            "title": line.title,
+            "formula": line.symbols,
+            "numbers": clean(&line.numbers),
+            "result": clean(&line.result),
+            "limits": line.limits,
+            "source": line.source.to_string(),
+        })).collect::<Vec<_>>(),
+    })
+}
+
+fn list(word: &str) -> Result<()> {
+    let registry = Registry::get();
+    let mut out = std::io::stdout().lock();
+    let word = word.to_lowercase();
+    let mut any = false;
+    for id in registry.quantities() {
+        let quantity = id.get();
+        let hit = quantity.id.to_lowercase().contains(&word) || quantity.name.to_lowercase().contains(&word);
+        if !hit {
+            continue;
+        }
+        any = true;
+        let (si, us) = (quantity.unit(System::Si).symbol, quantity.unit(System::Us).symbol);
+        let units = if si == us { si.to_owned() } else { format!("{si} or {us}") };
+        writeln!(
+            out,
+            "{:<28} {}{}",
+            quantity.id,
+            quantity.name,
+            if units.is_empty() { String::new() } else { format!(", {units}") }
+        )?;
+        if !quantity.choices.is_empty() {
+            writeln!(out, "{:<28}   one of: {}", "", quantity.choices.join(", "))?;
+        }
+        for method in registry.giving(id) {
+            let relation = method.get().relation;
+            let from: Vec<_> = relation.args.iter().map(|arg| arg.quantity).collect();
+            writeln!(out, "{:<28}   by {}  from {}", "", relation.id, from.join(", "))?;
+        }
+    }
+    if !any {
+        bail!("no quantity has {word:?} in its name");
+    }
+    Ok(())
+}
