@@ -8,7 +8,7 @@ use drivecourse_quiz::{Setting, mark, read_items};
 
 use super::*;
 use crate::book::{Assets, Options, build};
-use crate::card::{Outcome, Sheet, candidate_result, class_results, key_model, paper_model};
+use crate::card::{Sheet, key_model, paper_model};
 use crate::pages::model::Head;
 use crate::portray::{Portrait, PortrayError};
 
@@ -362,34 +362,4 @@ fn papers_keys_and_results_come_from_questions() {
         assert!(key_html.contains(&text), "{text}");
     }
     assert!(paper_html.contains("<svg") && key_html.contains("common practice, no source"));
-
-    // A statement is answered by its letter.
-    let written = |part: &drivecourse_quiz::Part| match &part.body {
-        drivecourse_quiz::Body::Pick { right, .. } => drivecourse_quiz::letter(*right).to_string(),
-        _ => part.right_answer(System::Us),
-    };
-    let answers: Vec<Vec<String>> =
-        questions.iter().map(|question| question.parts.iter().map(written).collect()).collect();
-    let marked = |answers: &[Vec<String>]| -> Vec<Vec<drivecourse_quiz::Mark>> {
-        let mark = |(question, answers): (&drivecourse_quiz::Question, &Vec<String>)| {
-            mark(question, &answers.iter().map(String::as_str).collect::<Vec<_>>())
-        };
-        questions.iter().zip(answers).map(mark).collect()
-    };
-    let marks = marked(&answers);
-    let right = Outcome { name: "Ann Example", code: "K7QD-22MF", marks: &marks, outcome: "Pass", practice: &[] };
-    let result = candidate_result(head.clone(), &sheets, &answers, &right);
-    assert_eq!(result.earned, result.marks, "{:?}", result.parts);
-    assert!(result.cautions.is_empty());
-    let blank = vec![Vec::new(); questions.len()];
-    let none = marked(&blank);
-    let empty = Outcome { marks: &none, outcome: "Fail", ..right.clone() };
-    let result = candidate_result(head.clone(), &sheets, &blank, &empty);
-    assert_eq!(result.earned, "0");
-    assert!(!result.cautions.is_empty(), "a safety item was missed");
-    let of: Vec<u32> = questions.iter().map(drivecourse_quiz::Question::marks).collect();
-    let class = class_results(&head, &of, &[right, empty], Vec::new());
-    assert_eq!(class.columns.len(), of.len());
-    assert!(pages.render("results.html", &class).unwrap().contains("Ann Example"));
-    pages.render("candidate.html", &result).unwrap();
 }
