@@ -9,11 +9,13 @@ use toml::Spanned;
 
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::{Plan, Problem, System};
+use drivecourse_quiz::paper::why;
 use drivecourse_quiz::{Body, Item, Question, Setting, Unsettled};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys};
 use super::{SEEDS, Spot, page, unknown};
 use crate::card::{Cards, capital};
+use crate::figures::Figure;
 use crate::pages::PageError;
 use crate::pages::model::Trusted;
 use crate::portray::{Portrait, PortrayError};
@@ -129,21 +131,37 @@ impl<'a> Questions<'a> {
             Some(family) => vec![&self.plans[self.plan(family)?]],
             None => self.plans.iter().collect(),
         };
-        let draw = |plan: &Plan, system: System| -> Result<_, Problem> {
-            let case =
-                plan.draw(keys.seed.unwrap_or(spot.seed)).map_err(|error| Problem::whole(error.to_string(), ""))?;
-            let id = format!("{}-{}", spot.id, system.code());
-            Portrait::of_case(&id, &case, system).draw(keys.name.get_ref()).map_err(|error| undrawn(&error))
+        let wanted = systems(keys.units);
+        let draw = |plan: &Plan, seed: u64| -> Result<Vec<(System, Figure)>, Problem> {
+            let case = plan.draw(seed).map_err(|error| Problem::whole(error.to_string(), ""))?;
+            let one = |system: &System| {
+                let portrait = Portrait::of_case(&format!("{}-{}", spot.id, system.code()), &case, *system);
+                let figure = portrait.draw(keys.name.get_ref()).map_err(|error| undrawn(&error))?;
+                Ok((*system, figure))
+            };
+            wanted.iter().map(one).collect()
+        };
+        // A machine with nothing to draw (a foot without a gap) is passed over, unless the author chose it.
+        let seeds: Vec<u64> = match keys.seed {
+            Some(seed) => vec![seed],
+            None => (0..MOST_TWINS)
+                .map(|again| if again == 0 { spot.seed } else { derive(spot.seed, again) % SEEDS })
+                .collect(),
         };
         // The first family that has what the picture needs; if none has, the first one's problem is told.
         let mut first = None;
         for plan in plans {
-            let drawn: Result<Vec<_>, Problem> =
-                systems(keys.units).iter().map(|system| Ok((*system, draw(plan, *system)?))).collect();
+            let mut drawn = draw(plan, seeds[0]);
+            for seed in &seeds[1..] {
+                if drawn.is_ok() {
+                    break;
+                }
+                drawn = draw(plan, *seed);
+            }
             match drawn {
                 Ok(drawn) => {
                     let both = drawn.len() > 1;
-                    let face = |(system, figure): (System, crate::figures::Figure)| {
+                    let face = |(system, figure): (System, Figure)| {
                         let caption = if keys.caption.is_empty() { &figure.title } else { &keys.caption };
                         Ok(PictureFace {
                             class: class(system, both),
@@ -371,29 +389,8 @@ fn undrawn(error: &PortrayError) -> Problem {
 
 /// Why an item cannot be put about a family, and what to do about it.
 fn unsettled(plan: &Plan, error: &Unsettled) -> Problem {
-    let family = &plan.family.id;
-    let names =
-        |ids: &[drivecourse_machine::QuantityId]| ids.iter().map(|id| id.get().id).collect::<Vec<_>>().join(", ");
-    match error {
-        Unsettled::NotDetermined(lacking) => Problem::whole(
-            format!("The family {family:?} does not determine {}, which the item shows.", names(lacking)),
-            "Name another family, or let this one draw it.",
-        ),
-        Unsettled::NoPath { part, missing } => {
-            let lacking =
-                missing.missing.first().map_or_else(String::new, |(_, ids)| format!(": {} is missing", names(ids)));
-            Problem::whole(
-                format!("Part {} shows too little to find {}{lacking}.", part + 1, missing.asked.get().id),
-                "Add what is missing to the item's `from`.",
-            )
-        }
-        Unsettled::NoFault => Problem::whole(
-            format!("The family {family:?} has none of the faults the item is about."),
-            "Name another family, or change the item's `faults`.",
-        ),
-        Unsettled::NoMachine(why) => Problem::whole(
-            format!("No machine of the family {family:?} fits the item: {}.", why.trim_end_matches('.')),
-            "Name another family, or widen the item's bounds.",
-        ),
-    }
+    Problem::whole(
+        format!("The item does not fit the family {:?}: {}.", plan.family.id, why(error)),
+        "Name another family, or change the item or the family.",
+    )
 }

@@ -14,6 +14,9 @@ use crate::portray::{Portrait, PortrayError};
 
 const ITEMS: &str = include_str!("tests/items.toml");
 const FAMILY: &str = include_str!("tests/grain-elevator.toml");
+const DRIVE_ITEMS: &str = include_str!("tests/drive-items.toml");
+const DRIVE_FAMILY: &str = include_str!("tests/quarry-drive.toml");
+const DRIVE: &str = include_str!("tests/drive.md");
 const CHAPTER: &str = include_str!("tests/feet.md");
 const REFERENCE: &str = include_str!("tests/reference.md");
 
@@ -44,9 +47,21 @@ fn pages() -> Pages {
 }
 
 fn data() -> CourseData {
-    let family = Family::read("grain-elevator", FAMILY).unwrap_or_else(|problems| panic!("{problems:?}"));
-    let items = read_items(ITEMS).unwrap_or_else(|problems| panic!("{problems:?}"));
-    CourseData { items, plans: vec![Plan::new(family).unwrap()], pages: pages() }
+    with(&[ITEMS], &[("grain-elevator", FAMILY)])
+}
+
+/// The small course and a machine with chain, load and heat.
+fn whole_drive() -> CourseData {
+    with(&[ITEMS, DRIVE_ITEMS], &[("grain-elevator", FAMILY), ("quarry-conveyor", DRIVE_FAMILY)])
+}
+
+fn with(items: &[&str], families: &[(&str, &str)]) -> CourseData {
+    let items = items.iter().flat_map(|text| read_items(text).unwrap_or_else(|problems| panic!("{problems:?}")));
+    let plan = |(id, text): &(&str, &str)| {
+        let family = Family::read(id, text).unwrap_or_else(|problems| panic!("{problems:?}"));
+        Plan::new(family).unwrap_or_else(|problems| panic!("{problems:?}"))
+    };
+    CourseData { items: items.collect(), plans: families.iter().map(plan).collect(), pages: pages() }
 }
 
 fn expanded(text: &str) -> String {
@@ -270,7 +285,8 @@ fn the_style_sheet_has_the_drawings_rules() {
 
 fn sample() -> Assets {
     let chapters = [
-        ("SUMMARY.md", "# Summary\n\n- [Feet](mount/feet.md)\n- [Reference](reference.md)\n"),
+        ("SUMMARY.md", "# Summary\n\n- [Feet](mount/feet.md)\n- [Reference](reference.md)\n- [Drive](drive.md)\n"),
+        ("drive.md", DRIVE),
         ("mount/feet.md", CHAPTER),
         ("reference.md", REFERENCE),
     ];
@@ -285,7 +301,7 @@ fn a_real_book_is_built_and_its_problems_are_told() {
     let home = tempfile::tempdir().unwrap();
     let (one, two) = (home.path().join("one"), home.path().join("two"));
     for out in [&one, &two] {
-        let built = build(&sample(), out, vec![Box::new(Expander::new(data()))], &Options::default()).unwrap();
+        let built = build(&sample(), out, vec![Box::new(Expander::new(whole_drive()))], &Options::default()).unwrap();
         assert_eq!(built.warnings, Vec::<String>::new());
     }
     assert_eq!(read(&one, ""), read(&two, ""));
@@ -298,15 +314,16 @@ fn a_real_book_is_built_and_its_problems_are_told() {
     all.dedup();
     assert_eq!(all.len(), count, "ids are unique in the whole course");
     if let Ok(keep) = std::env::var("DRIVECOURSE_KEEP_COURSE") {
-        build(&sample(), Path::new(&keep), vec![Box::new(Expander::new(data()))], &Options::default()).unwrap();
+        build(&sample(), Path::new(&keep), vec![Box::new(Expander::new(whole_drive()))], &Options::default()).unwrap();
     }
 
     let mut assets = sample();
     let broken = CHAPTER.replacen("item = \"soft-foot-gap\"", "item = \"soft-foot-gab\"", 1);
     let line = broken.lines().position(|line| line.contains("gab")).unwrap() + 1;
     assets.chapters.insert("mount/feet.md".into(), broken.into_bytes());
-    let error =
-        build(&assets, &two, vec![Box::new(Expander::new(data()))], &Options::default()).unwrap_err().to_string();
+    let error = build(&assets, &two, vec![Box::new(Expander::new(whole_drive()))], &Options::default())
+        .unwrap_err()
+        .to_string();
     assert!(error.contains(&format!("mount/feet.md:{line}:8: There is no item")), "{error}");
     assert!(error.contains("Did you mean \"soft-foot-gap\"?"), "{error}");
 }
@@ -333,6 +350,37 @@ fn pictures_hide_what_is_asked_and_show_what_is_solved() {
         assert!(matches!(portrait.draw(name), Err(PortrayError::Missing { .. })), "{name}");
     }
     assert!(portrait.draw("foot-plam").unwrap_err().to_string().contains("did you mean \"foot-plan\""));
+}
+
+#[test]
+fn pictures_of_chain_shaft_and_warm_up_keep_the_answer() {
+    let data = whole_drive();
+    let plan = &data.plans[1];
+    for item in data.items.iter().filter(|item| item.topic != "mount") {
+        let name = item.figure.as_deref().unwrap();
+        for system in System::ALL {
+            let setting = Setting::new(item, plan, system).unwrap_or_else(|error| panic!("{}: {error:?}", item.id));
+            for seed in 0..8 {
+                let question = setting.question(seed).unwrap();
+                let asked = Portrait::of_question("a", &question).draw(name).unwrap();
+                let solved = Portrait::of_solution("a", &question).draw(name).unwrap();
+                assert!(!asked.svg.contains("?<") || asked.table.iter().any(|(_, label)| label == "?"));
+                for part in &question.parts {
+                    let answer = part.right_answer(system);
+                    assert!(!stands_in(&asked.svg, &answer), "{} shows {answer}", item.id);
+                }
+                assert!(solved.table.len() >= asked.table.len());
+                assert!(solved.table.iter().all(|(_, label)| label != "?"));
+            }
+        }
+    }
+    let gap = Registry::get().find("mount.gap").unwrap();
+    let case = (0..50).map(|seed| plan.draw(seed).unwrap()).find(|case| case.values[gap.index()] > 2e-4).unwrap();
+    for name in PICTURES {
+        for system in System::ALL {
+            Portrait::of_case("x", &case, system).draw(name).unwrap_or_else(|error| panic!("{name}: {error}"));
+        }
+    }
 }
 
 #[test]

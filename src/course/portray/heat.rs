@@ -36,6 +36,8 @@ pub(super) fn warm_up(board: &Board<'_>) -> Result<Figure, PortrayError> {
     }
     let curve = if board.solved() { curve(board, degrees, minutes)? } else { Vec::new() };
     if curve.is_empty() && readings.is_empty() {
+        // Where the machine has readings, it is the question that does not show them.
+        board.need("heat.reading_1")?;
         return Err(PortrayError::NothingShown { picture: board.picture, quantity: "heat.reading_1" });
     }
     let level = |quantity, word: &str| {
