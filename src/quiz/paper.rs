@@ -7,6 +7,7 @@
 mod bank;
 mod draw;
 mod pick;
+mod supply;
 
 pub use bank::{Bank, Ready, Settings, why};
 pub use draw::{Draw, Used};
