@@ -7,6 +7,7 @@
 mod draw;
 mod pick;
 mod settings;
+mod supply;
 
 pub use draw::{Draw, Used};
 pub use settings::{Ready, Settings, why};
