@@ -26,6 +26,7 @@ pub mod roster;
 pub mod seal;
 pub mod simulate;
 pub mod tolerance;
+pub mod twin;
 
 pub use bank::{Bank, FileProblem, hint};
 
@@ -41,5 +42,6 @@ pub use question::{Body, Key, Part, Question, Setting, Unsettled};
 pub use response::{Notice, Responses};
 pub use roster::{Person, Roster};
 pub use seal::Secret;
+pub use twin::twins;
 
 pub use drivecourse_machine::amount::letter;

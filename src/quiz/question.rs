@@ -7,13 +7,14 @@ use crate::item::{Ask, Item, PartSpec, fill};
 use crate::letter;
 use crate::predict::{self, Cause, Predicted};
 use crate::tolerance;
+use crate::twin::twins;
 
 /// Most accepted ways to one answer that are followed.
 const MOST_PATHS: usize = 6;
 /// How many machines are tried for discriminating numbers before the least bad one is taken.
-const MOST_TRIES: u64 = 60;
+pub(crate) const MOST_TRIES: u64 = 60;
 /// Tries after which two wrong turns with the same answer are put up with.
-const PAIR_TRIES: u64 = 12;
+pub(crate) const PAIR_TRIES: u64 = 12;
 
 /// An item made ready for one family and one system of units: its paths are found once.
 #[derive(Debug, Clone)]
@@ -172,37 +173,13 @@ impl<'a> Setting<'a> {
     /// # Errors
     /// [`Unsettled::NoMachine`] where the family has no machine that fits.
     pub fn question(&self, seed: u64) -> Result<Question, Unsettled> {
-        let mut best: Option<(u32, Question)> = None;
-        let mut last = None;
-        for attempt in 0..MOST_TRIES {
-            let question = match self.attempt(derive(seed, attempt), seed) {
-                Ok(question) => question,
-                Err(error) => {
-                    last = Some(error);
-                    continue;
-                }
-            };
-            let (inside, pairs) = question.blurred();
-            if inside == 0 && (pairs == 0 || attempt >= PAIR_TRIES) {
-                return Ok(question);
-            }
-            let penalty = inside * 100 + pairs;
-            if best.as_ref().is_none_or(|(least, _)| penalty < *least) {
-                best = Some((penalty, question));
-            }
-        }
-        match best {
-            // What stays inside even in the best numbers is no wrong turn for this question.
-            Some((_, mut question)) => {
-                question.drop_inside();
-                Ok(question)
-            }
-            None => Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))),
-        }
+        let mut questions = twins(&[self], seed)?;
+        // One setting gives one question.
+        questions.pop().ok_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))
     }
 
     /// One machine, whatever its numbers; `seed` only names the question.
-    fn attempt(&self, machine: u64, seed: u64) -> Result<Question, Unsettled> {
+    pub(crate) fn attempt(&self, machine: u64, seed: u64) -> Result<Question, Unsettled> {
         let mut stream = Stream::new(machine, "question");
         let faults = &self.faults[stream.below(self.faults.len())];
         let mut case = None;
@@ -455,7 +432,7 @@ impl Question {
     }
 
     /// How many wrong turns land inside the tolerance, and how many pairs cannot be told apart.
-    fn blurred(&self) -> (u32, u32) {
+    pub(crate) fn blurred(&self) -> (u32, u32) {
         let (mut inside, mut pairs) = (0, 0);
         for part in &self.parts {
             let Body::Quantity { asked, keys, predicted } = &part.body else { continue };
@@ -470,7 +447,7 @@ impl Question {
         (inside, pairs)
     }
 
-    fn drop_inside(&mut self) {
+    pub(crate) fn drop_inside(&mut self) {
         for part in &mut self.parts {
             if let Body::Quantity { asked, keys, predicted } = &mut part.body
                 && asked.get().kind != Kind::Choice
