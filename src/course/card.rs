@@ -4,6 +4,7 @@
 //! our own code makes, go in as they are.
 
 mod paper;
+mod results;
 
 use serde::Serialize;
 
@@ -17,7 +18,8 @@ use crate::figures::Figure;
 use crate::pages::model::Trusted;
 use crate::pages::{PageError, Pages};
 
-pub use paper::{Outcome, Sheet, candidate_result, class_results, key_model, paper_model};
+pub use paper::{Sheet, key_model, paper_model};
+pub use results::{candidate_result, class_results};
 
 /// Wrong answers listed in a solution, at most.
 const MOST_WRONG: usize = 6;

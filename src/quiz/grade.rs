@@ -32,6 +32,8 @@ const BATCH: usize = 32;
 pub struct GradedPart {
     /// `a`, `b` ...
     pub part: char,
+    /// The question in words.
+    pub asked: String,
     /// As it was written.
     pub answer: String,
     /// How it turned out.
@@ -50,6 +52,8 @@ pub struct GradedPart {
     pub says: String,
     /// Names of the likely causes.
     pub causes: Vec<String>,
+    /// What the likeliest cause says; empty where none is recognised.
+    pub because: String,
 }
 
 /// A graded question.
@@ -254,6 +258,7 @@ fn grade_question(number: usize, placed: &Placed, answers: &[&str]) -> GradedQue
 fn grade_part(index: usize, question: &Question, part: &Part, mark: Mark, answer: &str) -> GradedPart {
     GradedPart {
         part: part_letter(index),
+        asked: part.text.clone(),
         answer: answer.to_owned(),
         verdict: mark.verdict,
         earned: mark.earned,
@@ -263,6 +268,7 @@ fn grade_part(index: usize, question: &Question, part: &Part, mark: Mark, answer
         tolerance: explain::tolerance(question, part),
         says: mark.says,
         causes: mark.causes.iter().map(explain::cause_name).collect(),
+        because: mark.causes.first().map_or_else(String::new, explain::sentence),
     }
 }
 

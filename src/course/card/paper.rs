@@ -1,16 +1,12 @@
-//! Papers, keys and results filled from questions and marks.
+//! Papers and keys filled from questions.
 
 use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::{Figures, Kind, QuantityId, System, Working, amount};
 use drivecourse_quiz::explain::{self, part_letter};
-use drivecourse_quiz::predict::Cause;
-use drivecourse_quiz::{Body, Item, Mark, Part, Question, Verdict, letter};
+use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
 use super::{answer_unit, capital, givens, left_of, other_methods, right_of, wrong_answers};
-use crate::pages::model::{
-    self, CandidateResult, Fault, Given, Head, Key, KeyPart, KeyQuestion, Paper, PartResult, Practice, ResultRow,
-    Results, Step, Trusted,
-};
+use crate::pages::model::{self, Given, Head, Key, KeyPart, KeyQuestion, Paper, Step, Trusted};
 use crate::portray::{Portrait, PortrayError};
 
 /// One question on a paper, with the item it came from.
@@ -20,21 +16,6 @@ pub struct Sheet<'a> {
     pub item: &'a Item,
     /// The question.
     pub question: &'a Question,
-}
-
-/// The outcome of one candidate's paper.
-#[derive(Debug, Clone)]
-pub struct Outcome<'a> {
-    /// Name of the candidate.
-    pub name: &'a str,
-    /// Code of the paper.
-    pub code: &'a str,
-    /// The marks of each question's parts.
-    pub marks: &'a [Vec<Mark>],
-    /// The outcome in a word.
-    pub outcome: &'a str,
-    /// Topics to practise, most needed first.
-    pub practice: &'a [String],
 }
 
 /// Lines of room the paper template knows.
@@ -218,101 +199,4 @@ fn numbers_mathml(left: Option<&str>, numbers: &str) -> String {
     let right = right_of((!left.is_empty()).then_some(""), numbers);
     let right = right.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
     format!("<math><mrow>{left}<mtext>{right}</mtext></mrow></math>")
-}
-
-/// One candidate's result sheet; `answers` are what the candidate wrote, question by question.
-#[must_use]
-pub fn candidate_result(
-    head: Head,
-    sheets: &[Sheet<'_>],
-    answers: &[Vec<String>],
-    outcome: &Outcome<'_>,
-) -> CandidateResult {
-    let mut parts = Vec::new();
-    let mut cautions = Vec::new();
-    for (place, sheet) in sheets.iter().enumerate() {
-        let marks = outcome.marks.get(place).map_or(&[][..], Vec::as_slice);
-        for (index, part) in sheet.question.parts.iter().enumerate() {
-            let Some(mark) = marks.get(index) else { continue };
-            let letter = label(sheet.question, index);
-            let said = answers.get(place).and_then(|answers| answers.get(index)).map_or("", |answer| answer.trim());
-            let read = if mark.read_as.is_empty() || mark.read_as == said {
-                said.to_owned()
-            } else {
-                format!("{said} (read as {})", mark.read_as)
-            };
-            parts.push(PartResult {
-                place: format!("{} {letter}", place + 1).trim_end().to_owned(),
-                asked: part.text.clone(),
-                answer: read,
-                expected: part.right_answer(sheet.question.system),
-                marks: format!("{} of {}", mark.earned, mark.of),
-                diagnosis: if mark.verdict == Verdict::Right { Vec::new() } else { vec![mark.says.clone()] },
-            });
-            if sheet.item.safety && mark.earned < mark.of {
-                cautions.push(format!("{}: {}", sheet.item.title, part.text));
-            }
-        }
-    }
-    CandidateResult {
-        head,
-        earned: outcome.marks.iter().flatten().map(|mark| mark.earned).sum::<u32>().to_string(),
-        marks: total(sheets).to_string(),
-        outcome: outcome.outcome.to_owned(),
-        parts,
-        practice: outcome.practice.to_vec(),
-        cautions,
-    }
-}
-
-/// The summary of a class whose papers have questions worth `of` marks each; faults come most frequent first.
-#[must_use]
-pub fn class_results(head: &Head, of: &[u32], candidates: &[Outcome<'_>], remarks: Vec<String>) -> Results {
-    let mut faults: Vec<Fault> = Vec::new();
-    for candidate in candidates {
-        for (place, marks) in candidate.marks.iter().enumerate() {
-            for (index, mark) in marks.iter().enumerate() {
-                let Some(cause) = mark.causes.first() else { continue };
-                let letter = if marks.len() > 1 { format!(" {}", part_letter(index)) } else { String::new() };
-                note(&mut faults, cause, &format!("Q{}{letter}", place + 1), candidate.name);
-            }
-        }
-    }
-    faults.sort_by(|a, b| {
-        b.candidates.len().cmp(&a.candidates.len()).then_with(|| (&a.place, &a.sentence).cmp(&(&b.place, &b.sentence)))
-    });
-    let whole: u32 = of.iter().sum();
-    let row = |candidate: &Outcome<'_>| {
-        let earned = |marks: &Vec<Mark>| marks.iter().map(|mark| mark.earned).sum::<u32>();
-        let mut marks: Vec<String> = candidate.marks.iter().map(|marks| earned(marks).to_string()).collect();
-        marks.resize(of.len(), "0".into());
-        ResultRow {
-            name: candidate.name.to_owned(),
-            code: candidate.code.to_owned(),
-            total: format!("{} of {whole}", candidate.marks.iter().map(earned).sum::<u32>()),
-            outcome: candidate.outcome.to_owned(),
-            marks,
-        }
-    };
-    Results {
-        plant: head.plant.clone(),
-        exam: head.exam.clone(),
-        date: head.date.clone(),
-        columns: of.iter().enumerate().map(|(place, of)| format!("Q{} (of {of})", place + 1)).collect(),
-        candidates: candidates.iter().map(row).collect(),
-        faults,
-        practice: (candidates.iter())
-            .filter(|candidate| !candidate.practice.is_empty())
-            .map(|candidate| Practice { candidate: candidate.name.to_owned(), topics: candidate.practice.to_vec() })
-            .collect(),
-        remarks,
-    }
-}
-
-fn note(faults: &mut Vec<Fault>, cause: &Cause, place: &str, name: &str) {
-    let sentence = explain::sentence(cause);
-    match faults.iter_mut().find(|fault| fault.sentence == sentence && fault.place == place) {
-        Some(fault) => fault.candidates.push(name.to_owned()),
-        None => faults.push(Fault { sentence, place: place.to_owned(), candidates: vec![name.to_owned()] }),
-    }
 }

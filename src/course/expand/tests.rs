@@ -4,11 +4,11 @@ use std::path::Path;
 use std::time::Instant;
 
 use drivecourse_machine::{Family, System};
-use drivecourse_quiz::{Setting, mark, read_items};
+use drivecourse_quiz::{Setting, read_items, twins};
 
 use super::*;
 use crate::book::{Assets, Options, build};
-use crate::card::{Outcome, Sheet, candidate_result, class_results, key_model, paper_model};
+use crate::card::{Sheet, key_model, paper_model};
 use crate::pages::model::Head;
 use crate::portray::{Portrait, PortrayError};
 
@@ -162,6 +162,21 @@ fn the_same_bytes_twice_and_other_places_other_machines() {
 }
 
 #[test]
+fn both_systems_show_one_machine() {
+    let data = whole_drive();
+    for item in &data.items {
+        let plan = if item.topic == "mount" { &data.plans[0] } else { &data.plans[1] };
+        let settings = System::ALL.map(|system| Setting::new(item, plan, system).unwrap());
+        for seed in 0..6 {
+            let both = twins(&[&settings[0], &settings[1]], seed).unwrap();
+            assert_eq!(both[0].case.seed, both[1].case.seed, "{}", item.id);
+            let alone = twins(&[&settings[1]], seed).unwrap();
+            assert_eq!(alone[0].case.seed, settings[1].question(seed).unwrap().case.seed, "{}", item.id);
+        }
+    }
+}
+
+#[test]
 fn no_answer_stands_outside_the_folds() {
     let data = data();
     let mut checked = 0;
@@ -169,9 +184,9 @@ fn no_answer_stands_outside_the_folds() {
         for seed in 0..12 {
             let html = expanded(&block("practice", &format!("item = \"{}\"\nseed = {seed}", item.id)));
             let open = unfolded(&html);
-            for system in System::ALL {
-                let setting = Setting::new(item, &data.plans[0], system).unwrap();
-                let question = setting.question(seed).unwrap();
+            let settings = System::ALL.map(|system| Setting::new(item, &data.plans[0], system).unwrap());
+            for question in twins(&[&settings[0], &settings[1]], seed).unwrap() {
+                let system = question.system;
                 for part in &question.parts {
                     let Some(key) = part.key() else { continue };
                     let answer = part.right_answer(system);
@@ -410,34 +425,4 @@ fn papers_keys_and_results_come_from_questions() {
         assert!(key_html.contains(&text), "{text}");
     }
     assert!(paper_html.contains("<svg") && key_html.contains("common practice, no source"));
-
-    // A statement is answered by its letter.
-    let written = |part: &drivecourse_quiz::Part| match &part.body {
-        drivecourse_quiz::Body::Pick { right, .. } => drivecourse_quiz::letter(*right).to_string(),
-        _ => part.right_answer(System::Us),
-    };
-    let answers: Vec<Vec<String>> =
-        questions.iter().map(|question| question.parts.iter().map(written).collect()).collect();
-    let marked = |answers: &[Vec<String>]| -> Vec<Vec<drivecourse_quiz::Mark>> {
-        let mark = |(question, answers): (&drivecourse_quiz::Question, &Vec<String>)| {
-            mark(question, &answers.iter().map(String::as_str).collect::<Vec<_>>())
-        };
-        questions.iter().zip(answers).map(mark).collect()
-    };
-    let marks = marked(&answers);
-    let right = Outcome { name: "Ann Example", code: "K7QD-22MF", marks: &marks, outcome: "Pass", practice: &[] };
-    let result = candidate_result(head.clone(), &sheets, &answers, &right);
-    assert_eq!(result.earned, result.marks, "{:?}", result.parts);
-    assert!(result.cautions.is_empty());
-    let blank = vec![Vec::new(); questions.len()];
-    let none = marked(&blank);
-    let empty = Outcome { marks: &none, outcome: "Fail", ..right.clone() };
-    let result = candidate_result(head.clone(), &sheets, &blank, &empty);
-    assert_eq!(result.earned, "0");
-    assert!(!result.cautions.is_empty(), "a safety item was missed");
-    let of: Vec<u32> = questions.iter().map(drivecourse_quiz::Question::marks).collect();
-    let class = class_results(&head, &of, &[right, empty], Vec::new());
-    assert_eq!(class.columns.len(), of.len());
-    assert!(pages.render("results.html", &class).unwrap().contains("Ann Example"));
-    pages.render("candidate.html", &result).unwrap();
 }

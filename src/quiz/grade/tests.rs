@@ -82,6 +82,17 @@ fn a_missed_safety_question_fails_the_paper_whatever_the_score() {
 }
 
 #[test]
+fn a_letter_and_a_statement_that_disagree_earn_nothing() {
+    let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
+    let (_, papers) = draw(&bank, &blueprint, 12, 1);
+    let placed = papers.iter().flat_map(|paper| &paper.questions).find(|placed| placed.item.id == "run-bare").unwrap();
+    let right = placed.question.parts[0].right_answer(System::Si);
+    assert_eq!(mark(&placed.question, &[&right])[0].verdict, Verdict::Right);
+    let other = if right.starts_with('A') { "B" } else { "A" };
+    assert_eq!(mark(&placed.question, &[&format!("{other}{}", &right[1..])])[0].verdict, Verdict::Unreadable);
+}
+
+#[test]
 fn wrong_turns_are_named_and_carried_errors_credited() {
     let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
     let (exam, papers) = draw(&bank, &blueprint, 40, 1);
@@ -134,12 +145,10 @@ fn exports_are_the_same_bytes_and_neutral_to_spreadsheets() {
 /// `cargo test --release -p drivecourse-quiz speed -- --ignored --nocapture`
 #[test]
 #[ignore = "measures; see its comment"]
+#[allow(clippy::disallowed_methods, reason = "it measures time")]
 fn speed() {
     let bank = bank();
-    let rows = [("soft-foot", 9), ("angled-foot", 4), ("level", 4), ("lock-out", 3)]
-        .map(|(skill, count)| format!("[[row]]\nskill = \"{skill}\"\ncount = {count}\n"));
-    let head = &BLUEPRINT[..BLUEPRINT.find("[[row]]").unwrap()];
-    let blueprint = Blueprint::read(&format!("{head}{}", rows.concat())).unwrap();
+    let blueprint = twenty();
     assert_eq!(blueprint.questions(), 20);
     for (count, threads) in [(200, 1), (1000, 2)] {
         let start = Instant::now();
@@ -166,6 +175,13 @@ fn speed() {
             parts as f64 / read
         );
     }
+    let (_, papers) = draw(&bank, &blueprint, 100, 1);
+    let start = Instant::now();
+    let length: usize = papers
+        .iter()
+        .map(|paper| paper.digest().len() + paper.questions.iter().map(|q| q.case() as usize & 1).sum::<usize>())
+        .sum();
+    println!("digest and cases {:.1} us a paper ({length})", start.elapsed().as_secs_f64() * 1e6 / 100.0);
     for item in &bank.items {
         for plan in &bank.plans[..1] {
             let setting = crate::question::Setting::new(item, plan, System::Si).unwrap();
@@ -188,4 +204,27 @@ fn speed() {
             );
         }
     }
+}
+
+/// Memory stays flat: only the record grows. Run as [`speed`], under a tool that shows the peak.
+#[test]
+#[ignore = "measures; see its comment"]
+#[allow(clippy::disallowed_methods, reason = "it measures time")]
+fn ten_thousand_papers_in_a_stream() {
+    let (bank, blueprint) = (bank(), twenty());
+    let people = crate::paper::tests::people(10_000);
+    let secret = crate::paper::tests::secret();
+    let start = Instant::now();
+    let mut draw = crate::Draw::new(&bank, &blueprint, "e", secret.clone(), &people, crate::Used::new()).unwrap();
+    let mut exam = Exam::new("e", "", &secret, blueprint.clone());
+    draw.papers(&people, 1, 2, |paper| exam.push(&paper)).unwrap();
+    println!("10 000 papers of 20 in {:.1} s, a record of {} bytes", start.elapsed().as_secs_f64(), exam.write().len());
+}
+
+/// A blueprint of twenty questions.
+fn twenty() -> Blueprint {
+    let rows = [("soft-foot", 9), ("angled-foot", 4), ("level", 4), ("lock-out", 3)]
+        .map(|(skill, count)| format!("[[row]]\nskill = \"{skill}\"\ncount = {count}\n"));
+    let head = &BLUEPRINT[..BLUEPRINT.find("[[row]]").unwrap()];
+    Blueprint::read(&format!("{head}{}", rows.concat())).unwrap()
 }

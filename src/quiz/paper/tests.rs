@@ -1,5 +1,6 @@
 //! A small bank about mounting, and what papers drawn from it must be like.
 
+use crate::bank::Bank;
 use std::collections::BTreeSet;
 
 use drivecourse_machine::{Family, Plan, System};

@@ -80,7 +80,7 @@ fn every_mess_is_said_at_its_line() {
         (format!("{code},1,a,\n{code},1,a,1 mm"), "1 mm", vec![], ""),
         (format!("{code},1,a,1,5 mm"), "1,5 mm", vec![(Some(2), false)], "runs over several cells"),
         (format!("{code},1,a,\"1 mm\n{code},1,b,2"), "", vec![(Some(2), true)], "never closed"),
-        (format!("{code}"), "", vec![(Some(2), false)], "no \"\""),
+        (code.clone(), "", vec![(Some(2), false)], "no \"\""),
     ] {
         let (answer, found, says) = read(&exam, format!("paper,question,part,answer\n{rows}\n").as_bytes());
         assert_eq!(found, lines, "{rows}: {says}");
