@@ -75,7 +75,7 @@ fn limits_are_asked_of_the_machines_they_are_for() {
     assert!((120..214).contains(&between), "{between} of 500 above the limit for healthy machines");
 }
 
-/// Half of the healthy draws and three quarters of the overloads break their limits; the shares hold all the same.
+/// A third of the healthy draws and three quarters of the overloads break their limits; the shares hold all the same.
 #[test]
 fn rejection_does_not_change_how_often_faults_come() {
     let plan = plan(FAMILY).unwrap();
