@@ -13,6 +13,7 @@
 //! "heat.ambient" = { between = ["8 °C", "32 °C"] }
 //! "chain.teeth_small" = { choose = ["17", "19", "21"] }
 //! "mount.height_1" = { about = "0 mm", spread = "0.02 mm" }
+//! "load.sprocket_distance" = { of = "load.shaft_middle", between = ["90 %", "105 %"] }
 //!
 //! [[pool]]                       # values that belong together: one row is drawn
 //! "chain.size" = "60"
@@ -22,6 +23,7 @@
 //! quantity = "chain.wrap_small"
 //! at_least = "120°"
 //! because = "less wrap lets the chain climb the teeth"
+//! # healthy = true              # asked only of machines with nothing wrong
 //!
 //! [faults]
 //! healthy = 0.4                  # share of machines with nothing wrong
@@ -32,6 +34,9 @@
 //! name = "chain set too tight"
 //! [fault.draw]
 //! "chain.set_sag" = { between = ["0.6 %", "1.2 %"] }
+//! [[fault.limit]]                # asked only of machines with this fault
+//! quantity = "chain.sag_verdict"
+//! at_most = "too tight"
 //! ```
 
 use std::collections::BTreeMap;
@@ -76,6 +81,8 @@ struct LimitFile {
     at_most: Option<Spanned<Toml>>,
     #[serde(default)]
     because: String,
+    #[serde(default)]
+    healthy: bool,
 }
 
 #[derive(Debug, Deserialize)]
@@ -87,6 +94,8 @@ struct FaultFile {
     weight: f64,
     #[serde(default)]
     draw: Values,
+    #[serde(default)]
+    limit: Vec<LimitFile>,
 }
 
 fn one() -> f64 {
@@ -129,9 +138,29 @@ pub enum Draw {
         /// One standard deviation.
         spread: f64,
     },
+    /// Evenly between two shares of another quantity of the same machine.
+    Share {
+        /// The other quantity.
+        of: QuantityId,
+        /// Least share.
+        low: f64,
+        /// Largest share.
+        high: f64,
+    },
 }
 
-/// A bound that every machine of a family keeps.
+/// Which machines a limit is asked of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Asked {
+    /// Every one.
+    Always,
+    /// Those with nothing wrong.
+    Healthy,
+    /// Those with this fault: a place in the family's faults.
+    Fault(usize),
+}
+
+/// A bound that the machines of a family keep.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Limit {
     /// Which quantity.
@@ -142,6 +171,8 @@ pub struct Limit {
     pub at_most: f64,
     /// Why, as a clause.
     pub because: String,
+    /// Which machines keep it.
+    pub asked: Asked,
     /// Where it stands in the family's file, in bytes.
     pub span: core::ops::Range<usize>,
 }
@@ -157,6 +188,13 @@ pub struct Fault {
     pub weight: f64,
     /// What it changes.
     pub draws: Vec<(QuantityId, Draw)>,
+}
+
+impl Fault {
+    /// Whether both change the same quantity, so that one would hide the other.
+    pub fn clashes(&self, other: &Self) -> bool {
+        self.draws.iter().any(|(id, _)| other.draws.iter().any(|(also, _)| also == id))
+    }
 }
 
 /// A drive family, read and checked.
@@ -227,7 +265,7 @@ impl Family {
                 }
             }
         }
-        let limits = file.limit.iter().filter_map(|limit| reader.limit(limit)).collect();
+        let mut limits: Vec<_> = file.limit.iter().filter_map(|limit| reader.limit(limit, None)).collect();
         let mut faults: Vec<Fault> = Vec::new();
         for fault in &file.fault {
             if faults.iter().any(|other| &other.id == fault.id.get_ref()) {
@@ -245,6 +283,7 @@ impl Family {
                 );
             }
             let draws = reader.draws(&fault.draw, false);
+            limits.extend(fault.limit.iter().filter_map(|limit| reader.limit(limit, Some(faults.len()))));
             faults.push(Fault {
                 id: fault.id.get_ref().clone(),
                 name: fault.name.clone(),
@@ -314,7 +353,8 @@ impl Reader {
             };
             items.iter().map(|item| this.value(id, item, &span)).collect()
         };
-        let keys: Vec<&str> = table.keys().map(String::as_str).collect();
+        let mut keys: Vec<&str> = table.keys().map(String::as_str).collect();
+        keys.sort_unstable();
         match keys.as_slice() {
             ["between"] => match list(self, "between")?.as_slice() {
                 [low, high] if low <= high => Some(Draw::Between(*low, *high)),
@@ -349,6 +389,7 @@ impl Reader {
                 };
                 Some(Draw::About { middle, spread: spread.abs() })
             }
+            ["between", "of"] => self.share(id, table, &span),
             _ => {
                 self.say(
                     span,
@@ -356,7 +397,36 @@ impl Reader {
                         "A draw with {} is not known.",
                         if keys.is_empty() { "nothing in it".into() } else { keys.join(" and ") }
                     ),
-                    "Use { between = [least, most] }, { choose = [...] } or { about = middle, spread = deviation }.",
+                    "Use { between = [least, most] }, { choose = [...] }, { about = middle, spread = deviation } or { of = quantity, between = [least, most] }.",
+                );
+                None
+            }
+        }
+    }
+
+    /// Shares of another quantity of the same kind.
+    fn share(&mut self, id: QuantityId, table: &toml::Table, span: &core::ops::Range<usize>) -> Option<Draw> {
+        let name = table["of"].as_str().unwrap_or_default();
+        let of = self.quantity(&Spanned::new(span.clone(), name.to_owned()))?;
+        let kind = id.get().kind;
+        if of.get().kind != kind || matches!(kind, Kind::Choice | Kind::Count | Kind::Temperature) {
+            self.say(
+                span.clone(),
+                format!("{} cannot be a share of {name}.", id.get().id),
+                "A share needs two quantities of one kind that can be multiplied, such as two lengths.",
+            );
+            return None;
+        }
+        let ends: Vec<f64> = (table["between"].as_array().into_iter().flatten())
+            .map(|end| self.amount(Kind::Ratio, None, end, span))
+            .collect::<Option<_>>()?;
+        match ends.as_slice() {
+            &[low, high] if low <= high => Some(Draw::Share { of, low, high }),
+            _ => {
+                self.say(
+                    span.clone(),
+                    "`between` wants two shares, the smaller first.",
+                    "Write [\"90 %\", \"105 %\"].",
                 );
                 None
             }
@@ -401,7 +471,7 @@ impl Reader {
         }
     }
 
-    fn limit(&mut self, limit: &LimitFile) -> Option<Limit> {
+    fn limit(&mut self, limit: &LimitFile, fault: Option<usize>) -> Option<Limit> {
         let id = self.quantity(&limit.quantity)?;
         let mut bound = |value: &Option<Spanned<Toml>>, open: f64| match value {
             Some(value) => self.value(id, value.get_ref(), &value.span()),
@@ -416,6 +486,20 @@ impl Reader {
                 "Swap at_least and at_most.",
             );
         }
-        Some(Limit { quantity: id, at_least, at_most, because: limit.because.clone(), span: limit.quantity.span() })
+        let asked = match fault {
+            Some(fault) if !limit.healthy => Asked::Fault(fault),
+            Some(_) => {
+                self.say(
+                    limit.quantity.span(),
+                    "A limit of a fault cannot be asked of healthy machines.",
+                    "Take out healthy = true, or move the limit out of the fault.",
+                );
+                return None;
+            }
+            None if limit.healthy => Asked::Healthy,
+            None => Asked::Always,
+        };
+        let (because, span) = (limit.because.clone(), limit.quantity.span());
+        Some(Limit { quantity: id, at_least, at_most, because, asked, span })
     }
 }
