@@ -18,6 +18,14 @@ pub(crate) struct Arguments {
 /// What to do.
 #[derive(Debug, Subcommand)]
 pub(crate) enum Command {
+    /// Do the main job once on an invented plant: course, papers, answers, results
+    Demo(Demo),
+    /// Build the course: a folder of pages for a phone, a screen or a web host
+    Build(Build),
+    /// Draw a different sealed paper for everyone on a roster, with keys and a response file
+    Papers(Papers),
+    /// Grade responses: marks, what went wrong, results as pages, CSV and JSON
+    Grade(Grade),
     /// Show one drive case whole: what is seen, what is hidden, what is wrong with it
     Look(Look),
     /// Practise in the terminal: question, answer, what went wrong, steps
@@ -50,6 +58,85 @@ impl From<Units> for System {
             Units::Us => Self::Us,
         }
     }
+}
+
+/// Options of `demo`.
+#[derive(Debug, Args)]
+pub(crate) struct Demo {
+    /// Folder to make; it is replaced each time
+    #[arg(long, value_name = "FOLDER", default_value = "drivecourse-demo")]
+    pub(crate) out: PathBuf,
+}
+
+/// Options of `build`.
+#[derive(Debug, Args)]
+pub(crate) struct Build {
+    /// Folder for the pages; an earlier build there is replaced
+    #[arg(long, value_name = "FOLDER", default_value = "course")]
+    pub(crate) out: PathBuf,
+    /// Units that pages show first; readers can switch. Without it, both are shown
+    #[arg(long, value_enum)]
+    pub(crate) units: Option<Units>,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
+/// Options of `papers`.
+#[derive(Debug, Args)]
+pub(crate) struct Papers {
+    /// The exam: a name in scenarios/exams, or a file
+    #[arg(long, value_name = "EXAM", default_value = "first-check")]
+    pub(crate) exam: String,
+    /// Who sits it: a name in scenarios/rosters, or a CSV or TOML file
+    #[arg(long, value_name = "ROSTER")]
+    pub(crate) roster: String,
+    /// The assessor's secret file; it is made if it is not there
+    #[arg(long, value_name = "FILE")]
+    pub(crate) secret: PathBuf,
+    /// Folder for the exam: papers, keys, record, response file
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: PathBuf,
+    /// Name of this exam; the same name, secret and roster give the same papers [default: the blueprint's]
+    #[arg(long)]
+    pub(crate) name: Option<String>,
+    /// Plant to print on the papers
+    #[arg(long, default_value = "")]
+    pub(crate) plant: String,
+    /// Date to print on the papers, as it should read
+    #[arg(long)]
+    pub(crate) date: Option<String>,
+    /// Which sitting: 1, and 2 or more for resits
+    #[arg(long, default_value_t = 1, value_parser = clap::value_parser!(u32).range(1..=99))]
+    pub(crate) sitting: u32,
+    /// Exam folders whose machines must not come again
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) after: Vec<PathBuf>,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
+/// Options of `grade`.
+#[derive(Debug, Args)]
+pub(crate) struct Grade {
+    /// The exam folder that `papers` made
+    pub(crate) exam: PathBuf,
+    /// Response files, CSV or JSON
+    #[arg(required = true)]
+    pub(crate) responses: Vec<PathBuf>,
+    /// Folder for the results [default: results, in the exam folder]
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: Option<PathBuf>,
+    /// Plant to print on the results
+    #[arg(long, default_value = "")]
+    pub(crate) plant: String,
+    /// Date to print on the results, as it should read
+    #[arg(long)]
+    pub(crate) date: Option<String>,
+    /// Print JSON, for programs
+    #[arg(long)]
+    pub(crate) json: bool,
+    #[command(flatten)]
+    pub(crate) module: Module,
 }
 
 /// Options of `look`.

@@ -10,6 +10,15 @@ use anyhow::{Context, Result};
 /// # Errors
 /// Says which file and why; the old file, if there was one, is untouched then.
 pub(crate) fn write(path: &Path, bytes: &[u8]) -> Result<()> {
+    write_as(path, bytes, 0o644)
+}
+
+/// [`write`], readable by its owner alone.
+pub(crate) fn write_private(path: &Path, bytes: &[u8]) -> Result<()> {
+    write_as(path, bytes, 0o600)
+}
+
+fn write_as(path: &Path, bytes: &[u8], mode: u32) -> Result<()> {
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     std::fs::create_dir_all(folder).with_context(|| format!("cannot make the folder {}", folder.display()))?;
     let attempt = || -> std::io::Result<()> {
@@ -19,9 +28,10 @@ pub(crate) fn write(path: &Path, bytes: &[u8]) -> Result<()> {
         #[cfg(unix)]
         {
             use std::os::unix::fs::PermissionsExt;
-            // A temporary file is made for its owner alone; a result may be read like any other file.
-            file.as_file().set_permissions(std::fs::Permissions::from_mode(0o644))?;
+            file.as_file().set_permissions(std::fs::Permissions::from_mode(mode))?;
         }
+        #[cfg(not(unix))]
+        let _ = mode;
         file.persist(path).map_err(|error| error.error)?;
         Ok(())
     };

@@ -6,12 +6,12 @@ use anyhow::Result;
 use drivecourse_machine::{Case, Known, Plan, QuantityId, Registry, System, amount, topics};
 
 use crate::assets::Assets;
-use crate::bank::Bank;
+use crate::bank;
 use crate::cli;
 
 pub(crate) fn run(options: &cli::Look) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
-    let bank = Bank::load(&assets)?;
+    let bank = bank::load(&assets)?;
     let mut out = std::io::stdout().lock();
     let Some(family) = &options.family else {
         for plan in &bank.plans {
@@ -19,7 +19,7 @@ pub(crate) fn run(options: &cli::Look) -> Result<()> {
         }
         return Ok(());
     };
-    let plan = bank.plan(family)?;
+    let plan = bank.plan(family).map_err(anyhow::Error::msg)?;
     let system = System::from(options.units);
     let case = plan.draw(options.seed)?;
     if options.json {

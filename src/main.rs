@@ -3,8 +3,12 @@
 mod assets;
 mod bank;
 mod cli;
+mod course;
+mod demo;
 mod files;
+mod grade;
 mod look;
+mod papers;
 mod practise;
 mod solve;
 
@@ -21,6 +25,10 @@ fn main() -> ExitCode {
     // clap itself prints help and usage errors, the latter with exit code 2.
     let arguments = cli::Arguments::parse();
     let outcome = match arguments.command {
+        cli::Command::Demo(options) => demo::run(&options),
+        cli::Command::Build(options) => course::run(&options),
+        cli::Command::Papers(options) => papers::run(&options),
+        cli::Command::Grade(options) => grade::run(&options),
         cli::Command::Look(options) => look::run(&options),
         cli::Command::Practise(options) => practise::run(&options),
         cli::Command::Solve(options) => solve::run(&options),

@@ -2,14 +2,14 @@
 
 use std::io::{BufRead, IsTerminal, Write};
 
-use anyhow::{Result, bail};
+use anyhow::{Error, Result, bail};
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{System, Working, amount};
 use drivecourse_quiz::explain::part_letter;
-use drivecourse_quiz::{Body, Mark, Part, Question, Setting, Verdict, letter, mark};
+use drivecourse_quiz::{Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
 use crate::assets::Assets;
-use crate::bank::Bank;
+use crate::bank;
 use crate::cli;
 use crate::solve::working_text;
 
@@ -18,7 +18,7 @@ const CAUTION: &str = "These are numbers to practise with. On a real drive: isol
 
 pub(crate) fn run(options: &cli::Practise) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
-    let bank = Bank::load(&assets)?;
+    let bank = bank::load(&assets)?;
     let settings = choose(&bank, options)?;
     let input = std::io::stdin();
     let live = input.is_terminal();
@@ -43,18 +43,16 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
 
 fn choose<'a>(bank: &'a Bank, options: &cli::Practise) -> Result<Vec<Setting<'a>>> {
     if let Some(family) = &options.family {
-        bank.plan(family)?;
+        bank.plan(family).map_err(Error::msg)?;
     }
     let topics: Vec<&str> = drivecourse_machine::topics::ALL.iter().map(|topic| topic.id).collect();
     if let Some(topic) = &options.topic
         && !topics.contains(&topic.as_str())
     {
-        bail!("there is no topic {topic:?}{}", bank.hint(topic, topics.iter().copied()));
+        bail!("there is no topic {topic:?}{}", hint(topic, topics.iter().copied()));
     }
-    if let Some(item) = &options.item
-        && !bank.items.iter().any(|other| &other.id == item)
-    {
-        bail!("there is no item {item:?}{}", bank.hint(item, bank.items.iter().map(|item| item.id.as_str())));
+    if let Some(item) = &options.item {
+        bank.item(item).map_err(Error::msg)?;
     }
     let settings = bank.settings(System::from(options.units), |item, plan| {
         options.topic.as_ref().is_none_or(|topic| topic == &item.topic)

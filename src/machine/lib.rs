@@ -31,7 +31,7 @@ pub use path::{Choice as PathChoice, NoPath, Path};
 pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Plan};
 pub use problem::Problem;
 pub use quantity::{Known, Quantity};
-pub use registry::{Linked, QuantityId, Registry, RelationId};
+pub use registry::{Conversion, Linked, QuantityId, Registry, RelationId};
 pub use relation::{Arg, Given, Relation, Role, WrongTurn};
 pub use source::Source;
 pub use typed::{Answer, Choice, Slope, Turns, Typed};

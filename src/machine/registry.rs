@@ -52,6 +52,18 @@ pub struct Linked {
     pub turns_at: Vec<Vec<u16>>,
     /// Its formula in each system, SI first; `None` for a method without one.
     formulas: [Option<Formula>; 2],
+    conversions: [Vec<Conversion>; 2],
+}
+
+/// A value whose unit must be changed before it enters a formula.
+#[derive(Debug, Clone, Copy)]
+pub struct Conversion {
+    /// Which value.
+    pub quantity: QuantityId,
+    /// The unit it is shown in.
+    pub shown: &'static Unit,
+    /// The unit the formula wants.
+    pub wanted: &'static Unit,
 }
 
 impl Linked {
@@ -81,6 +93,11 @@ impl Linked {
     /// Its formula in `system`.
     pub fn formula(&self, system: System) -> Option<&Formula> {
         self.formulas[system as usize].as_ref()
+    }
+
+    /// The inputs whose unit must be changed before they enter its formula in `system`.
+    pub fn conversions(&self, system: System) -> &[Conversion] {
+        &self.conversions[system as usize]
     }
 
     /// Its wrong turns.
@@ -195,7 +212,12 @@ impl Registry {
             let si = relation.formula.first().map(read);
             let us = relation.formula.get(1).or(relation.formula.first()).map(read);
             let gives = QuantityId(place(relation.gives, relation.kind, relation.id));
-            relations.push(Linked { id, relation, gives, at, turns_at, formulas: [si, us] });
+            let formulas = [si, us];
+            let conversions = System::ALL.map(|system| {
+                let names = formulas[system as usize].as_ref().map(Formula::names_of_body).unwrap_or_default();
+                names.into_iter().filter_map(|named| conversion(relation, &at, &quantities, named, system)).collect()
+            });
+            relations.push(Linked { id, relation, gives, at, turns_at, formulas, conversions });
         }
         let mut giving = vec![Vec::new(); quantities.len()];
         for linked in &relations {
@@ -253,6 +275,24 @@ impl Registry {
     pub fn suggestion(&self, name: &str) -> Option<&'static str> {
         nearest(name, self.by_name.keys().copied())
     }
+}
+
+/// The change of unit that an input named in a formula needs, if it needs one.
+fn conversion(
+    relation: &Relation,
+    at: &[u16],
+    quantities: &[&'static Quantity],
+    (name, wanted): (&str, Option<&str>),
+    system: System,
+) -> Option<Conversion> {
+    let place = at[relation.args.iter().position(|arg| arg.name == name)?];
+    let quantity = quantities[usize::from(place)];
+    let (shown, wanted) = (quantity.unit(system), Unit::find(quantity.kind, wanted?)?);
+    (shown != wanted && quantity.kind != Kind::Choice).then_some(Conversion {
+        quantity: QuantityId(place),
+        shown,
+        wanted,
+    })
 }
 
 /// The candidate most like `word` (Jaro-Winkler is overkill here: edits, at most a third of the length).

@@ -1,21 +1,45 @@
 //! Questions about drive cases: items, answers, marking and diagnosis.
 //!
+//! * [`Bank`]: the families and items of a module, read and checked together
 //! * [`item`]: what is asked, from what, in which words
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
+//! * [`blueprint`], [`roster`]: what a paper is made of, and for whom
+//! * [`seal`], [`code`]: where a paper's chance comes from, and what a paper is called
+//! * [`paper`], [`exam`]: papers drawn, written down, and made again
+//! * [`response`], [`grade()`]: answers handed in, and what they earn
 
+mod bank;
+pub mod blueprint;
+pub mod code;
+pub mod exam;
 pub mod explain;
+pub mod grade;
 pub mod item;
 pub mod mark;
+pub mod paper;
 pub mod predict;
 pub mod question;
+pub mod response;
+pub mod roster;
+pub mod seal;
 pub mod simulate;
 pub mod tolerance;
 
+pub use bank::{Bank, FileProblem, hint};
+
+pub use blueprint::Blueprint;
+pub use code::Code;
+pub use exam::Exam;
+pub use grade::{Graded, grade};
 pub use item::{Ask, Item, PartSpec, When, read_items};
 pub use mark::{Mark, Verdict, mark};
+pub use paper::{Draw, Paper, Placed, Settings, Used};
 pub use predict::{Cause, Predicted};
 pub use question::{Body, Key, Part, Question, Setting, Unsettled};
+pub use response::{Notice, Responses};
+pub use roster::{Person, Roster};
+pub use seal::Secret;
 
 pub use drivecourse_machine::amount::letter;

@@ -87,10 +87,17 @@ pub fn read(part: &Part, question: &Question, text: &str) -> Result<Option<Answe
         Body::Order { shown, .. } => Answer::Order(amount::read_order(text, shown.len())?),
         Body::Pick { shown, .. } => {
             let options: Vec<&str> = shown.iter().map(String::as_str).collect();
-            Answer::Pick(amount::read_choice(text, &options)?)
+            Answer::Pick(amount::read_choice(text, &options).or_else(|error| lettered(text, &options).ok_or(error))?)
         }
     };
     Ok(Some(answer))
+}
+
+/// `C: statement`, as the key itself is written; nothing where letter and statement disagree.
+fn lettered(text: &str, options: &[&str]) -> Option<usize> {
+    let (letter, statement) = text.split_once(':')?;
+    let place = amount::read_choice(letter, options).ok().filter(|_| letter.trim().chars().count() == 1)?;
+    (amount::read_choice(statement, options) == Ok(place)).then_some(place)
 }
 
 /// Marks the answers to all parts of `question`, in order; what is missing at the end counts as blank.

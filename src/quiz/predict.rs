@@ -1,7 +1,6 @@
 //! The wrong answers a question foresees, and what each of them says about the person.
 
-use drivecourse_machine::formula::Formula;
-use drivecourse_machine::{Kind, Linked, QuantityId, Registry, RelationId, System, Unit};
+use drivecourse_machine::{Conversion, Kind, QuantityId, Registry, RelationId, System, Unit};
 
 use crate::question::Key;
 
@@ -67,74 +66,71 @@ impl Predicted {
 /// Two that give the same answer are both kept: they differ in other cases.
 pub fn wrong_turns(key: &Key, truth: &[f64], system: System) -> Vec<Predicted> {
     let mut out = Vec::new();
-    // What a wrong turn looks up beyond the givens, a person would see too.
     let seeing = Registry::get().seeing(system);
     let mut known = key.values.clone();
-    for (index, value) in known.iter_mut().enumerate() {
-        if value.is_nan() {
-            let seen = seeing[index].see(truth[index]);
-            *value = if seen.is_nan() { truth[index] } else { seen };
-        }
-    }
+    let mut carry = Carry { key, values: key.values.clone() };
     for (place, step) in key.path.steps.iter().enumerate() {
         let linked = step.get();
         for turn in 0..linked.turns().len() {
+            // What a wrong turn looks up beyond the givens, a person would see too.
+            for at in linked.turns_at[turn].iter().map(|at| usize::from(*at)) {
+                if known[at].is_nan() {
+                    let seen = seeing[at].see(truth[at]);
+                    known[at] = if seen.is_nan() { truth[at] } else { seen };
+                }
+            }
             if let Some(wrong) = linked.eval_turn(turn, &known) {
-                push(&mut out, key, place, wrong, Cause::Turn { relation: *step, turn });
+                out.extend(carry.to_end(place, wrong, Cause::Turn { relation: *step, turn }));
             }
         }
-        for (quantity, shown, wanted) in conversions(linked, system) {
-            let mut values = key.values.clone();
-            let base = values[quantity.index()];
-            values[quantity.index()] = wanted.to_base(shown.from_base(base));
-            if let Ok(wrong) = linked.eval(&values) {
-                push(&mut out, key, place, wrong, Cause::Unconverted { relation: *step, quantity, shown, wanted });
+        for Conversion { quantity, shown, wanted } in linked.conversions(system).iter().copied() {
+            let right = known[quantity.index()];
+            known[quantity.index()] = wanted.to_base(shown.from_base(right));
+            let wrong = linked.eval(&known);
+            known[quantity.index()] = right;
+            if let Ok(wrong) = wrong {
+                out.extend(carry.to_end(place, wrong, Cause::Unconverted { relation: *step, quantity, shown, wanted }));
             }
         }
     }
     out
 }
 
-/// Carries `wrong`, the result of step `place`, to the end of the path.
-fn push(out: &mut Vec<Predicted>, key: &Key, place: usize, wrong: f64, cause: Cause) {
-    let mut values = key.values.clone();
-    values[key.path.steps[place].get().gives.index()] = wrong;
-    for step in &key.path.steps[place + 1..] {
-        let linked = step.get();
-        match linked.eval(&values) {
-            Ok(value) => values[linked.gives.index()] = value,
-            Err(_) => return,
-        }
-    }
-    let value = values[key.path.asked.index()];
-    if value.is_finite() && value != key.value {
-        let tolerance = match key.value {
-            0.0 => key.tolerance,
-            right => key.tolerance * (value / right).abs().min(1e3),
-        };
-        // A small wrong answer keeps at least a three-figure rounding of itself.
-        out.push(Predicted {
-            value,
-            tolerance: tolerance.max(0.005 * value.abs() * f64::from(u8::from(key.tolerance > 0.0))),
-            cause,
-        });
-    }
+/// Carries a wrong step on to the end of the path.
+struct Carry<'a> {
+    key: &'a Key,
+    /// The key's values, always put back after use.
+    values: Vec<f64>,
 }
 
-/// The inputs of a step whose unit must be changed before they enter its formula in `system`.
-pub fn conversions(
-    linked: &'static Linked,
-    system: System,
-) -> impl Iterator<Item = (QuantityId, &'static Unit, &'static Unit)> {
-    let names = linked.formula(system).map(Formula::names_of_body).unwrap_or_default();
-    let seeing = Registry::get().seeing(system);
-    names.into_iter().filter_map(move |(name, wanted)| {
-        let index = linked.relation.args.iter().position(|arg| arg.name == name)?;
-        let quantity = linked.inputs().nth(index)?;
-        let shown = seeing[quantity.index()].unit();
-        let wanted = Unit::find(quantity.get().kind, wanted?)?;
-        (shown != wanted && quantity.get().kind != Kind::Choice).then_some((quantity, shown, wanted))
-    })
+impl Carry<'_> {
+    /// The answer when step `place` gives `wrong`; `None` where a later step has no result, and
+    /// where a choice comes out right all the same.
+    fn to_end(&mut self, place: usize, wrong: f64, cause: Cause) -> Option<Predicted> {
+        let steps = &self.key.path.steps[place..];
+        self.values[steps[0].get().gives.index()] = wrong;
+        let mut whole = true;
+        for step in &steps[1..] {
+            let linked = step.get();
+            match linked.eval(&self.values) {
+                Ok(value) => self.values[linked.gives.index()] = value,
+                Err(_) => whole = false,
+            }
+        }
+        let value = self.values[self.key.path.asked.index()];
+        for step in steps {
+            let gives = step.get().gives.index();
+            self.values[gives] = self.key.values[gives];
+        }
+        let right = self.key.value;
+        if !whole || !value.is_finite() || (value == right && self.key.tolerance == 0.0) {
+            return None;
+        }
+        let scale = if right == 0.0 { 1.0 } else { (value / right).abs().min(1e3) };
+        // A small wrong answer keeps at least a three-figure rounding of itself.
+        let rounding = if self.key.tolerance > 0.0 { 0.005 * value.abs() } else { 0.0 };
+        Some(Predicted { value, tolerance: (self.key.tolerance * scale).max(rounding), cause })
+    }
 }
 
 /// What can go wrong with any answer, whatever the way: a value on the way, another unit, the

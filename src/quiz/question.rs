@@ -29,6 +29,8 @@ pub struct Setting<'a> {
     /// For each part, the wrong turns that stay inside the tolerance over the whole family: they
     /// are no wrong turns here.
     pub dropped: Vec<Vec<Cause>>,
+    /// For each part, pairs of wrong turns whose answers cannot be told apart over the whole family.
+    twins: Vec<Vec<(Cause, Cause)>>,
     faults: Vec<Option<Vec<usize>>>,
 }
 
@@ -161,7 +163,8 @@ impl<'a> Setting<'a> {
             asked_before.push(*asked);
         }
         let faults = faults(item, plan)?;
-        let mut setting = Self { item, plan, system, paths, dropped: vec![Vec::new(); item.parts.len()], faults };
+        let (dropped, twins) = (vec![Vec::new(); item.parts.len()], vec![Vec::new(); item.parts.len()]);
+        let mut setting = Self { item, plan, system, paths, dropped, twins, faults };
         setting.drop_harmless_turns()?;
         Ok(setting)
     }
@@ -182,9 +185,9 @@ impl<'a> Setting<'a> {
                     continue;
                 }
             };
-            let (inside, pairs) = question.blurred();
+            let (inside, pairs) = question.blurred(&self.twins);
             if inside == 0 && (pairs == 0 || attempt >= PAIR_TRIES) {
-                return Ok(question);
+                return Ok(self.put_in_words(question));
             }
             let penalty = inside * 100 + pairs;
             if best.as_ref().is_none_or(|(least, _)| penalty < *least) {
@@ -195,7 +198,7 @@ impl<'a> Setting<'a> {
             // What stays inside even in the best numbers is no wrong turn for this question.
             Some((_, mut question)) => {
                 question.drop_inside();
-                Ok(question)
+                Ok(self.put_in_words(question))
             }
             None => Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))),
         }
@@ -228,12 +231,11 @@ impl<'a> Setting<'a> {
             family: self.plan.family.id.clone(),
             seed,
             system: self.system,
-            text: String::new(),
+            text: self.item.text.clone(),
             parts: Vec::new(),
             case,
             seen,
         };
-        question.text = self.words(&self.item.text, &question);
         for (index, part) in self.item.parts.iter().enumerate() {
             let part = self.part(index, part, &question, &mut stream)?;
             question.parts.push(part);
@@ -241,19 +243,38 @@ impl<'a> Setting<'a> {
         Ok(question)
     }
 
-    fn words(&self, text: &str, question: &Question) -> String {
-        fill(text, |name| {
-            if name == "machine" {
-                return Some(self.plan.family.name.clone());
+    /// Fills in every `{machine}` and `{quantity}`: done once, for the numbers that are kept.
+    fn put_in_words(&self, mut question: Question) -> Question {
+        let words = |text: &str, question: &Question| {
+            fill(text, |name| {
+                if name == "machine" {
+                    return Some(self.plan.family.name.clone());
+                }
+                let id = Registry::get().find(name)?;
+                Some(amount::write(id.get(), question.shown(id), self.system))
+            })
+        };
+        question.text = words(&question.text, &question);
+        for index in 0..question.parts.len() {
+            let text = words(&question.parts[index].text, &question);
+            let shown = match &question.parts[index].body {
+                Body::Order { shown, .. } | Body::Pick { shown, .. } => {
+                    shown.iter().map(|text| words(text, &question)).collect()
+                }
+                Body::Quantity { .. } => Vec::new(),
+            };
+            let part = &mut question.parts[index];
+            part.text = text;
+            if let Body::Order { shown: kept, .. } | Body::Pick { shown: kept, .. } = &mut part.body {
+                *kept = shown;
             }
-            let id = Registry::get().find(name)?;
-            Some(amount::write(id.get(), question.shown(id), self.system))
-        })
+        }
+        question
     }
 
     fn part(&self, index: usize, spec: &PartSpec, question: &Question, stream: &mut Stream) -> Result<Part, Unsettled> {
         let mut part = Part {
-            text: self.words(&spec.text, question),
+            text: spec.text.clone(),
             givens: Vec::new(),
             carried: Vec::new(),
             marks: spec.marks,
@@ -290,7 +311,7 @@ impl<'a> Setting<'a> {
                 while places.is_sorted() {
                     stream.shuffle(&mut places);
                 }
-                let shown = places.iter().map(|place| self.words(&steps[*place], question)).collect();
+                let shown = places.iter().map(|place| steps[*place].clone()).collect();
                 let right = (0..steps.len())
                     .map(|step| places.iter().position(|place| *place == step).unwrap_or(step))
                     .collect();
@@ -300,7 +321,7 @@ impl<'a> Setting<'a> {
             Ask::Pick { options, right, because } => {
                 let mut places: Vec<usize> = (0..options.len()).collect();
                 stream.shuffle(&mut places);
-                let shown = places.iter().map(|place| self.words(&options[*place], question)).collect();
+                let shown = places.iter().map(|place| options[*place].clone()).collect();
                 let right = places.iter().position(|place| place == right).unwrap_or(*right);
                 part.body = Body::Pick { shown, right, because: because.clone() };
             }
@@ -308,41 +329,61 @@ impl<'a> Setting<'a> {
         Ok(part)
     }
 
-    /// Finds the wrong turns that stay inside the tolerance in nearly every machine of the family.
+    /// Finds the wrong turns that stay inside the tolerance in nearly every machine of the family,
+    /// and the pairs of them that nearly always give the same answer.
     fn drop_harmless_turns(&mut self) -> Result<(), Unsettled> {
         const SAMPLES: u64 = 24;
-        let mut counts: Vec<Vec<(Cause, u32, u32)>> = vec![Vec::new(); self.item.parts.len()];
+        let mut counts = vec![Counts::default(); self.item.parts.len()];
         let (mut drawn, mut last) = (0, None);
         for sample in 0..SAMPLES {
             let seed = derive(0x5e77_1e5e_77ee, sample);
-            let question = match self.attempt(seed, seed) {
-                Ok(question) => question,
-                Err(error) => {
-                    last = Some(error);
-                    continue;
+            match self.attempt(seed, seed) {
+                Ok(question) => {
+                    drawn += 1;
+                    question.parts.iter().zip(&mut counts).for_each(|(part, counts)| counts.add(part));
                 }
-            };
-            drawn += 1;
-            for (part, counts) in question.parts.iter().zip(&mut counts) {
-                let Body::Quantity { keys, predicted, .. } = &part.body else { continue };
-                for wrong in predicted {
-                    let place = counts.iter().position(|(cause, ..)| *cause == wrong.cause).unwrap_or_else(|| {
-                        counts.push((wrong.cause.clone(), 0, 0));
-                        counts.len() - 1
-                    });
-                    counts[place].1 += 1;
-                    counts[place].2 += u32::from(wrong.is_inside(keys));
-                }
+                Err(error) => last = Some(error),
             }
         }
         if drawn == 0 {
             return Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into())));
         }
-        for (dropped, counts) in self.dropped.iter_mut().zip(counts) {
-            dropped
-                .extend(counts.into_iter().filter(|(_, seen, inside)| inside * 5 > seen * 4).map(|(cause, ..)| cause));
+        for (index, counts) in counts.into_iter().enumerate() {
+            // Four in five: what is left then is found in a few draws.
+            let mostly = |(times, of): (u32, u32)| times * 5 > of * 4;
+            self.twins[index] = counts.alike.into_iter().filter(|(_, n)| mostly(*n)).map(|(pair, _)| pair).collect();
+            self.dropped[index] =
+                counts.inside.into_iter().filter(|(_, n)| mostly(*n)).map(|(cause, _)| cause).collect();
         }
         Ok(())
+    }
+}
+
+/// How often each wrong turn lay inside the tolerance, and each pair was alike, of how many times.
+#[derive(Debug, Clone, Default)]
+struct Counts {
+    inside: Vec<(Cause, (u32, u32))>,
+    alike: Vec<((Cause, Cause), (u32, u32))>,
+}
+
+impl Counts {
+    fn add(&mut self, part: &Part) {
+        fn note<T: PartialEq>(list: &mut Vec<(T, (u32, u32))>, what: T, hit: bool) {
+            let place = list.iter().position(|(other, _)| *other == what).unwrap_or_else(|| {
+                list.push((what, (0, 0)));
+                list.len() - 1
+            });
+            let (times, of) = &mut list[place].1;
+            *times += u32::from(hit);
+            *of += 1;
+        }
+        let Body::Quantity { keys, predicted, .. } = &part.body else { return };
+        for (index, wrong) in predicted.iter().enumerate() {
+            note(&mut self.inside, wrong.cause.clone(), wrong.is_inside(keys));
+            for other in &predicted[..index] {
+                note(&mut self.alike, (other.cause.clone(), wrong.cause.clone()), other.is_like(wrong));
+            }
+        }
     }
 }
 
@@ -387,7 +428,7 @@ fn difficulty(path: &Path, system: System) -> f64 {
         let linked = step.get();
         sum += 1.0;
         sum += f64::from(u8::from(linked.relation.lookup)) + f64::from(u8::from(linked.relation.inverse));
-        sum += 0.5 * predict::conversions(linked, system).count() as f64;
+        sum += 0.5 * linked.conversions(system).len() as f64;
     }
     sum.max(0.5)
 }
@@ -455,16 +496,17 @@ impl Question {
     }
 
     /// How many wrong turns land inside the tolerance, and how many pairs cannot be told apart.
-    fn blurred(&self) -> (u32, u32) {
+    fn blurred(&self, twins: &[Vec<(Cause, Cause)>]) -> (u32, u32) {
         let (mut inside, mut pairs) = (0, 0);
-        for part in &self.parts {
+        for (part, twins) in self.parts.iter().zip(twins) {
             let Body::Quantity { asked, keys, predicted } = &part.body else { continue };
             if asked.get().kind == Kind::Choice {
                 continue;
             }
             for (index, wrong) in predicted.iter().enumerate() {
                 inside += u32::from(wrong.is_inside(keys));
-                pairs += predicted[..index].iter().filter(|other| other.is_like(wrong)).count() as u32;
+                let twin = |other: &&Predicted| !twins.iter().any(|(a, b)| *a == other.cause && *b == wrong.cause);
+                pairs += predicted[..index].iter().filter(|other| other.is_like(wrong)).filter(twin).count() as u32;
             }
         }
         (inside, pairs)

@@ -13,8 +13,6 @@
 
 use drivecourse_machine::{Figures, Kind, Path, Registry, System};
 
-use crate::predict;
-
 /// The tolerance (SI) on the result of `path`, whose every value stands in `values`.
 pub fn of(path: &Path, values: &[f64], system: System) -> f64 {
     let asked = path.asked.get();
@@ -29,7 +27,7 @@ pub fn of(path: &Path, values: &[f64], system: System) -> f64 {
     for id in path.uses() {
         let half_step = seeing[id.index()].half_step();
         let converted =
-            path.steps.iter().any(|step| predict::conversions(step.get(), system).any(|(other, ..)| other == id));
+            path.steps.iter().any(|step| step.get().conversions(system).iter().any(|change| change.quantity == id));
         let unit = seeing[id.index()].unit();
         let rounding = if converted && id.get().kind != Kind::Temperature {
             0.5 * Figures::Significant(4).step(unit.from_base(values[id.index()])) * unit.size().abs()
@@ -74,7 +72,6 @@ fn last_figure(index: usize, base: f64, system: System) -> f64 {
 fn effect(path: &Path, values: &[f64], scratch: &mut [f64], index: usize, from: usize, by: f64, answer: f64) -> f64 {
     let mut most: f64 = 0.0;
     for signed in [by, -by] {
-        scratch.copy_from_slice(values);
         scratch[index] += signed;
         let mut ok = true;
         for step in &path.steps[from..] {
@@ -87,6 +84,12 @@ fn effect(path: &Path, values: &[f64], scratch: &mut [f64], index: usize, from: 
         let moved = (scratch[path.asked.index()] - answer).abs();
         if ok && moved.is_finite() {
             most = most.max(moved);
+        }
+        // `scratch` holds `values` again for the next use.
+        scratch[index] = values[index];
+        for step in &path.steps[from..] {
+            let gives = step.get().gives.index();
+            scratch[gives] = values[gives];
         }
     }
     most

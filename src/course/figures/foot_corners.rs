@@ -7,7 +7,7 @@ use super::{Figure, FigureError, magnification, positive, rows, within};
 
 /// One foot seen from above with the gap measured at each corner, and from the side with its slope.
 ///
-/// The corners are a (top left), b (top right), c (bottom right) and d (bottom left). The side view
+/// The corners are 1 (top left), 2 (top right), 3 (bottom right) and 4 (bottom left). The side view
 /// shows the mean gap along each of two opposite edges, those between which the foot slopes more; the
 /// gaps are magnified by a stated round number.
 #[derive(Debug, Clone)]
@@ -20,9 +20,9 @@ pub struct FootCorners {
     pub length: f64,
     /// Width of the foot from top to bottom, same unit.
     pub width: f64,
-    /// Gaps at the corners a to d, same unit.
+    /// Gaps at the corners 1 to 4, same unit.
     pub gaps: [f64; 4],
-    /// Labels of the gaps at the corners a to d.
+    /// Labels of the gaps at the corners 1 to 4.
     pub gap_labels: [Option<String>; 4],
     /// Label of the length.
     pub length_label: Option<String>,
@@ -32,7 +32,7 @@ pub struct FootCorners {
     pub side_view: bool,
 }
 
-const CORNERS: [&str; 4] = ["a", "b", "c", "d"];
+const CORNERS: [&str; 4] = ["1", "2", "3", "4"];
 
 impl FootCorners {
     /// Draws the figure.
@@ -79,7 +79,7 @@ impl FootCorners {
         let title = format!("Gaps under {}", self.name);
         let side = if self.side_view { " Below it, the same foot from the side, above the base." } else { "" };
         let description = format!(
-            "{} from above, with the gap at each corner: a top left, b top right, c bottom right, d bottom left.{side}",
+            "{} from above, with the gap at each corner: 1 top left, 2 top right, 3 bottom right, 4 bottom left.{side}",
             self.name
         );
         Ok(sketch.finish(&self.id, &title, &description, self.table()))
@@ -90,9 +90,9 @@ impl FootCorners {
         // Seen along whichever way the foot slopes more from edge to edge.
         let lengthwise = (a + d - b - c).abs() * plan.height() >= (a + b - c - d).abs() * plan.width();
         let (left, right, names, run) = if lengthwise {
-            (a + d, b + c, ["a, d", "b, c"], plan.width())
+            (a + d, b + c, ["1, 4", "2, 3"], plan.width())
         } else {
-            (a + b, c + d, ["a, b", "d, c"], plan.height())
+            (a + b, c + d, ["1, 2", "4, 3"], plan.height())
         };
         let (left, right) = (0.5 * left * scale, 0.5 * right * scale);
         let (start, stop) = (plan.centre().x - 0.5 * run, plan.centre().x + 0.5 * run);

@@ -10,7 +10,7 @@ pub(super) const WIDTH: f64 = 440.0;
 
 /// Rules for a page's style sheet. They read `--figure-ink` and `--figure-paper`, and fall back on
 /// the colours of the page; on paper the ink is black.
-pub const STYLE: &str = ".fig{color:var(--figure-ink,var(--fg,currentColor));display:block;margin:0 auto}\
+pub const STYLE: &str = ".fig{color:var(--figure-ink,var(--fg,currentColor));display:block;margin:0 auto;max-width:100%;height:auto}\
 .fig-text{paint-order:stroke;stroke:var(--figure-paper,var(--bg,Canvas));stroke-width:4px;stroke-linejoin:round}\
 @media print{.fig{--figure-ink:#000;--figure-paper:#fff}}";
 
@@ -313,7 +313,7 @@ impl Sketch {
         let most = num((view_width * 1.35).round());
         let (heading, text) = (escaped(title), escaped(description));
         let svg = format!(
-            r#"<svg xmlns="http://www.w3.org/2000/svg" class="fig" role="img" aria-labelledby="fig-{id}-title fig-{id}-desc" viewBox="{x} {y} {w} {h}" width="100%" style="max-width:{most}px;height:auto" font-family="sans-serif" font-size="{size}" fill="none"><title id="fig-{id}-title">{heading}</title><desc id="fig-{id}-desc">{text}</desc>{shapes}{letters}</svg>"#,
+            r#"<svg xmlns="http://www.w3.org/2000/svg" class="fig" role="img" aria-labelledby="fig-{id}-title fig-{id}-desc" viewBox="{x} {y} {w} {h}" width="{most}" font-family="sans-serif" font-size="{size}" fill="none"><title id="fig-{id}-title">{heading}</title><desc id="fig-{id}-desc">{text}</desc>{shapes}{letters}</svg>"#,
             size = num(SIZE),
             shapes = self.shapes,
             letters = self.letters,

@@ -16,6 +16,12 @@ impl Trusted {
     pub fn made_by_us(html: impl Into<String>) -> Self {
         Self(html.into())
     }
+
+    /// The HTML.
+    #[must_use]
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
 }
 
 /// What stands at the head of every page about one candidate.

@@ -1,0 +1,197 @@
+//! Papers and keys filled from questions.
+
+use drivecourse_machine::formula::symbol_text;
+use drivecourse_machine::{Figures, Kind, QuantityId, System, Working, amount};
+use drivecourse_quiz::explain::{self, part_letter};
+use drivecourse_quiz::{Body, Item, Part, Question, letter};
+
+use super::{answer_unit, capital, givens, other_methods, wrong_answers};
+use crate::pages::model::{self, Given, Head, Key, KeyPart, KeyQuestion, Paper, Step, Trusted};
+use crate::portray::{Portrait, PortrayError};
+
+/// One question on a paper, with the item it came from.
+#[derive(Debug, Clone, Copy)]
+pub struct Sheet<'a> {
+    /// The item.
+    pub item: &'a Item,
+    /// The question.
+    pub question: &'a Question,
+}
+
+/// Lines of room the paper template knows.
+const ROOMS: [usize; 6] = [2, 4, 6, 8, 10, 12];
+
+/// A candidate's paper: `head` names the exam, plant, candidate and code.
+///
+/// # Errors
+/// When an item's picture cannot be drawn.
+pub fn paper_model(
+    head: Head,
+    sheets: &[Sheet<'_>],
+    time: Option<String>,
+    cautions: Vec<String>,
+    policy: Vec<String>,
+) -> Result<Paper, PortrayError> {
+    let questions =
+        sheets.iter().enumerate().map(|(place, sheet)| question(place + 1, *sheet)).collect::<Result<_, _>>()?;
+    Ok(Paper { head, time, marks: total(sheets).to_string(), cautions, policy, questions })
+}
+
+/// The examiner's key to the same paper; `made_with` names the versions of program and question files.
+#[must_use]
+pub fn key_model(head: Head, sheets: &[Sheet<'_>], made_with: String) -> Key {
+    let questions = (sheets.iter().enumerate())
+        .map(|(place, sheet)| KeyQuestion {
+            number: place + 1,
+            title: sheet.item.title.clone(),
+            givens: given_list(sheet.question),
+            parts: (0..sheet.question.parts.len()).map(|index| key_part(sheet.question, index)).collect(),
+        })
+        .collect();
+    Key { head, marks: total(sheets).to_string(), made_with, questions }
+}
+
+fn total(sheets: &[Sheet<'_>]) -> u32 {
+    sheets.iter().map(|sheet| sheet.question.marks()).sum()
+}
+
+fn question(number: usize, sheet: Sheet<'_>) -> Result<model::Question, PortrayError> {
+    let Sheet { item, question } = sheet;
+    let figure = item.figure.as_deref().map(|name| {
+        let drawing = Portrait::of_question(&format!("q{number}"), question).draw(name)?;
+        Ok(Trusted::made_by_us(format!("<figure>{}</figure>", drawing.svg)))
+    });
+    Ok(model::Question {
+        number,
+        title: item.title.clone(),
+        story: question.text.split("\n\n").map(|line| line.trim().to_owned()).filter(|line| !line.is_empty()).collect(),
+        givens: given_list(question),
+        figure: figure.transpose()?,
+        parts: question.parts.iter().enumerate().map(|(index, part)| paper_part(question, index, part)).collect(),
+    })
+}
+
+fn paper_part(question: &Question, index: usize, part: &Part) -> model::Part {
+    let options: Vec<String> =
+        part.options().iter().enumerate().map(|(place, text)| format!("{}: {text}", letter(place))).collect();
+    let ordering = matches!(part.body, Body::Order { .. });
+    let (prompt, choices) = if ordering {
+        (format!("{} {}", part.text, options.join("; ")), Vec::new())
+    } else {
+        (part.text.clone(), options)
+    };
+    let steps = part.key().map_or(0, |key| key.path.steps.len());
+    let room = ROOMS.into_iter().find(|lines| *lines >= 2 * steps).unwrap_or(ROOMS[ROOMS.len() - 1]);
+    model::Part {
+        label: label(question, index),
+        prompt,
+        unit: answer_unit(part, question.system),
+        hint: if ordering {
+            "letters in order".into()
+        } else {
+            part.asked().map_or_else(String::new, |id| figures(id, question.system))
+        },
+        marks: part.marks.to_string(),
+        room: if choices.is_empty() && !ordering { room } else { 0 },
+        choices,
+    }
+}
+
+/// How an answer is to be rounded, in words.
+fn figures(id: QuantityId, system: System) -> String {
+    let quantity = id.get();
+    if matches!(quantity.kind, Kind::Choice | Kind::Count) {
+        return String::new();
+    }
+    let figures = quantity.display(system).figures;
+    match figures {
+        Figures::Significant(wanted) => format!("to {} figures", in_words(wanted)),
+        Figures::Places(0) => "to a whole number".into(),
+        Figures::Places(_) => format!("to {}", amount::number(figures.step(1.0), figures)),
+        Figures::Fraction(parts) => format!("to 1/{parts}"),
+    }
+}
+
+fn in_words(number: u8) -> String {
+    match number {
+        2 => "two".into(),
+        3 => "three".into(),
+        4 => "four".into(),
+        other => other.to_string(),
+    }
+}
+
+fn label(question: &Question, index: usize) -> String {
+    if question.parts.len() > 1 { part_letter(index).to_string() } else { String::new() }
+}
+
+fn given_list(question: &Question) -> Vec<Given> {
+    let given = |(id, value): (QuantityId, f64)| {
+        let quantity = id.get();
+        Given {
+            name: capital(quantity.name),
+            symbol: symbol_text(quantity.symbol),
+            value: amount::write(quantity, value, question.system),
+            also: in_the_other(id, value, question.system),
+        }
+    };
+    givens(&question.parts).into_iter().map(given).collect()
+}
+
+/// The same value in the other system's unit, to four figures: changing the unit costs no accuracy.
+fn in_the_other(id: QuantityId, value: f64, system: System) -> Option<String> {
+    let quantity = id.get();
+    let other = match system {
+        System::Si => System::Us,
+        System::Us => System::Si,
+    };
+    let unit = quantity.unit(other);
+    let differs = quantity.kind != Kind::Choice && unit != quantity.unit(system);
+    differs.then(|| amount::with_unit(&amount::number(unit.from_base(value), Figures::Significant(4)), unit))
+}
+
+fn key_part(question: &Question, index: usize) -> KeyPart {
+    let part = &question.parts[index];
+    let key = part.key();
+    let steps = key.map_or_else(Vec::new, |key| {
+        let working = Working::write(&key.path, &key.values, question.system);
+        (working.lines.into_iter())
+            .map(|line| Step {
+                what: if line.symbols.is_empty() {
+                    format!("{}. {}", line.title, line.method)
+                } else {
+                    line.title.into()
+                },
+                symbols: Trusted::made_by_us(line.symbols_mathml),
+                numbers: Trusted::made_by_us(text_mathml(&line.numbers)),
+                result: line.result,
+                source: line.source.to_string(),
+            })
+            .collect()
+    });
+    let wrong = wrong_answers(question, part).into_iter();
+    let other = other_methods(question, part);
+    let mut tolerance = explain::tolerance(question, part);
+    if !other.is_empty() {
+        tolerance.push_str(&format!("; by another accepted method {}", other.join(" or ")));
+    }
+    KeyPart {
+        label: label(question, index),
+        prompt: part.text.clone(),
+        answer: part.right_answer(question.system),
+        also: key.and_then(|key| in_the_other(key.path.asked, key.value, question.system)),
+        tolerance,
+        marks: part.marks.to_string(),
+        steps,
+        wrong_turns: wrong.map(|row| model::WrongTurn { answer: row.answer, sentence: row.says }).collect(),
+    }
+}
+
+/// A line of numbers as a `math` element; empty for none.
+fn text_mathml(text: &str) -> String {
+    if text.is_empty() {
+        return String::new();
+    }
+    let text = text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
+    format!("<math><mtext>{text}</mtext></math>")
+}

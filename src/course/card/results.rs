@@ -1,0 +1,137 @@
+//! Result sheets filled from graded papers.
+
+use std::collections::BTreeMap;
+
+use drivecourse_machine::topics;
+use drivecourse_quiz::Verdict;
+use drivecourse_quiz::grade::{Graded, GradedPaper, GradedPart};
+
+use crate::pages::model::{CandidateResult, Fault, Head, PartResult, Practice, ResultRow, Results};
+
+/// Below this share of its marks a skill is named for practice.
+const ENOUGH: f64 = 0.75;
+
+/// One candidate's result sheet.
+#[must_use]
+pub fn candidate_result(head: Head, paper: &GradedPaper) -> CandidateResult {
+    let several = |parts: &[GradedPart]| parts.len() > 1;
+    let parts = (paper.questions.iter())
+        .flat_map(|question| question.parts.iter().map(move |part| (question, part)))
+        .map(|(question, part)| PartResult {
+            place: if several(&question.parts) {
+                format!("{} ({})", question.number, part.part)
+            } else {
+                question.number.to_string()
+            },
+            asked: part.asked.clone(),
+            answer: answer(part),
+            expected: part.expected.clone(),
+            marks: format!("{} of {}", part.earned, part.of),
+            diagnosis: if matches!(part.verdict, Verdict::Right | Verdict::Blank) {
+                Vec::new()
+            } else {
+                vec![part.says.clone()]
+            },
+        })
+        .collect();
+    let missed = paper.questions.iter().filter(|question| paper.safety_missed.contains(&question.number));
+    CandidateResult {
+        head,
+        earned: paper.earned.to_string(),
+        marks: paper.of.to_string(),
+        outcome: paper.says.clone(),
+        parts,
+        practice: to_practise(paper),
+        cautions: missed.map(|question| format!("Question {}: {}", question.number, question.title)).collect(),
+    }
+}
+
+/// What was written, and how it was understood where that adds something.
+fn answer(part: &GradedPart) -> String {
+    let said = part.answer.trim();
+    let plain = |text: &str| text.replace(['\u{a0}', '\u{202f}', ' '], "").to_lowercase();
+    if part.read_as.is_empty() || plain(&part.read_as) == plain(said) {
+        said.to_owned()
+    } else {
+        format!("{said} (read as {})", part.read_as)
+    }
+}
+
+/// Skills below [`ENOUGH`], weakest first.
+fn to_practise(paper: &GradedPaper) -> Vec<String> {
+    let share = |earned: u32, of: u32| f64::from(earned) / f64::from(of.max(1));
+    let mut weak: Vec<_> = paper.skills.iter().filter(|skill| share(skill.earned, skill.of) < ENOUGH).collect();
+    weak.sort_by(|a, b| share(a.earned, a.of).total_cmp(&share(b.earned, b.of)).then_with(|| a.skill.cmp(&b.skill)));
+    weak.into_iter().map(|skill| skill.skill.replace('-', " ")).collect()
+}
+
+/// The summary of a class: marks by topic, what went wrong and how often, who should practise what.
+#[must_use]
+pub fn class_results(plant: &str, date: Option<String>, graded: &Graded, remarks: Vec<String>) -> Results {
+    let asked: Vec<_> = (topics::ALL.iter())
+        .filter(|topic| {
+            graded.candidates.iter().any(|paper| paper.questions.iter().any(|question| question.topic == topic.id))
+        })
+        .collect();
+    let row = |paper: &GradedPaper| ResultRow {
+        name: paper.candidate.name.clone(),
+        code: paper.code.to_string(),
+        marks: (asked.iter())
+            .map(|topic| {
+                let of_topic = || paper.questions.iter().filter(|question| question.topic == topic.id);
+                format!("{}/{}", of_topic().map(|q| q.earned).sum::<u32>(), of_topic().map(|q| q.of).sum::<u32>())
+            })
+            .collect(),
+        total: format!("{} of {} ({:.0} %)", paper.earned, paper.of, paper.share * 100.0),
+        outcome: outcome(paper),
+    };
+    Results {
+        plant: plant.to_owned(),
+        exam: graded.title.clone(),
+        date,
+        columns: asked.iter().map(|topic| topic.title.to_owned()).collect(),
+        candidates: graded.candidates.iter().map(row).collect(),
+        faults: faults(graded),
+        practice: (graded.candidates.iter())
+            .filter(|paper| paper.present)
+            .map(|paper| Practice { candidate: paper.candidate.name.clone(), topics: to_practise(paper) })
+            .filter(|practice| !practice.topics.is_empty())
+            .collect(),
+        remarks,
+    }
+}
+
+fn outcome(paper: &GradedPaper) -> String {
+    match (paper.present, paper.passed, paper.safety_missed.is_empty()) {
+        (false, ..) => "nothing handed in".into(),
+        (_, true, _) => "passed".into(),
+        (_, _, false) => "not passed: safety question missed".into(),
+        _ => "not passed".into(),
+    }
+}
+
+/// What went wrong, most frequent first, with who did it and in which questions.
+fn faults(graded: &Graded) -> Vec<Fault> {
+    let mut found: BTreeMap<(&str, &str), Vec<String>> = BTreeMap::new();
+    for paper in &graded.candidates {
+        for question in &paper.questions {
+            for part in question.parts.iter().filter(|part| !part.because.is_empty()) {
+                let who = found.entry((&part.because, &question.title)).or_default();
+                if !who.contains(&paper.candidate.name) {
+                    who.push(paper.candidate.name.clone());
+                }
+            }
+        }
+    }
+    let mut faults: Vec<Fault> = (found.into_iter())
+        .map(|((because, title), candidates)| Fault {
+            sentence: because.to_owned(),
+            place: title.to_owned(),
+            candidates,
+        })
+        .collect();
+    faults.sort_by(|a, b| {
+        b.candidates.len().cmp(&a.candidates.len()).then_with(|| (&a.place, &a.sentence).cmp(&(&b.place, &b.sentence)))
+    });
+    faults
+}

@@ -1,0 +1,248 @@
+//! Directives: fenced blocks in a chapter that become cards, worked examples, figures and tables.
+//!
+//! A directive is a fenced code block with one of these words after the fence and TOML inside:
+//!
+//! | word | keys | becomes |
+//! |---|---|---|
+//! | `practice` | `item`, `family`, `seed`, `units` | a practice card with hints and a folded solution |
+//! | `worked` | `item`, `family`, `seed`, `units` | a worked example |
+//! | `self-check` | `items`, `units` | a short quiz with the answers folded away at its end |
+//! | `figure` | `name`, `family`, `seed`, `caption`, `units` | a picture of one machine with everything labelled |
+//! | `formulas` | `topic` or `relations` | formulas with units, limits and sources |
+//! | `mistakes` | `topic` or `relations` | what people do wrong, step by step |
+//! | `sources` | `topic`, `relations` or nothing | where everything comes from |
+//! | `quantities` | `topic` | symbols, names, units and how each is known |
+//!
+//! Without `family` the first family that settles the item is taken; without `seed` the chapter's path and the block's
+//! place in it choose one, so a book is the same each time it is built. `units` is `"si"` or `"us"`; without it both
+//! are there, and the page's switch chooses.
+
+mod directive;
+mod question;
+
+#[cfg(test)]
+mod tests;
+
+use std::path::Path;
+
+use mdbook_core::book::Book;
+use mdbook_core::errors::{Error as BookError, Result as BookResult};
+use mdbook_preprocessor::{Preprocessor, PreprocessorContext};
+
+use drivecourse_machine::chance::name_hash;
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Linked, Plan, Problem, Registry};
+use drivecourse_quiz::Item;
+
+use crate::card::Cards;
+use crate::pages::model::Trusted;
+use crate::pages::{PageError, Pages};
+use crate::portray::PICTURES;
+use crate::reference;
+
+use directive::{Body, FigureKeys, TopicKeys};
+use question::Questions;
+
+/// The words that make a fenced block a directive.
+pub const DIRECTIVES: [&str; 8] =
+    ["practice", "worked", "self-check", "figure", "formulas", "mistakes", "sources", "quantities"];
+
+/// Seeds chosen for a block have at most six figures, so that a person can say them.
+const SEEDS: u64 = 1_000_000;
+
+/// What chapters may refer to.
+#[derive(Debug)]
+pub struct CourseData {
+    /// Every item.
+    pub items: Vec<Item>,
+    /// Every family; the first that settles an item is its usual one.
+    pub plans: Vec<Plan>,
+    /// The templates below `theme/pages`.
+    pub pages: Pages,
+}
+
+/// Turns directives into HTML, chapter by chapter; a preprocessor for [`crate::book::build`].
+#[derive(Debug)]
+pub struct Expander {
+    data: CourseData,
+}
+
+impl Expander {
+    /// An expander for a course with these items, families and templates.
+    #[must_use]
+    pub fn new(data: CourseData) -> Self {
+        Self { data }
+    }
+
+    /// The chapter at `path` with every directive replaced by HTML.
+    ///
+    /// # Errors
+    /// Every [`Problem`] in the chapter, each with its place in `text`.
+    pub fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
+        Workshop::new(&self.data).chapter(path, text)
+    }
+}
+
+impl Preprocessor for Expander {
+    fn name(&self) -> &str {
+        "drivecourse"
+    }
+
+    fn run(&self, _: &PreprocessorContext, mut book: Book) -> BookResult<Book> {
+        let workshop = Workshop::new(&self.data);
+        let mut reports = Vec::new();
+        book.for_each_chapter_mut(|chapter| {
+            let path = chapter.path.as_deref().unwrap_or(Path::new("")).to_string_lossy().replace('\\', "/");
+            match workshop.chapter(&path, &chapter.content) {
+                Ok(content) => chapter.content = content,
+                Err(problems) => {
+                    reports.extend(problems.iter().map(|problem| problem.report(&path, &chapter.content)));
+                }
+            }
+        });
+        if reports.is_empty() { Ok(book) } else { Err(BookError::msg(format!("\n{}", reports.join("\n")))) }
+    }
+}
+
+/// One pass over a book: what was made ready for one card serves the next.
+struct Workshop<'a> {
+    cards: Cards<'a>,
+    questions: Questions<'a>,
+}
+
+impl<'a> Workshop<'a> {
+    fn new(data: &'a CourseData) -> Self {
+        let cards = Cards::new(&data.pages);
+        Self { cards, questions: Questions::new(&data.items, &data.plans, cards) }
+    }
+
+    fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
+        let mut out = String::with_capacity(text.len());
+        let mut problems = Vec::new();
+        let mut done = 0;
+        for (place, block) in directive::find(text).into_iter().enumerate() {
+            let spot = Spot {
+                id: format!("{}-{}", slug(path), place + 1),
+                seed: name_hash(&format!("{path}#{}", place + 1)) % SEEDS,
+                level: block.level,
+            };
+            match block.body.as_ref().map_err(Clone::clone).and_then(|body| self.expand(body, &spot)) {
+                Ok(html) => {
+                    out.push_str(&text[done..block.span.start]);
+                    out.push_str(html.as_str());
+                    out.push_str("\n\n");
+                    done = block.span.end;
+                }
+                Err(problem) => problems.push(block.placed(problem)),
+            }
+        }
+        out.push_str(&text[done..]);
+        if problems.is_empty() { Ok(out) } else { Err(problems) }
+    }
+
+    /// The HTML of one directive; a problem's place counts from the start of its TOML.
+    fn expand(&self, body: &Body, spot: &Spot) -> Result<Trusted, Problem> {
+        match body {
+            Body::Practice(keys) => self.questions.card("card.html", keys, spot),
+            Body::Worked(keys) => self.questions.card("card-worked.html", keys, spot),
+            Body::SelfCheck(keys) => self.questions.self_check(keys, spot),
+            Body::Figure(keys) => self.figure(keys, spot),
+            Body::Formulas(keys) => page(reference::formulas(&self.cards, &relations(keys, true)?)),
+            Body::Mistakes(keys) => page(reference::mistakes(&self.cards, &relations(keys, true)?)),
+            Body::Sources(keys) => page(reference::sources(&self.cards, &relations(keys, false)?)),
+            Body::Quantities(keys) => {
+                let topic = reference::topic(keys.topic.get_ref()).map_err(|mend| no_topic(&keys.topic, mend))?;
+                page(reference::quantities(&self.cards, topic))
+            }
+        }
+    }
+
+    fn figure(&self, keys: &FigureKeys, spot: &Spot) -> Result<Trusted, Problem> {
+        let name = keys.name.get_ref();
+        if !PICTURES.contains(&name.as_str()) {
+            return Err(unknown(&keys.name, "picture", PICTURES.into_iter()));
+        }
+        self.questions.picture(keys, spot)
+    }
+}
+
+/// Where a directive stands.
+struct Spot {
+    /// Begins every id in its HTML; unique in the book.
+    id: String,
+    /// The seed it has by its place.
+    seed: u64,
+    /// Level of a heading that belongs here.
+    level: u8,
+}
+
+/// The relations that a table is about, at least one where `wanted`.
+fn relations(keys: &TopicKeys, wanted: bool) -> Result<Vec<&'static Linked>, Problem> {
+    let mut found = Vec::new();
+    if let Some(topic) = &keys.topic {
+        let known = reference::topic(topic.get_ref()).map_err(|mend| no_topic(topic, mend))?;
+        found.extend(reference::relations_of(known));
+        if found.is_empty() {
+            return Err(Problem::at(
+                topic.span(),
+                format!("The topic {:?} has no relation yet.", topic.get_ref()),
+                "Leave the block out, or name another topic.",
+            ));
+        }
+    }
+    for name in &keys.relations {
+        let known = reference::relation(name.get_ref()).map_err(|mend| {
+            Problem::at(name.span(), format!("There is no relation called {:?}.", name.get_ref()), mend)
+        })?;
+        if !found.iter().any(|linked| linked.id == known.id) {
+            found.push(known);
+        }
+    }
+    if found.is_empty() && wanted {
+        return Err(Problem::whole(
+            "This block does not say what it is about.",
+            "Write topic = \"mount\", say, or relations = [\"mount.twist/diagonals\"].",
+        ));
+    }
+    if found.is_empty() {
+        found.extend(Registry::get().relations());
+    }
+    Ok(found)
+}
+
+fn no_topic(topic: &toml::Spanned<String>, mend: String) -> Problem {
+    Problem::at(topic.span(), format!("There is no topic called {:?}.", topic.get_ref()), mend)
+}
+
+/// Nothing of this `sort` has the name written; the nearest one that does, or all of them, mend it.
+fn unknown<'n>(written: &toml::Spanned<String>, sort: &str, names: impl Iterator<Item = &'n str> + Clone) -> Problem {
+    let mend = match nearest(written.get_ref(), names.clone()) {
+        Some(near) => format!("Did you mean {near:?}?"),
+        None => {
+            let all: Vec<&str> = names.collect();
+            if all.is_empty() {
+                format!("The course has no {sort} at all.")
+            } else {
+                format!("There are {}.", all.join(", "))
+            }
+        }
+    };
+    Problem::at(written.span(), format!("There is no {sort} called {:?}.", written.get_ref()), mend)
+}
+
+/// A fault in a template is ours, but it is said where it showed.
+fn page<T>(html: Result<T, PageError>) -> Result<T, Problem> {
+    html.map_err(|error| Problem::whole(format!("This block cannot be written: {error}."), ""))
+}
+
+/// A chapter's path as the beginning of an id.
+fn slug(path: &str) -> String {
+    let path = path.strip_suffix(".md").unwrap_or(path);
+    let mut slug: String =
+        path.chars().map(|c| if c.is_ascii_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
+    // Two paths that look alike without their accents must not share ids.
+    if !path.chars().all(|c| c.is_ascii_alphanumeric() || matches!(c, '-' | '/')) {
+        slug.push_str(&format!("-{:x}", name_hash(path) % 0xffff));
+    }
+    format!("d-{slug}")
+}

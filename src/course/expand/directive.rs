@@ -1,0 +1,179 @@
+//! Finds directives in a chapter and reads their TOML.
+
+use core::ops::Range;
+
+use pulldown_cmark::{CodeBlockKind, Event, HeadingLevel, Options, Parser, Tag, TagEnd};
+use serde::Deserialize;
+use serde::de::DeserializeOwned;
+use toml::Spanned;
+
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Problem, System};
+
+use super::DIRECTIVES;
+
+/// A directive as it stands in its chapter.
+pub(super) struct Block {
+    /// The whole fenced block, in bytes of the chapter.
+    pub(super) span: Range<usize>,
+    /// Where its TOML begins.
+    inside: usize,
+    /// Level of a heading that belongs under the heading before it.
+    pub(super) level: u8,
+    /// What it says.
+    pub(super) body: Result<Body, Problem>,
+}
+
+/// What a directive says.
+pub(super) enum Body {
+    Practice(CardKeys),
+    Worked(CardKeys),
+    SelfCheck(CheckKeys),
+    Figure(FigureKeys),
+    Formulas(TopicKeys),
+    Mistakes(TopicKeys),
+    Sources(TopicKeys),
+    Quantities(QuantityKeys),
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct CardKeys {
+    pub(super) item: Spanned<String>,
+    pub(super) family: Option<Spanned<String>>,
+    pub(super) seed: Option<u64>,
+    pub(super) units: Option<System>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct CheckKeys {
+    pub(super) items: Spanned<Vec<Spanned<String>>>,
+    pub(super) units: Option<System>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct FigureKeys {
+    pub(super) name: Spanned<String>,
+    pub(super) family: Option<Spanned<String>>,
+    pub(super) seed: Option<u64>,
+    #[serde(default)]
+    pub(super) caption: String,
+    pub(super) units: Option<System>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct TopicKeys {
+    pub(super) topic: Option<Spanned<String>>,
+    #[serde(default)]
+    pub(super) relations: Vec<Spanned<String>>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct QuantityKeys {
+    pub(super) topic: Spanned<String>,
+}
+
+impl Block {
+    /// `problem`, whose place counts from the start of the TOML, placed in the chapter: at the whole block if it has none.
+    pub(super) fn placed(&self, mut problem: Problem) -> Problem {
+        problem.span = Some(match problem.span {
+            Some(span) => span.start + self.inside..span.end + self.inside,
+            None => self.span.clone(),
+        });
+        problem
+    }
+}
+
+/// Every directive of a chapter, in order.
+pub(super) fn find(text: &str) -> Vec<Block> {
+    // The same extensions that change where a block begins and ends in the book program.
+    let options =
+        Options::ENABLE_TABLES | Options::ENABLE_FOOTNOTES | Options::ENABLE_GFM | Options::ENABLE_DEFINITION_LIST;
+    let mut blocks = Vec::new();
+    let (mut heading, mut depth) = (1_u8, 0_u32);
+    let mut open: Option<(String, Range<usize>, Option<Range<usize>>)> = None;
+    for (event, range) in Parser::new_ext(text, options).into_offset_iter() {
+        match event {
+            Event::Start(Tag::Heading { level, .. }) => heading = number(level),
+            Event::Start(Tag::CodeBlock(CodeBlockKind::Fenced(info))) => {
+                let word = info.split([' ', ',', '\t']).next().unwrap_or_default();
+                open = Some((word.to_owned(), range, None));
+            }
+            Event::Text(_) => {
+                if let Some((_, _, inside)) = &mut open {
+                    *inside = Some(inside.as_ref().map_or(range.clone(), |inside| inside.start..range.end));
+                }
+            }
+            Event::End(TagEnd::CodeBlock) => {
+                let Some((word, span, inside)) = open.take() else { continue };
+                let inside = inside.unwrap_or(span.end..span.end);
+                if DIRECTIVES.contains(&word.as_str()) {
+                    let body = if depth > 0 {
+                        Err(Problem::whole(
+                            format!("This {word} block stands inside a list, a quotation or a note."),
+                            "Begin its fence at the left margin, with an empty line before it.",
+                        ))
+                    } else {
+                        read(&word, &text[inside.clone()])
+                    };
+                    blocks.push(Block { span, inside: inside.start, level: (heading + 1).min(6), body });
+                } else if let Some(near) = nearest(&word, DIRECTIVES.into_iter()) {
+                    let problem = Problem::whole(
+                        format!("A block cannot be marked {word:?}."),
+                        format!("Did you mean {near:?}? A block of plain text is marked \"text\"."),
+                    );
+                    blocks.push(Block { span, inside: inside.start, level: 1, body: Err(problem) });
+                }
+            }
+            Event::Start(
+                Tag::List(_) | Tag::Item | Tag::BlockQuote(_) | Tag::FootnoteDefinition(_) | Tag::DefinitionList,
+            ) => depth += 1,
+            Event::End(
+                TagEnd::List(_)
+                | TagEnd::Item
+                | TagEnd::BlockQuote(_)
+                | TagEnd::FootnoteDefinition
+                | TagEnd::DefinitionList,
+            ) => depth = depth.saturating_sub(1),
+            _ => {}
+        }
+    }
+    blocks
+}
+
+fn number(level: HeadingLevel) -> u8 {
+    match level {
+        HeadingLevel::H1 => 1,
+        HeadingLevel::H2 => 2,
+        HeadingLevel::H3 => 3,
+        HeadingLevel::H4 => 4,
+        HeadingLevel::H5 => 5,
+        HeadingLevel::H6 => 6,
+    }
+}
+
+fn read(word: &str, toml: &str) -> Result<Body, Problem> {
+    Ok(match word {
+        "practice" => Body::Practice(keys(toml)?),
+        "worked" => Body::Worked(keys(toml)?),
+        "self-check" => Body::SelfCheck(keys(toml)?),
+        "figure" => Body::Figure(keys(toml)?),
+        "formulas" => Body::Formulas(keys(toml)?),
+        "mistakes" => Body::Mistakes(keys(toml)?),
+        "sources" => Body::Sources(keys(toml)?),
+        _ => Body::Quantities(keys(toml)?),
+    })
+}
+
+fn keys<T: DeserializeOwned>(toml: &str) -> Result<T, Problem> {
+    toml::from_str(toml).map_err(|error| {
+        let mut problem = Problem::toml(&error);
+        // A key that is missing is at no place inside: the block as a whole lacks it.
+        problem.span = problem.span.filter(|_| !error.message().starts_with("missing"));
+        problem
+    })
+}

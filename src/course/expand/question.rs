@@ -1,0 +1,396 @@
+//! Cards from items and families: settings made once, one machine shown in both systems of units.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use serde::Serialize;
+use toml::Spanned;
+
+use drivecourse_machine::chance::derive;
+use drivecourse_machine::{Plan, Problem, System};
+use drivecourse_quiz::paper::why;
+use drivecourse_quiz::{Body, Item, Question, Setting, Unsettled};
+
+use super::directive::{CardKeys, CheckKeys, FigureKeys};
+use super::{SEEDS, Spot, page, unknown};
+use crate::card::{Cards, capital};
+use crate::figures::Figure;
+use crate::pages::PageError;
+use crate::pages::model::Trusted;
+use crate::portray::{Portrait, PortrayError};
+
+/// Seeds tried for one whose machine is the same in both systems of units.
+const MOST_TWINS: u64 = 40;
+
+type Ready<'a> = Rc<Result<Setting<'a>, Unsettled>>;
+
+/// Items, families and what has been made ready of them.
+pub(super) struct Questions<'a> {
+    items: &'a [Item],
+    plans: &'a [Plan],
+    cards: Cards<'a>,
+    ready: RefCell<BTreeMap<(usize, usize, System), Ready<'a>>>,
+}
+
+#[derive(Serialize)]
+struct Card<'a> {
+    id: &'a str,
+    level: u8,
+    item: &'a str,
+    family: &'a str,
+    seed: u64,
+    title: &'a str,
+    machine: String,
+    faces: Vec<Face>,
+}
+
+/// A card in one system of units.
+#[derive(Serialize)]
+struct Face {
+    class: &'static str,
+    system: &'static str,
+    name: &'static str,
+    story: Vec<String>,
+    figure: Option<Trusted>,
+    solved_figure: Option<Trusted>,
+    givens: Trusted,
+    parts: Vec<Trusted>,
+    hints: Vec<Trusted>,
+    solutions: Vec<Trusted>,
+}
+
+/// What a card shows besides the question.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Show {
+    Practice,
+    Worked,
+    Check,
+}
+
+/// An item about one machine, in each system of units wanted.
+struct Put<'a> {
+    item: &'a Item,
+    plan: &'a Plan,
+    seed: u64,
+    questions: Vec<Question>,
+}
+
+impl<'a> Questions<'a> {
+    pub(super) fn new(items: &'a [Item], plans: &'a [Plan], cards: Cards<'a>) -> Self {
+        Self { items, plans, cards, ready: RefCell::default() }
+    }
+
+    /// One card by the template `name`.
+    pub(super) fn card(&self, name: &str, keys: &CardKeys, spot: &Spot) -> Result<Trusted, Problem> {
+        let put = self.put(&keys.item, keys.family.as_ref(), keys.seed, keys.units, spot.seed)?;
+        let show = if name == "card-worked.html" { Show::Worked } else { Show::Practice };
+        let card = self.dress(&put, show, &spot.id, spot.level).map_err(|problem| at(problem, &keys.item))?;
+        page(self.cards.fill(name, &card))
+    }
+
+    /// A short quiz on several items.
+    pub(super) fn self_check(&self, keys: &CheckKeys, spot: &Spot) -> Result<Trusted, Problem> {
+        #[derive(Serialize)]
+        struct Check<'a> {
+            id: &'a str,
+            level: u8,
+            cards: Vec<Card<'a>>,
+        }
+        if keys.items.get_ref().is_empty() {
+            return Err(Problem::at(keys.items.span(), "This quiz asks nothing.", "Name at least one item."));
+        }
+        let names: Vec<String> =
+            (1..=keys.items.get_ref().len()).map(|number| format!("{}-{number}", spot.id)).collect();
+        let mut puts = Vec::new();
+        for (place, item) in keys.items.get_ref().iter().enumerate() {
+            let seed = derive(spot.seed, place as u64) % SEEDS;
+            puts.push(self.put(item, None, None, keys.units, seed)?);
+        }
+        let mut cards = Vec::new();
+        for ((put, id), item) in puts.iter().zip(&names).zip(keys.items.get_ref()) {
+            cards.push(self.dress(put, Show::Check, id, spot.level).map_err(|problem| at(problem, item))?);
+        }
+        page(self.cards.fill("card-check.html", &Check { id: &spot.id, level: spot.level, cards }))
+    }
+
+    /// A picture of one machine with everything labelled.
+    pub(super) fn picture(&self, keys: &FigureKeys, spot: &Spot) -> Result<Trusted, Problem> {
+        #[derive(Serialize)]
+        struct Picture {
+            faces: Vec<PictureFace>,
+        }
+        #[derive(Serialize)]
+        struct PictureFace {
+            class: &'static str,
+            name: &'static str,
+            figure: Trusted,
+            table: Vec<(String, String)>,
+        }
+        let plans: Vec<&Plan> = match &keys.family {
+            Some(family) => vec![&self.plans[self.plan(family)?]],
+            None => self.plans.iter().collect(),
+        };
+        let wanted = systems(keys.units);
+        let draw = |plan: &Plan, seed: u64| -> Result<Vec<(System, Figure)>, Problem> {
+            let case = plan.draw(seed).map_err(|error| Problem::whole(error.to_string(), ""))?;
+            let one = |system: &System| {
+                let portrait = Portrait::of_case(&format!("{}-{}", spot.id, system.code()), &case, *system);
+                let figure = portrait.draw(keys.name.get_ref()).map_err(|error| undrawn(&error))?;
+                Ok((*system, figure))
+            };
+            wanted.iter().map(one).collect()
+        };
+        // A machine with nothing to draw (a foot without a gap) is passed over, unless the author chose it.
+        let seeds: Vec<u64> = match keys.seed {
+            Some(seed) => vec![seed],
+            None => (0..MOST_TWINS)
+                .map(|again| if again == 0 { spot.seed } else { derive(spot.seed, again) % SEEDS })
+                .collect(),
+        };
+        // The first family that has what the picture needs; if none has, the first one's problem is told.
+        let mut first = None;
+        for plan in plans {
+            let mut drawn = draw(plan, seeds[0]);
+            for seed in &seeds[1..] {
+                if drawn.is_ok() {
+                    break;
+                }
+                drawn = draw(plan, *seed);
+            }
+            match drawn {
+                Ok(drawn) => {
+                    let both = drawn.len() > 1;
+                    let face = |(system, figure): (System, Figure)| {
+                        let caption = if keys.caption.is_empty() { &figure.title } else { &keys.caption };
+                        Ok(PictureFace {
+                            class: class(system, both),
+                            name: name(system, both),
+                            figure: self.cards.figure_html(&figure, caption)?,
+                            table: figure.table,
+                        })
+                    };
+                    let faces: Result<_, PageError> = drawn.into_iter().map(face).collect();
+                    return page(faces.and_then(|faces| self.cards.fill("card-picture.html", &Picture { faces })));
+                }
+                Err(problem) => first = first.or(Some(problem)),
+            }
+        }
+        Err(at(
+            first.unwrap_or_else(|| Problem::whole("The course has no family to draw a machine of.", "")),
+            &keys.name,
+        ))
+    }
+
+    /// Puts the item called `item` about one machine.
+    fn put(
+        &self,
+        item: &Spanned<String>,
+        family: Option<&Spanned<String>>,
+        seed: Option<u64>,
+        units: Option<System>,
+        usual_seed: u64,
+    ) -> Result<Put<'a>, Problem> {
+        let place = self.items.iter().position(|known| known.id == *item.get_ref());
+        let place = place.ok_or_else(|| unknown(item, "item", self.items.iter().map(|item| item.id.as_str())))?;
+        let (plan, ready) = match family {
+            Some(family) => {
+                let plan = self.plan(family)?;
+                let allowed = &self.items[place].families;
+                if !allowed.is_empty() && !allowed.contains(family.get_ref()) {
+                    return Err(Problem::at(
+                        family.span(),
+                        format!("The item {:?} is not for the family {:?}.", item.get_ref(), family.get_ref()),
+                        format!("It is for {}.", allowed.join(", ")),
+                    ));
+                }
+                let ready = self.settle(place, plan, units);
+                (plan, ready.map_err(|error| at(unsettled(&self.plans[plan], &error), family))?)
+            }
+            None => self.first_settled(place, units).map_err(|problem| at(problem, item))?,
+        };
+        let (seed, questions) =
+            twins(&ready, seed, usual_seed).map_err(|error| at(unsettled(&self.plans[plan], &error), item))?;
+        Ok(Put { item: &self.items[place], plan: &self.plans[plan], seed, questions })
+    }
+
+    fn plan(&self, family: &Spanned<String>) -> Result<usize, Problem> {
+        (self.plans.iter().position(|plan| plan.family.id == *family.get_ref()))
+            .ok_or_else(|| unknown(family, "family", self.plans.iter().map(|plan| plan.family.id.as_str())))
+    }
+
+    /// The first family, in the item's own order or the course's, that settles the item.
+    fn first_settled(&self, item: usize, units: Option<System>) -> Result<(usize, Vec<Ready<'a>>), Problem> {
+        let wanted = &self.items[item].families;
+        let plans: Vec<usize> = if wanted.is_empty() {
+            (0..self.plans.len()).collect()
+        } else {
+            wanted.iter().filter_map(|name| self.plans.iter().position(|plan| plan.family.id == *name)).collect()
+        };
+        let mut first = None;
+        for plan in plans {
+            match self.settle(item, plan, units) {
+                Ok(ready) => return Ok((plan, ready)),
+                Err(error) => first = first.or(Some(unsettled(&self.plans[plan], &error))),
+            }
+        }
+        Err(first.unwrap_or_else(|| {
+            Problem::whole(
+                "The course has none of the families this item is for.",
+                "Add one, or change the item's `families`.",
+            )
+        }))
+    }
+
+    /// The item made ready for a family in each system of units wanted.
+    fn settle(&self, item: usize, plan: usize, units: Option<System>) -> Result<Vec<Ready<'a>>, Unsettled> {
+        let mut out = Vec::new();
+        for system in systems(units) {
+            let mut ready = self.ready.borrow_mut();
+            let made = ready
+                .entry((item, plan, *system))
+                .or_insert_with(|| Rc::new(Setting::new(&self.items[item], &self.plans[plan], *system)));
+            if let Err(error) = made.as_ref() {
+                return Err(error.clone());
+            }
+            out.push(Rc::clone(made));
+        }
+        Ok(out)
+    }
+
+    fn dress<'c>(&self, put: &'c Put<'a>, show: Show, id: &'c str, level: u8) -> Result<Card<'c>, Problem> {
+        let same = put.questions.len() > 1 && put.questions.windows(2).all(|pair| alike(&pair[0], &pair[1]));
+        let shown = if same { &put.questions[..1] } else { &put.questions[..] };
+        let faces = shown
+            .iter()
+            .map(|question| self.face(put.item, question, show, id, shown.len() > 1))
+            .collect::<Result<_, _>>()?;
+        Ok(Card {
+            id,
+            level,
+            item: &put.item.id,
+            family: &put.plan.family.id,
+            seed: put.seed,
+            title: &put.item.title,
+            machine: capital(&put.plan.family.name),
+            faces,
+        })
+    }
+
+    fn face(&self, item: &Item, question: &Question, show: Show, id: &str, both: bool) -> Result<Face, Problem> {
+        let code = question.system.code();
+        let draw = |portrait: Portrait| -> Result<Option<Trusted>, Problem> {
+            let Some(name) = &item.figure else { return Ok(None) };
+            let figure = portrait.draw(name).map_err(|error| undrawn(&error))?;
+            page(self.cards.figure_html(&figure, "")).map(Some)
+        };
+        let figure = match show {
+            Show::Worked => None,
+            _ => draw(Portrait::of_question(&format!("{id}-{code}"), question))?,
+        };
+        let solved_figure = match show {
+            Show::Check => None,
+            _ => draw(Portrait::of_solution(&format!("{id}-{code}-solved"), question))?,
+        };
+        let parts = 0..question.parts.len();
+        let each = |html: &dyn Fn(usize) -> Result<Trusted, PageError>| {
+            page(parts.clone().map(html).collect::<Result<Vec<_>, _>>())
+        };
+        Ok(Face {
+            class: class(question.system, both),
+            system: code,
+            name: name(question.system, both),
+            story: question
+                .text
+                .split("\n\n")
+                .map(str::trim)
+                .filter(|line| !line.is_empty())
+                .map(str::to_owned)
+                .collect(),
+            figure,
+            solved_figure,
+            givens: page(self.cards.givens_table(question, None))?,
+            parts: each(&|index| self.cards.part_html(question, index))?,
+            hints: if show == Show::Practice {
+                each(&|index| self.cards.hints_html(item, question, index))?
+            } else {
+                Vec::new()
+            },
+            solutions: each(&|index| self.cards.solution_html(question, index, show == Show::Practice))?,
+        })
+    }
+}
+
+/// The questions of one seed, in each system, about the same machine: a wrong turn that hides within one system's
+/// tolerance makes the draw go on in that system only, so another seed is taken unless the author chose it.
+fn twins(ready: &[Ready<'_>], chosen: Option<u64>, usual: u64) -> Result<(u64, Vec<Question>), Unsettled> {
+    let mut first = None;
+    for again in 0..MOST_TWINS {
+        let seed = chosen.unwrap_or(if again == 0 { usual } else { derive(usual, again) % SEEDS });
+        let mut questions = Vec::new();
+        for setting in ready {
+            questions.push(setting.as_ref().as_ref().map_err(Clone::clone)?.question(seed)?);
+        }
+        if chosen.is_some() || questions.windows(2).all(|pair| pair[0].case.seed == pair[1].case.seed) {
+            return Ok((seed, questions));
+        }
+        first = first.or(Some((seed, questions)));
+    }
+    // The loop runs at least once, so there is a first.
+    first.ok_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))
+}
+
+/// Whether two questions read the same: nothing in them depends on the units.
+fn alike(a: &Question, b: &Question) -> bool {
+    let plain = |question: &Question| {
+        question.parts.iter().all(|part| part.givens.is_empty() && !matches!(part.body, Body::Quantity { .. }))
+    };
+    a.text == b.text
+        && plain(a)
+        && plain(b)
+        && a.parts.iter().zip(&b.parts).all(|(a, b)| a.text == b.text && a.options() == b.options())
+}
+
+fn systems(units: Option<System>) -> &'static [System] {
+    match units {
+        None => &System::ALL,
+        Some(System::Si) => &[System::Si],
+        Some(System::Us) => &[System::Us],
+    }
+}
+
+/// The class that the page's switch of units looks for; none where there is nothing to switch.
+fn class(system: System, both: bool) -> &'static str {
+    match system {
+        _ if !both => "",
+        System::Si => "units-si",
+        System::Us => "units-us",
+    }
+}
+
+/// What a face is called where both stand below each other.
+fn name(system: System, both: bool) -> &'static str {
+    match system {
+        _ if !both => "",
+        System::Si => "In SI units",
+        System::Us => "In US units",
+    }
+}
+
+/// `problem` at the place of `written`, unless it has a place.
+fn at(mut problem: Problem, written: &Spanned<String>) -> Problem {
+    problem.span.get_or_insert(written.span());
+    problem
+}
+
+fn undrawn(error: &PortrayError) -> Problem {
+    Problem::whole(format!("The picture cannot be drawn: {error}."), "")
+}
+
+/// Why an item cannot be put about a family, and what to do about it.
+fn unsettled(plan: &Plan, error: &Unsettled) -> Problem {
+    Problem::whole(
+        format!("The item does not fit the family {:?}: {}.", plan.family.id, why(error)),
+        "Name another family, or change the item or the family.",
+    )
+}

@@ -1,0 +1,230 @@
+//! The picture of a case, by name: values of the registry handed to [`crate::figures`].
+//!
+//! In a question a picture shows what the learner is given. What is asked stands there as `?`, whatever else is not
+//! given has no label, and a length that would show the answer to scale is drawn at a nominal value. In a worked
+//! solution everything known is labelled.
+
+mod chain;
+mod heat;
+mod load;
+mod mount;
+
+use core::fmt;
+
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Case, QuantityId, Registry, System, amount};
+use drivecourse_quiz::Question;
+
+use crate::figures::{Figure, FigureError};
+
+/// The pictures an item or a chapter may name.
+pub const PICTURES: [&str; 6] = ["drive-side", "foot-plan", "foot-corners", "shim-pack", "shaft-load", "warm-up"];
+
+/// What a picture is drawn from.
+#[derive(Debug, Clone)]
+pub struct Portrait {
+    id: String,
+    system: System,
+    values: Vec<f64>,
+    view: View,
+}
+
+/// What of it may be told.
+#[derive(Debug, Clone)]
+enum View {
+    /// Everything.
+    Solved,
+    /// What is shown; what is asked stands as `?`.
+    Question { shown: Vec<QuantityId>, asked: Vec<QuantityId> },
+}
+
+/// Why a picture cannot be drawn.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub enum PortrayError {
+    /// There is no picture of that name.
+    UnknownPicture(String),
+    /// The machine does not say how large something in the picture is.
+    Missing {
+        /// The picture.
+        picture: &'static str,
+        /// What is missing, by its id in the registry.
+        quantity: &'static str,
+    },
+    /// The picture would be empty, because the question shows nothing that it draws.
+    NothingShown {
+        /// The picture.
+        picture: &'static str,
+        /// What it could show, by its id in the registry.
+        quantity: &'static str,
+    },
+    /// A value lies outside what can be drawn.
+    Figure {
+        /// The picture.
+        picture: &'static str,
+        /// What is wrong.
+        cause: FigureError,
+    },
+    /// A calculation behind the picture refused.
+    Calculation {
+        /// The picture.
+        picture: &'static str,
+        /// What it said.
+        cause: drivecourse_calc::Error,
+    },
+}
+
+impl fmt::Display for PortrayError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::UnknownPicture(name) => match nearest(name, PICTURES.into_iter()) {
+                Some(near) => write!(f, "there is no picture called {name:?}; did you mean {near:?}?"),
+                None => write!(f, "there is no picture called {name:?}; there are {}", PICTURES.join(", ")),
+            },
+            Self::Missing { picture, quantity } => {
+                write!(f, "the picture {picture} needs {quantity}, which this machine does not determine")
+            }
+            Self::NothingShown { picture, quantity } => {
+                write!(
+                    f,
+                    "the picture {picture} would be empty: show {quantity} in the question, or leave the picture out"
+                )
+            }
+            Self::Figure { picture, cause } => write!(f, "the picture {picture}: {cause}"),
+            Self::Calculation { picture, cause } => write!(f, "the picture {picture}: {cause}"),
+        }
+    }
+}
+
+impl core::error::Error for PortrayError {}
+
+impl Portrait {
+    /// What the learner is shown with `question`; `id` must be unique in the page.
+    #[must_use]
+    pub fn of_question(id: &str, question: &Question) -> Self {
+        let shown = question.parts.iter().flat_map(|part| part.givens.iter().map(|(id, _)| *id)).collect();
+        let asked = question.parts.iter().filter_map(|part| part.asked()).collect();
+        let mut portrait = Self::of_case(id, &question.case, question.system);
+        portrait.view = View::Question { shown, asked };
+        portrait.show_givens(question);
+        portrait
+    }
+
+    /// Everything about `question`, as its solution works it out.
+    #[must_use]
+    pub fn of_solution(id: &str, question: &Question) -> Self {
+        let mut portrait = Self::of_case(id, &question.case, question.system);
+        for key in question.parts.iter().filter_map(|part| part.key()) {
+            for (value, worked) in portrait.values.iter_mut().zip(&key.values) {
+                if !worked.is_nan() {
+                    *value = *worked;
+                }
+            }
+        }
+        portrait.show_givens(question);
+        portrait
+    }
+
+    /// Everything about `case`, readings as they are read in `system`.
+    #[must_use]
+    pub fn of_case(id: &str, case: &Case, system: System) -> Self {
+        let seen = case.seen(system);
+        let values =
+            seen.iter().zip(&case.values).map(|(seen, held)| if seen.is_nan() { *held } else { *seen }).collect();
+        Self { id: id.to_owned(), system, values, view: View::Solved }
+    }
+
+    fn show_givens(&mut self, question: &Question) {
+        for (id, value) in question.parts.iter().flat_map(|part| &part.givens) {
+            self.values[id.index()] = *value;
+        }
+    }
+
+    /// Draws the picture called `name`.
+    ///
+    /// # Errors
+    /// [`PortrayError`]: no such picture, or something in it is unknown or cannot be drawn.
+    pub fn draw(&self, name: &str) -> Result<Figure, PortrayError> {
+        let picture = PICTURES.into_iter().find(|picture| *picture == name);
+        let board = Board { picture: picture.unwrap_or_default(), portrait: self };
+        match picture {
+            Some("drive-side") => chain::drive_side(&board),
+            Some("foot-plan") => mount::foot_plan(&board),
+            Some("foot-corners") => mount::foot_corners(&board),
+            Some("shim-pack") => mount::shim_pack(&board),
+            Some("shaft-load") => load::shaft_load(&board),
+            Some("warm-up") => heat::warm_up(&board),
+            _ => Err(PortrayError::UnknownPicture(name.to_owned())),
+        }
+    }
+}
+
+/// One picture on the way: looks values and labels up by their ids.
+struct Board<'a> {
+    picture: &'static str,
+    portrait: &'a Portrait,
+}
+
+impl Board<'_> {
+    fn id(&self) -> String {
+        self.portrait.id.clone()
+    }
+
+    fn system(&self) -> System {
+        self.portrait.system
+    }
+
+    fn solved(&self) -> bool {
+        matches!(self.portrait.view, View::Solved)
+    }
+
+    /// The value (SI) of `quantity`, where the machine has one.
+    fn value(&self, quantity: &str) -> Option<f64> {
+        let id = Registry::get().find(quantity)?;
+        Some(self.portrait.values[id.index()]).filter(|value| !value.is_nan())
+    }
+
+    fn need(&self, quantity: &'static str) -> Result<f64, PortrayError> {
+        self.value(quantity).ok_or(PortrayError::Missing { picture: self.picture, quantity })
+    }
+
+    /// Whether the learner is told `quantity`.
+    fn tells(&self, quantity: &str) -> bool {
+        let Some(id) = Registry::get().find(quantity) else { return false };
+        match &self.portrait.view {
+            View::Solved => self.value(quantity).is_some(),
+            View::Question { shown, .. } => shown.contains(&id),
+        }
+    }
+
+    /// Whether the learner has to find `quantity`.
+    fn asks(&self, quantity: &str) -> bool {
+        let Some(id) = Registry::get().find(quantity) else { return false };
+        match &self.portrait.view {
+            View::Solved => false,
+            View::Question { shown, asked } => asked.contains(&id) && !shown.contains(&id),
+        }
+    }
+
+    /// The value to draw: `nominal` where a drawing to scale would tell what is asked.
+    fn drawn(&self, quantity: &'static str, nominal: f64) -> Result<f64, PortrayError> {
+        if self.asks(quantity) { Ok(nominal) } else { self.need(quantity) }
+    }
+
+    /// The value written out, `?` where it is asked, nothing where it is not told.
+    fn label(&self, quantity: &str) -> Option<String> {
+        if self.tells(quantity) {
+            let id = Registry::get().find(quantity)?;
+            return Some(amount::write(id.get(), self.value(quantity)?, self.system()));
+        }
+        self.asks(quantity).then(|| "?".to_owned())
+    }
+
+    fn finish(&self, drawing: Result<Figure, FigureError>) -> Result<Figure, PortrayError> {
+        drawing.map_err(|cause| PortrayError::Figure { picture: self.picture, cause })
+    }
+
+    fn calculated<T>(&self, result: Result<T, drivecourse_calc::Error>) -> Result<T, PortrayError> {
+        result.map_err(|cause| PortrayError::Calculation { picture: self.picture, cause })
+    }
+}

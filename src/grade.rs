@@ -1,0 +1,99 @@
+//! `grade`: responses in, marks with reasons out.
+
+use std::io::Write as _;
+use std::path::Path;
+
+use anyhow::{Context, Result, bail};
+use drivecourse_course::card::{candidate_result, class_results};
+use drivecourse_course::pages::Pages;
+use drivecourse_course::pages::model::Head;
+use drivecourse_quiz::grade::{candidates_csv, parts_csv};
+use drivecourse_quiz::{Bank, Exam, Graded, Notice, Responses, grade};
+
+use crate::assets::Assets;
+use crate::course::pages;
+use crate::{bank, cli, files, papers};
+
+pub(crate) fn run(options: &cli::Grade) -> Result<()> {
+    let assets = Assets::load(options.module.module.as_deref())?;
+    let bank = bank::load(&assets)?;
+    let exam = papers::read_record(&options.exam)?;
+    let mut inputs = Vec::new();
+    for path in &options.responses {
+        let bytes = std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))?;
+        inputs.push((path.display().to_string(), bytes));
+    }
+    let (graded, notices) = judge(&bank, &exam, &papers::scenario_digest(&assets.scenarios), &inputs)?;
+    for notice in &notices {
+        eprintln!("{notice}");
+    }
+    let out = options.out.clone().unwrap_or_else(|| options.exam.join("results"));
+    let remarks = notices.iter().filter(|notice| notice.lost).map(ToString::to_string).collect();
+    write(&graded, &pages(&assets)?, &options.plant, options.date.clone(), remarks, &out)?;
+    let mut stdout = std::io::stdout().lock();
+    if options.json {
+        stdout.write_all(graded.json().as_bytes())?;
+        return Ok(());
+    }
+    for paper in &graded.candidates {
+        writeln!(stdout, "{}  {:<24} {}", paper.code, paper.candidate.name, paper.says)?;
+    }
+    writeln!(stdout, "\nresults in {}; open {}", out.display(), out.join("results.html").display())?;
+    Ok(())
+}
+
+/// Grades what was handed in; nothing is graded against other numbers than those printed.
+pub(crate) fn judge(
+    bank: &Bank,
+    exam: &Exam,
+    scenario: &str,
+    inputs: &[(String, Vec<u8>)],
+) -> Result<(Graded, Vec<Notice>)> {
+    let settings = exam.settings(bank);
+    let mut responses = Responses::new(exam);
+    for (name, bytes) in inputs {
+        responses.add(name, bytes);
+    }
+    match grade(exam, &settings, &responses, papers::threads()) {
+        Ok(graded) => Ok((graded, responses.notices)),
+        Err(mismatches) => {
+            let lines: Vec<_> = mismatches.iter().take(5).map(ToString::to_string).collect();
+            let changed = if scenario == exam.scenario {
+                ""
+            } else {
+                "\nThe families or items have changed since the papers were made."
+            };
+            bail!("nothing was graded:\n{}{changed}", lines.join("\n"))
+        }
+    }
+}
+
+/// Writes the summary, a sheet for each candidate, and the tables.
+pub(crate) fn write(
+    graded: &Graded,
+    pages: &Pages,
+    plant: &str,
+    date: Option<String>,
+    remarks: Vec<String>,
+    out: &Path,
+) -> Result<()> {
+    for paper in &graded.candidates {
+        let head = Head {
+            plant: plant.to_owned(),
+            exam: graded.title.clone(),
+            candidate: paper.candidate.name.clone(),
+            code: paper.code.to_string(),
+            date: date.clone(),
+        };
+        let html = pages.render("candidate.html", &candidate_result(head, paper))?;
+        files::write(
+            &out.join("candidates").join(format!("{}-{}.html", paper.candidate.id, paper.code)),
+            html.as_bytes(),
+        )?;
+    }
+    let class = class_results(plant, date, graded, remarks);
+    files::write(&out.join("results.html"), pages.render("results.html", &class)?.as_bytes())?;
+    files::write(&out.join("candidates.csv"), candidates_csv(graded).as_bytes())?;
+    files::write(&out.join("parts.csv"), parts_csv(graded).as_bytes())?;
+    files::write(&out.join("results.json"), graded.json().as_bytes())
+}

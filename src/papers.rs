@@ -1,0 +1,232 @@
+//! `papers`: a different sealed paper for everyone on a roster, the keys, and a response file to fill in.
+
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context, Result, anyhow, bail};
+use drivecourse_course::card::{Sheet, key_model, paper_model};
+use drivecourse_course::pages::Pages;
+use drivecourse_course::pages::model::Head;
+use drivecourse_machine::Problem;
+use drivecourse_quiz::response::Template;
+use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Paper, Person, Roster, Secret, Used};
+use sha2::{Digest, Sha256};
+
+use crate::assets::{Assets, Files};
+use crate::course::pages;
+use crate::{bank, cli, files};
+
+/// How papers are marked, as it stands on every one of them.
+const POLICY: [&str; 5] = [
+    "Write each answer with its unit. Any unit of the right kind will do.",
+    "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three figures are enough.",
+    "A later part is also marked from your own earlier answer: a slip is charged once.",
+    "Questions about safety must be right, whatever the score.",
+    "Show your working: it helps you, and the assessor if an answer is in doubt.",
+];
+
+pub(crate) fn run(options: &cli::Papers) -> Result<()> {
+    let assets = Assets::load(options.module.module.as_deref())?;
+    let bank = bank::load(&assets)?;
+    let (exam, blueprint) = blueprint(&assets, &options.exam)?;
+    let roster = roster(&assets, &options.roster)?;
+    let secret = secret(&options.secret)?;
+    let folder = &options.out;
+    if folder.join(RECORD).exists() {
+        bail!("{} holds an exam already; choose another folder with --out, or move that one away", folder.display());
+    }
+    let mut used = Used::new();
+    for earlier in &options.after {
+        used.add(&read_record(earlier)?);
+    }
+    let made = Order {
+        plant: options.plant.clone(),
+        exam: options.name.clone().unwrap_or(exam),
+        blueprint,
+        people: roster.people,
+        sitting: options.sitting,
+        date: options.date.clone(),
+    }
+    .make(&bank, &pages(&assets)?, &scenario_digest(&assets.scenarios), secret, used, folder)?;
+    for remark in &made.remarks {
+        eprintln!("drivecourse: {remark}");
+    }
+    println!(
+        "{} papers of {} questions in {}",
+        made.exam.papers.len(),
+        made.exam.blueprint.questions(),
+        folder.join("papers").display()
+    );
+    println!(
+        "their keys in {}; keep them and {} from the candidates",
+        folder.join("keys").display(),
+        folder.join(RECORD).display()
+    );
+    println!("answers go into {}", folder.join(RESPONSES).display());
+    Ok(())
+}
+
+/// The assessor's record of an exam.
+pub(crate) const RECORD: &str = "exam.json";
+/// The response file to fill in.
+pub(crate) const RESPONSES: &str = "responses.csv";
+
+/// What papers are wanted.
+pub(crate) struct Order {
+    pub(crate) plant: String,
+    pub(crate) exam: String,
+    pub(crate) blueprint: Blueprint,
+    pub(crate) people: Vec<Person>,
+    pub(crate) sitting: u32,
+    pub(crate) date: Option<String>,
+}
+
+/// What was made.
+pub(crate) struct Made {
+    pub(crate) exam: Exam,
+    pub(crate) remarks: Vec<String>,
+}
+
+impl Order {
+    /// Draws the papers and writes the exam folder. The record comes last: without it, nothing counts as made.
+    pub(crate) fn make(
+        self,
+        bank: &Bank,
+        pages: &Pages,
+        scenario: &str,
+        secret: Secret,
+        used: Used,
+        folder: &Path,
+    ) -> Result<Made> {
+        let mut exam = Exam::new(&self.exam, scenario, &secret, self.blueprint.clone());
+        let told = |problems: Vec<Problem>| {
+            let lines: Vec<_> = problems.iter().map(ToString::to_string).collect();
+            anyhow!("no papers can be drawn:\n{}", lines.join("\n"))
+        };
+        let mut draw = Draw::new(bank, &self.blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
+        let remarks = draw.remarks();
+        let mut template = Template::default();
+        let mut outcome = Ok(());
+        draw.papers(&self.people, self.sitting, threads(), |paper| {
+            if outcome.is_ok() {
+                outcome = self.write(&paper, pages, folder);
+            }
+            template.add(&paper);
+            exam.push(&paper);
+        })
+        .map_err(|problem| told(vec![problem]))?;
+        outcome?;
+        files::write(&folder.join(RESPONSES), template.finish().as_bytes())?;
+        files::write(&folder.join(RECORD), exam.write().as_bytes())?;
+        Ok(Made { exam, remarks })
+    }
+
+    /// Writes one candidate's paper and the key to it.
+    fn write(&self, paper: &Paper, pages: &Pages, folder: &Path) -> Result<()> {
+        let head = Head {
+            plant: self.plant.clone(),
+            exam: self.blueprint.title.clone(),
+            candidate: paper.candidate.name.clone(),
+            code: paper.code.to_string(),
+            date: self.date.clone(),
+        };
+        let sheets: Vec<_> =
+            paper.questions.iter().map(|placed| Sheet { item: placed.item, question: &placed.question }).collect();
+        let time = Some(format!("{} minutes", self.blueprint.minutes));
+        let policy = POLICY.iter().map(|line| (*line).to_owned()).collect();
+        let sheet = paper_model(head.clone(), &sheets, time, self.blueprint.cautions.clone(), policy)
+            .with_context(|| format!("the paper of {} cannot be drawn", paper.candidate.name))?;
+        let name = format!("{}-{}", paper.candidate.id, paper.code);
+        files::write(
+            &folder.join("papers").join(format!("{name}.html")),
+            pages.render("paper.html", &sheet)?.as_bytes(),
+        )?;
+        let key = key_model(head, &sheets, format!("drivecourse {}", env!("CARGO_PKG_VERSION")));
+        files::write(&folder.join("keys").join(format!("{name}-key.html")), pages.render("key.html", &key)?.as_bytes())
+    }
+}
+
+/// Threads to work with.
+pub(crate) fn threads() -> usize {
+    std::thread::available_parallelism().map_or(1, usize::from)
+}
+
+/// SHA-256 over the families and items, in order of path.
+pub(crate) fn scenario_digest(scenarios: &Files) -> String {
+    let mut hash = Sha256::new();
+    for (path, bytes) in
+        scenarios.iter().filter(|(path, _)| path.starts_with("families/") || path.starts_with("items/"))
+    {
+        hash.update((path.len() as u64).to_le_bytes());
+        hash.update(path);
+        hash.update((bytes.len() as u64).to_le_bytes());
+        hash.update(bytes);
+    }
+    hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// A blueprint by the name of a built-in or module exam, or from a file; and the exam's short name.
+pub(crate) fn blueprint(assets: &Assets, name: &str) -> Result<(String, Blueprint)> {
+    let (shown, text) = named_file(assets, "exams", name, ".toml")?;
+    let short = Path::new(name).file_stem().map_or_else(|| name.to_owned(), |stem| stem.to_string_lossy().into_owned());
+    Ok((short, Blueprint::read(&text).map_err(|problems| report(&shown, &text, &problems))?))
+}
+
+/// A roster by the name of one in the module, or from a file, in TOML or CSV.
+pub(crate) fn roster(assets: &Assets, name: &str) -> Result<Roster> {
+    let (shown, text) = named_file(assets, "rosters", name, ".csv")?;
+    let read = if shown.ends_with(".toml") { Roster::read_toml(&text) } else { Roster::read_csv(&text) };
+    read.map_err(|problems| report(&shown, &text, &problems))
+}
+
+fn named_file(assets: &Assets, folder: &str, name: &str, ending: &str) -> Result<(String, String)> {
+    let path = Path::new(name);
+    if path.is_file() {
+        return Ok((name.to_owned(), files::read_text(path)?));
+    }
+    for inside in [format!("{folder}/{name}"), format!("{folder}/{name}{ending}"), format!("{folder}/{name}.toml")] {
+        if let Some(bytes) = assets.scenarios.get(&inside) {
+            let text =
+                String::from_utf8(bytes.clone()).with_context(|| format!("scenarios/{inside} is not UTF-8 text"))?;
+            return Ok((format!("scenarios/{inside}"), text));
+        }
+    }
+    let there: Vec<_> = assets.scenarios.keys().filter_map(|path| path.strip_prefix(&format!("{folder}/"))).collect();
+    bail!("there is no file {name}, and no such name among the {folder} ({})", there.join(", "))
+}
+
+fn report(file: &str, text: &str, problems: &[Problem]) -> anyhow::Error {
+    let lines: Vec<_> = problems.iter().map(|problem| problem.report(file, text)).collect();
+    anyhow!("{file} cannot be used:\n{}", lines.join("\n"))
+}
+
+/// The assessor's secret, made at first use.
+pub(crate) fn secret(path: &Path) -> Result<Secret> {
+    if path.exists() {
+        let text = files::read_text(path)?;
+        return Secret::read(&text).with_context(|| format!("cannot use {}", path.display()));
+    }
+    let secret = new_secret()?;
+    files::write_private(path, secret.write().as_bytes())?;
+    eprintln!(
+        "drivecourse: made a new secret in {}; keep it safe, no paper can be made again without it",
+        path.display()
+    );
+    Ok(secret)
+}
+
+/// A secret from the system's random source.
+pub(crate) fn new_secret() -> Result<Secret> {
+    let mut bytes = [0; 32];
+    getrandom::fill(&mut bytes).map_err(|error| anyhow!("the system gives no random numbers: {error}"))?;
+    Ok(Secret::new(bytes))
+}
+
+/// The record in an exam folder, or the file itself.
+pub(crate) fn read_record(path: &Path) -> Result<Exam> {
+    let file: PathBuf = if path.is_dir() { path.join(RECORD) } else { path.to_path_buf() };
+    if !file.exists() {
+        bail!("{} is no exam folder: it has no {RECORD}", path.display());
+    }
+    let text = files::read_text(&file)?;
+    Exam::read(&text).map_err(|problem| anyhow!("{}", problem.report(&file.display().to_string(), &text)))
+}

@@ -1,0 +1,150 @@
+//! The families and items of a module, read and checked together.
+
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Family, Plan, Problem, System};
+
+use crate::item::{Item, read_items};
+use crate::question::Setting;
+
+/// Families ready to draw from, and the items to ask about them.
+#[derive(Debug, Clone, Default)]
+pub struct Bank {
+    /// Families, in the order of their names.
+    pub plans: Vec<Plan>,
+    /// Items, in the order of their files.
+    pub items: Vec<Item>,
+}
+
+/// Something wrong in one of a module's files, ready to print.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct FileProblem {
+    /// Path inside the scenarios, such as `items/chain.toml`.
+    pub file: String,
+    /// What and where.
+    pub problem: Problem,
+    /// As a person reads it: place, sentence, the line with a pointer, the mend.
+    pub report: String,
+}
+
+impl Bank {
+    /// A bank of these items and families.
+    ///
+    /// # Errors
+    /// A [`Problem`] for each id that stands twice.
+    pub fn new(items: Vec<Item>, plans: Vec<Plan>) -> Result<Self, Vec<Problem>> {
+        let twice = |what: &str, ids: Vec<&str>| -> Vec<Problem> {
+            let again = ids.iter().enumerate().filter(|(place, id)| ids[..*place].contains(id));
+            again
+                .map(|(_, id)| {
+                    Problem::whole(format!("There are two {what} called {id:?}."), "Give one of them another id.")
+                })
+                .collect()
+        };
+        let mut problems = twice("items", items.iter().map(|item| item.id.as_str()).collect());
+        problems.extend(twice("families", plans.iter().map(|plan| plan.family.id.as_str()).collect()));
+        if problems.is_empty() { Ok(Self { plans, items }) } else { Err(problems) }
+    }
+
+    /// The place of the item called `id`.
+    pub fn item_place(&self, id: &str) -> Option<usize> {
+        self.items.iter().position(|item| item.id == id)
+    }
+
+    /// The place of the family called `id`.
+    pub fn plan_place(&self, id: &str) -> Option<usize> {
+        self.plans.iter().position(|plan| plan.family.id == id)
+    }
+
+    /// Reads `families/*.toml` and `items/*.toml` among `files` (path and bytes, in order of path);
+    /// whatever can be read, and every problem met.
+    pub fn read<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> (Self, Vec<FileProblem>) {
+        let mut bank = Self::default();
+        let mut found = Vec::new();
+        for (path, bytes) in files {
+            let Some(name) = path.strip_suffix(".toml") else { continue };
+            if !name.starts_with("families/") && !name.starts_with("items/") {
+                continue;
+            }
+            let text = match std::str::from_utf8(bytes) {
+                Ok(text) => text,
+                Err(error) => {
+                    let line = bytes[..error.valid_up_to()].iter().filter(|byte| **byte == b'\n').count() + 1;
+                    let problem = Problem::whole(format!("Line {line} is not UTF-8 text."), "Save the file as UTF-8.");
+                    found.push(FileProblem { file: path.into(), report: problem.report(path, ""), problem });
+                    continue;
+                }
+            };
+            let mut tell = |problems: Vec<Problem>| {
+                for problem in problems {
+                    found.push(FileProblem { file: path.into(), report: problem.report(path, text), problem });
+                }
+            };
+            match name.strip_prefix("families/") {
+                Some(id) => match Family::read(id, text).and_then(Plan::new) {
+                    Ok(plan) => bank.plans.push(plan),
+                    Err(problems) => tell(problems),
+                },
+                None => match read_items(text) {
+                    Ok(items) => {
+                        for item in items {
+                            if bank.items.iter().any(|other| other.id == item.id) {
+                                let what = format!("There is another item called {:?} in another file.", item.id);
+                                tell(vec![Problem::at(item.span.clone(), what, "Give one of them another id.")]);
+                            }
+                            bank.items.push(item);
+                        }
+                    }
+                    Err(problems) => tell(problems),
+                },
+            }
+        }
+        (bank, found)
+    }
+
+    /// The family called `id`.
+    ///
+    /// # Errors
+    /// A sentence that names what is near, or what there is.
+    pub fn plan(&self, id: &str) -> Result<&Plan, String> {
+        let found = self.plans.iter().find(|plan| plan.family.id == id);
+        found.ok_or_else(|| {
+            format!("there is no family {id:?}{}", hint(id, self.plans.iter().map(|plan| plan.family.id.as_str())))
+        })
+    }
+
+    /// The item called `id`.
+    ///
+    /// # Errors
+    /// A sentence that names what is near, or what there is.
+    pub fn item(&self, id: &str) -> Result<&Item, String> {
+        let found = self.items.iter().find(|item| item.id == id);
+        found.ok_or_else(|| {
+            format!("there is no item {id:?}{}", hint(id, self.items.iter().map(|item| item.id.as_str())))
+        })
+    }
+
+    /// Every wanted item with every family it settles on, in `system`.
+    pub fn settings(&self, system: System, wanted: impl Fn(&Item, &Plan) -> bool) -> Vec<Setting<'_>> {
+        let mut out = Vec::new();
+        for item in &self.items {
+            for plan in &self.plans {
+                let allowed = item.families.is_empty() || item.families.contains(&plan.family.id);
+                if allowed
+                    && wanted(item, plan)
+                    && let Ok(setting) = Setting::new(item, plan, system)
+                {
+                    out.push(setting);
+                }
+            }
+        }
+        out
+    }
+}
+
+/// `; did you mean ...?`, or the list of what there is.
+pub fn hint<'a>(word: &str, names: impl Iterator<Item = &'a str> + Clone) -> String {
+    match nearest(word, names.clone()) {
+        Some(near) => format!("; did you mean {near:?}?"),
+        None => format!("; there are: {}", names.collect::<Vec<_>>().join(", ")),
+    }
+}

@@ -1,0 +1,371 @@
+//! Blueprints: what every paper of an exam is made of.
+//!
+//! ```toml
+//! title = "Commissioning a conveyor drive"
+//! minutes = 60
+//! pass = "70 %"
+//! units = "si"                    # or "us"; a person on the roster may ask for the other
+//! band = "5 %"                    # how far a paper's difficulty may lie from the mean
+//! families = ["quarry-head"]      # left out: every family
+//! cautions = ["Isolate and lock out before you touch the drive."]   # left out: the usual ones
+//!
+//! [[row]]
+//! topic = "mount"                 # or skill = "..." or item = "..."
+//! count = 3
+//!
+//! [[row]]
+//! skill = "lock-out"
+//! count = 1
+//! safety_only = true              # only questions which fail a paper that misses them
+//! marks = 2                       # only questions worth two marks
+//! ```
+//!
+//! Every paper meets every row exactly, and at least one row must make sure of a safety question;
+//! an exam of a trade part without any says `no_safety = true`.
+
+use core::fmt;
+use core::ops::Range;
+
+use drivecourse_machine::amount::{self, Wanted};
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Kind, Problem, System, topics};
+use serde::{Deserialize, Serialize};
+use toml::{Spanned, Value as Toml};
+
+use crate::item::Item;
+
+const MOST_ROWS: usize = 200;
+const MOST_COUNT: u32 = 200;
+
+/// What is printed above every paper whose blueprint names no cautions of its own.
+pub const USUAL_CAUTIONS: [&str; 5] = [
+    "The questions describe machines on paper. Do nothing on a machine from a paper alone.",
+    "Before you touch a drive: isolate it, lock it out, and verify zero energy. A loaded chain or a load that can run \
+     back stores energy too.",
+    "No drive runs, not even for a moment, without its guards in place.",
+    "Wear the protective equipment that the job and the site ask for.",
+    "The maker's manual, the site's rules and local codes go before anything written here; licensed work is for \
+     licensed people.",
+];
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    title: Spanned<String>,
+    minutes: Spanned<u32>,
+    pass: Spanned<Toml>,
+    units: Option<Spanned<String>>,
+    band: Option<Spanned<Toml>>,
+    families: Option<Spanned<Vec<Spanned<String>>>>,
+    cautions: Option<Spanned<Vec<String>>>,
+    #[serde(default)]
+    no_safety: bool,
+    #[serde(default)]
+    row: Vec<RowFile>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RowFile {
+    topic: Option<Spanned<String>>,
+    skill: Option<Spanned<String>>,
+    item: Option<Spanned<String>>,
+    count: Spanned<u32>,
+    marks: Option<Spanned<u32>>,
+    #[serde(default)]
+    safety_only: bool,
+}
+
+/// Which items a row takes from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Pick {
+    /// Those of a topic.
+    Topic(String),
+    /// Those of a skill.
+    Skill(String),
+    /// This one.
+    Item(String),
+}
+
+impl fmt::Display for Pick {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Topic(name) => write!(f, "topic {name:?}"),
+            Self::Skill(name) => write!(f, "skill {name:?}"),
+            Self::Item(name) => write!(f, "item {name:?}"),
+        }
+    }
+}
+
+/// One row: so many questions of a sort.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Row {
+    /// Of which sort.
+    pub pick: Pick,
+    /// How many.
+    pub count: u32,
+    /// Only items worth so many marks.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub marks: Option<u32>,
+    /// Only items that fail a paper which misses them.
+    #[serde(default)]
+    pub safety_only: bool,
+    /// Where the row's name stands in the file, in bytes.
+    #[serde(skip)]
+    pub span: Range<usize>,
+}
+
+impl Row {
+    /// Whether the row may take `item`.
+    pub fn takes(&self, item: &Item) -> bool {
+        let picked = match &self.pick {
+            Pick::Topic(name) => item.topic == *name,
+            Pick::Skill(name) => item.skill == *name,
+            Pick::Item(name) => item.id == *name,
+        };
+        let marks = || item.parts.iter().map(|part| part.marks).sum::<u32>();
+        picked && (item.safety || !self.safety_only) && self.marks.is_none_or(|wanted| wanted == marks())
+    }
+}
+
+/// What every paper of an exam is made of.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Blueprint {
+    /// As a heading.
+    pub title: String,
+    /// Time allowed.
+    pub minutes: u32,
+    /// Share of the marks that passes, 0 to 1.
+    pub pass: f64,
+    /// Units of every paper whose person asks for no others.
+    pub units: System,
+    /// Printed above the questions.
+    pub cautions: Vec<String>,
+    /// How far a paper's difficulty may lie from the mean, as a share of it.
+    pub band: f64,
+    /// Whether papers may do without a safety question.
+    #[serde(default)]
+    pub no_safety: bool,
+    /// Families the questions are about; `None` for all.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub families: Option<Vec<String>>,
+    /// What is asked.
+    pub rows: Vec<Row>,
+    /// Where the families' names stand in the file, in bytes.
+    #[serde(skip)]
+    pub family_spans: Vec<Range<usize>>,
+}
+
+impl Blueprint {
+    /// Reads a blueprint from TOML. Whether the bank has what its rows ask for is seen when
+    /// [`Draw::new`](crate::Draw::new) settles it.
+    ///
+    /// # Errors
+    /// Every [`Problem`] found, in one pass.
+    pub fn read(text: &str) -> Result<Self, Vec<Problem>> {
+        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+        let mut reader = Reader { problems: Vec::new() };
+        if file.title.get_ref().trim().is_empty() || file.title.get_ref().chars().any(char::is_control) {
+            reader.say(file.title.span(), "The title must be one line of text.", "Write title = \"...\".");
+        }
+        if !(1..=1440).contains(file.minutes.get_ref()) {
+            reader.say(
+                file.minutes.span(),
+                "The time must lie between 1 and 1440 minutes.",
+                "Write minutes = 60, say.",
+            );
+        }
+        let pass = reader.share(&file.pass, "pass", 1.0);
+        let band = file.band.as_ref().map_or(0.05, |band| reader.share(band, "band", 1.0));
+        let units = file.units.map_or(System::default(), |units| {
+            let found = System::ALL.into_iter().find(|system| system.code() == units.get_ref());
+            if found.is_none() {
+                reader.say(units.span(), format!("{:?} is no set of units.", units.get_ref()), "Write si or us.");
+            }
+            found.unwrap_or_default()
+        });
+        if let Some(families) = &file.families
+            && families.get_ref().is_empty()
+        {
+            reader.say(families.span(), "No family is left to ask about.", "Name one, or take the line out.");
+        }
+        if let Some(cautions) = &file.cautions
+            && cautions.get_ref().iter().all(|caution| caution.trim().is_empty())
+        {
+            reader.say(
+                cautions.span(),
+                "A paper about machines must bear cautions.",
+                "Write at least one, or take the line out for the usual ones.",
+            );
+        }
+        if file.row.is_empty() || file.row.len() > MOST_ROWS {
+            reader.problems.push(Problem::whole(
+                format!("A blueprint has between 1 and {MOST_ROWS} rows."),
+                "Add a [[row]] with a topic, a skill or an item, and a count.",
+            ));
+        }
+        let rows = file.row.into_iter().filter_map(|row| reader.row(row)).collect();
+        let families: Vec<_> = file.families.map_or_else(Vec::new, Spanned::into_inner);
+        let blueprint = Self {
+            title: file.title.into_inner(),
+            minutes: file.minutes.into_inner(),
+            pass,
+            units,
+            cautions: file.cautions.map_or_else(|| USUAL_CAUTIONS.map(str::to_owned).to_vec(), Spanned::into_inner),
+            band,
+            no_safety: file.no_safety,
+            family_spans: families.iter().map(Spanned::span).collect(),
+            families: Some(families.into_iter().map(Spanned::into_inner).collect::<Vec<_>>())
+                .filter(|families| !families.is_empty()),
+            rows,
+        };
+        if reader.problems.is_empty() { Ok(blueprint) } else { Err(reader.problems) }
+    }
+
+    /// How many questions a paper has.
+    pub fn questions(&self) -> usize {
+        self.rows.iter().map(|row| row.count as usize).sum()
+    }
+}
+
+struct Reader {
+    problems: Vec<Problem>,
+}
+
+impl Reader {
+    fn say(&mut self, span: Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
+        self.problems.push(Problem::at(span, what, mend));
+    }
+
+    /// A share as people write it: `"70 %"`, `0.7`.
+    fn share(&mut self, value: &Spanned<Toml>, name: &str, most: f64) -> f64 {
+        let text = match value.get_ref() {
+            Toml::String(text) => text.clone(),
+            other => other.to_string(),
+        };
+        let read = amount::read(&text, &Wanted::new(Kind::Ratio)).map(|read| read.base);
+        // 70 % is 0.7, not 0.7000000000000001.
+        let read = read.map(|share| (share * 1e12).round() / 1e12);
+        match read {
+            Ok(share) if share > 0.0 && share <= most => share,
+            _ => {
+                self.say(
+                    value.span(),
+                    format!("{text:?} is no share between 0 and {:.0} %.", most * 100.0),
+                    format!("Write {name} = \"5 %\" or {name} = 0.05, say."),
+                );
+                most
+            }
+        }
+    }
+
+    fn row(&mut self, row: RowFile) -> Option<Row> {
+        let names = [row.topic.as_ref(), row.skill.as_ref(), row.item.as_ref()];
+        let named: Vec<_> = names.iter().flatten().collect();
+        if named.len() != 1 {
+            let span = named.get(1).map_or(row.count.span(), |name| name.span());
+            self.say(span, "A row takes from exactly one thing.", "Give it one of `topic`, `skill` and `item`.");
+            return None;
+        }
+        let span = named[0].span();
+        if let Some(topic) = &row.topic
+            && !topics::ALL.iter().any(|known| known.id == topic.get_ref())
+        {
+            let ids = || topics::ALL.iter().map(|topic| topic.id);
+            let mend = nearest(topic.get_ref(), ids()).map_or_else(
+                || format!("The topics are {}.", ids().collect::<Vec<_>>().join(", ")),
+                |near| format!("Did you mean {near:?}?"),
+            );
+            self.say(span.clone(), format!("There is no topic called {:?}.", topic.get_ref()), mend);
+        }
+        if !(1..=MOST_COUNT).contains(row.count.get_ref()) {
+            self.say(
+                row.count.span(),
+                format!("A row takes between 1 and {MOST_COUNT} questions."),
+                "Write count = 2, say, or take the row out.",
+            );
+        }
+        if let Some(marks) = &row.marks
+            && *marks.get_ref() == 0
+        {
+            self.say(marks.span(), "A question earns at least one mark.", "Write marks = 2, or take it out.");
+        }
+        let pick = match (row.topic, row.skill, row.item) {
+            (Some(name), ..) => Pick::Topic(name.into_inner()),
+            (_, Some(name), _) => Pick::Skill(name.into_inner()),
+            (.., name) => Pick::Item(name?.into_inner()),
+        };
+        Some(Row {
+            pick,
+            count: row.count.into_inner(),
+            marks: row.marks.map(Spanned::into_inner),
+            safety_only: row.safety_only,
+            span,
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const GOOD: &str = r#"title = "Mounting"
+minutes = 45
+pass = "70 %"
+band = 0.08
+families = ["bench"]
+[[row]]
+topic = "mount"
+count = 3
+[[row]]
+item = "lock-out"
+count = 1
+safety_only = true
+marks = 2
+"#;
+
+    #[test]
+    fn a_good_blueprint_is_read() {
+        let blueprint = Blueprint::read(GOOD).unwrap();
+        assert_eq!((blueprint.minutes, blueprint.pass, blueprint.band), (45, 0.7, 0.08));
+        assert_eq!(blueprint.questions(), 4);
+        assert_eq!(blueprint.units, System::Si);
+        assert_eq!(blueprint.cautions.len(), USUAL_CAUTIONS.len());
+        assert_eq!(blueprint.rows[1].pick, Pick::Item("lock-out".into()));
+        assert_eq!(&GOOD[blueprint.rows[0].span.clone()], "\"mount\"");
+        assert_eq!(&GOOD[blueprint.family_spans[0].clone()], "\"bench\"");
+        let json = serde_json::to_string(&blueprint).unwrap();
+        let again: Blueprint = serde_json::from_str(&json).unwrap();
+        assert_eq!(serde_json::to_string(&again).unwrap(), json);
+    }
+
+    #[test]
+    fn problems_name_their_place() {
+        for (from, to, line, what) in [
+            ("\"Mounting\"", "\" \"", 1, "one line"),
+            ("minutes = 45", "minutes = 0", 2, "1440"),
+            ("\"70 %\"", "\"170 %\"", 3, "no share"),
+            ("\"70 %\"", "true", 3, "no share"),
+            ("0.08", "0", 4, "no share"),
+            ("[\"bench\"]", "[]", 5, "No family"),
+            ("band", "cautions = [\"\"]\nband", 4, "cautions"),
+            ("band", "units = \"metric\"\nband", 4, "set of units"),
+            ("topic = \"mount\"", "topic = \"mound\"", 7, "no topic"),
+            ("topic = \"mount\"", "topic = \"mount\"\nskill = \"x\"", 8, "exactly one"),
+            ("topic = \"mount\"\n", "", 7, "exactly one"),
+            ("count = 3", "count = 0", 8, "between 1"),
+            ("count = 3", "count = -3", 8, "not valid"),
+            ("marks = 2", "marks = 0", 13, "at least one mark"),
+            ("safety_only", "safety", 12, "not valid"),
+        ] {
+            let text = GOOD.replacen(from, to, 1);
+            let problems = Blueprint::read(&text).unwrap_err();
+            let found = (problems[0].line_column(&text).map(|(line, _)| line), problems.len());
+            assert_eq!(found, (Some(line), 1), "{from} -> {to}: {problems:?}");
+            assert!(problems[0].to_string().contains(what), "{problems:?}");
+        }
+        let text = GOOD.replace("minutes = 45", "minutes = 0").replace("count = 1", "count = 0");
+        assert_eq!(Blueprint::read(&text).unwrap_err().len(), 2, "all problems in one pass");
+    }
+}

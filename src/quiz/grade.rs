@@ -1,0 +1,276 @@
+//! Grading: what every paper of an exam earned, what went wrong, and how the items did.
+//!
+//! A paper passes with at least the blueprint's share of its marks and no safety question missed.
+//! A safety question is missed as soon as one of its parts does not earn its marks. A paper of which
+//! nothing was handed in is absent: not passed, and left out of the statistics.
+
+mod export;
+mod statistics;
+
+pub use export::{candidates_csv, parts_csv};
+pub use statistics::{Count, ItemStatistics};
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use crate::code::Code;
+use crate::exam::{Exam, Mismatch};
+use crate::explain::{self, part_letter};
+use crate::mark::{Mark, Verdict, mark};
+use crate::paper::{Paper, Placed, Settings, in_parallel};
+use crate::question::{Part, Question};
+use crate::response::Responses;
+use crate::roster::Person;
+use statistics::Statistics;
+
+/// Papers in the works at one time, for each thread.
+const BATCH: usize = 32;
+
+/// One part of a graded question.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct GradedPart {
+    /// `a`, `b` ...
+    pub part: char,
+    /// The question in words.
+    pub asked: String,
+    /// As it was written.
+    pub answer: String,
+    /// How it turned out.
+    pub verdict: Verdict,
+    /// Marks earned.
+    pub earned: u32,
+    /// Marks to be had.
+    pub of: u32,
+    /// How it was understood.
+    pub read_as: String,
+    /// The right answer.
+    pub expected: String,
+    /// How far off it may be; empty where it must be exact.
+    pub tolerance: String,
+    /// What went wrong, in a sentence or two.
+    pub says: String,
+    /// Names of the likely causes.
+    pub causes: Vec<String>,
+    /// What the likeliest cause says; empty where none is recognised.
+    pub because: String,
+}
+
+/// A graded question.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct GradedQuestion {
+    /// Its number on the paper.
+    pub number: usize,
+    /// The item.
+    pub item: String,
+    /// As a heading.
+    pub title: String,
+    /// The topic.
+    pub topic: String,
+    /// The skill.
+    pub skill: String,
+    /// Whether missing it fails the paper.
+    pub safety: bool,
+    /// Marks earned.
+    pub earned: u32,
+    /// Marks to be had.
+    pub of: u32,
+    /// Its parts.
+    pub parts: Vec<GradedPart>,
+}
+
+/// What a paper earned in one skill.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct SkillMark {
+    /// Which.
+    pub skill: String,
+    /// Marks earned.
+    pub earned: u32,
+    /// Marks to be had.
+    pub of: u32,
+}
+
+/// A graded paper.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct GradedPaper {
+    /// Whose it is.
+    pub candidate: Person,
+    /// Its code.
+    pub code: Code,
+    /// Which sitting.
+    pub sitting: u32,
+    /// Whether anything was handed in.
+    pub present: bool,
+    /// Marks earned.
+    pub earned: u32,
+    /// Marks to be had.
+    pub of: u32,
+    /// Earned marks as a share, 0 to 1.
+    pub share: f64,
+    /// Whether it passes.
+    pub passed: bool,
+    /// Numbers of the safety questions that were missed.
+    pub safety_missed: Vec<usize>,
+    /// The result in a sentence.
+    pub says: String,
+    /// By skill, in the order of their names.
+    pub skills: Vec<SkillMark>,
+    /// The questions.
+    pub questions: Vec<GradedQuestion>,
+}
+
+/// A graded exam.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Graded {
+    /// Short name of the exam.
+    pub exam: String,
+    /// As a heading.
+    pub title: String,
+    /// Share of the marks that passes.
+    pub pass: f64,
+    /// Every paper, in the order of the exam record.
+    pub candidates: Vec<GradedPaper>,
+    /// How the items did, in the order of their names.
+    pub items: Vec<ItemStatistics>,
+    /// What went wrong over all papers, most frequent first.
+    pub causes: Vec<Count>,
+}
+
+impl Graded {
+    /// All of it as JSON.
+    pub fn json(&self) -> String {
+        // Strings, numbers and lists: nothing in it that JSON cannot hold.
+        let mut out = serde_json::to_string_pretty(self).unwrap_or_default();
+        out.push('\n');
+        out
+    }
+}
+
+/// Grades every paper of `exam`: makes each again, checks that it is the one that was printed, and
+/// marks the answers; on `threads` threads, with the same result however many there are.
+///
+/// # Errors
+/// A [`Mismatch`] for each paper that cannot be made again as it was printed; then nothing is graded.
+pub fn grade(exam: &Exam, settings: &Settings, responses: &Responses, threads: usize) -> Result<Graded, Vec<Mismatch>> {
+    let mut candidates = Vec::with_capacity(exam.papers.len());
+    let mut mismatches = Vec::new();
+    let mut statistics = Statistics::default();
+    let threads = threads.max(1);
+    for batch in exam.papers.chunks(BATCH * threads) {
+        let graded = in_parallel(batch, threads, |record| {
+            exam.paper(record, settings).map(|paper| grade_paper(&paper, exam.blueprint.pass, responses))
+        });
+        for paper in graded {
+            match paper {
+                Ok(paper) => {
+                    statistics.add(&paper);
+                    candidates.push(paper);
+                }
+                Err(mismatch) => mismatches.push(mismatch),
+            }
+        }
+    }
+    if !mismatches.is_empty() {
+        return Err(mismatches);
+    }
+    let (items, causes) = statistics.finish();
+    let (title, pass) = (exam.blueprint.title.clone(), exam.blueprint.pass);
+    Ok(Graded { exam: exam.id.clone(), title, pass, candidates, items, causes })
+}
+
+/// Grades one paper against the share `pass` that passes.
+pub fn grade_paper(paper: &Paper, pass: f64, responses: &Responses) -> GradedPaper {
+    let mut questions = Vec::with_capacity(paper.questions.len());
+    let mut skills: BTreeMap<&str, (u32, u32)> = BTreeMap::new();
+    for (place, placed) in paper.questions.iter().enumerate() {
+        let answers = responses.answers(paper.code, place, placed.question.parts.len());
+        let question = grade_question(place + 1, placed, &answers);
+        let skill = skills.entry(&placed.item.skill).or_default();
+        *skill = (skill.0 + question.earned, skill.1 + question.of);
+        questions.push(question);
+    }
+    let earned: u32 = questions.iter().map(|question| question.earned).sum();
+    let of: u32 = questions.iter().map(|question| question.of).sum();
+    let share = if of == 0 { 0.0 } else { f64::from(earned) / f64::from(of) };
+    let missed = |question: &&GradedQuestion| question.safety && question.earned < question.of;
+    let safety_missed: Vec<usize> = questions.iter().filter(missed).map(|question| question.number).collect();
+    let present = responses.has(paper.code);
+    // A hair for shares such as 0.7 that no binary number hits.
+    let enough = share >= pass - 1e-9;
+    let passed = present && enough && safety_missed.is_empty();
+    GradedPaper {
+        candidate: paper.candidate.clone(),
+        code: paper.code,
+        sitting: paper.sitting,
+        present,
+        earned,
+        of,
+        share,
+        passed,
+        says: says(present, enough, pass, (earned, of, share), &safety_missed),
+        safety_missed,
+        skills: skills
+            .into_iter()
+            .map(|(skill, (earned, of))| SkillMark { skill: skill.to_owned(), earned, of })
+            .collect(),
+        questions,
+    }
+}
+
+fn says(present: bool, enough: bool, pass: f64, (earned, of, share): (u32, u32, f64), missed: &[usize]) -> String {
+    if !present {
+        return "Nothing was handed in.".into();
+    }
+    let marks = format!("{earned} of {of} marks, {:.1} %", share * 100.0);
+    let needed = format!("{:.0} % are needed", pass * 100.0);
+    let numbers: Vec<String> = missed.iter().map(usize::to_string).collect();
+    match (enough, missed) {
+        (true, []) => format!("Passed: {marks}; {needed}."),
+        (false, []) => format!("Not passed: {marks}; {needed}."),
+        (enough, _) => {
+            let word = if missed.len() == 1 { "Safety question" } else { "Safety questions" };
+            let reason =
+                if enough { "this alone decides, whatever the score" } else { "the marks do not suffice either" };
+            format!("Not passed: {word} {} missed; {reason}. {marks}; {needed}.", numbers.join(", "))
+        }
+    }
+}
+
+fn grade_question(number: usize, placed: &Placed, answers: &[&str]) -> GradedQuestion {
+    let question = &placed.question;
+    let marks = mark(question, answers);
+    let parts = (question.parts.iter().zip(marks).zip(answers).enumerate())
+        .map(|(index, ((part, mark), answer))| grade_part(index, question, part, mark, answer))
+        .collect::<Vec<_>>();
+    GradedQuestion {
+        number,
+        item: placed.item.id.clone(),
+        title: placed.item.title.clone(),
+        topic: placed.item.topic.clone(),
+        skill: placed.item.skill.clone(),
+        safety: placed.item.safety,
+        earned: parts.iter().map(|part| part.earned).sum(),
+        of: parts.iter().map(|part| part.of).sum(),
+        parts,
+    }
+}
+
+fn grade_part(index: usize, question: &Question, part: &Part, mark: Mark, answer: &str) -> GradedPart {
+    GradedPart {
+        part: part_letter(index),
+        asked: part.text.clone(),
+        answer: answer.to_owned(),
+        verdict: mark.verdict,
+        earned: mark.earned,
+        of: mark.of,
+        read_as: mark.read_as,
+        expected: part.right_answer(question.system),
+        tolerance: explain::tolerance(question, part),
+        says: mark.says,
+        causes: mark.causes.iter().map(explain::cause_name).collect(),
+        because: mark.causes.first().map_or_else(String::new, explain::sentence),
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,230 @@
+use std::time::Instant;
+
+use super::*;
+use crate::blueprint::Blueprint;
+use crate::paper::tests::{BLUEPRINT, bank, draw};
+use crate::question::Body;
+use crate::response::{Template, template};
+use drivecourse_machine::System;
+
+/// The template of `papers`, filled in by `answer`.
+fn filled(papers: &[Paper], mut answer: impl FnMut(&Paper, usize, usize) -> String) -> String {
+    let mut lines = vec!["paper;question;part;answer".to_owned()];
+    for paper in papers {
+        for (place, placed) in paper.questions.iter().enumerate() {
+            for part in 0..placed.question.parts.len() {
+                let text = answer(paper, place, part).replace('"', "\"\"");
+                lines.push(format!("{};{};{};\"{text}\"", paper.code, place + 1, part_letter(part)));
+            }
+        }
+    }
+    lines.join("\n")
+}
+
+fn key(paper: &Paper, place: usize, part: usize) -> String {
+    let question = &paper.questions[place].question;
+    question.parts[part].right_answer(question.system)
+}
+
+fn graded(exam: &Exam, settings: &Settings, csv: &str) -> Graded {
+    let mut responses = Responses::new(exam);
+    responses.add("answers.csv", csv.as_bytes());
+    assert_eq!(responses.notices, []);
+    grade(exam, settings, &responses, 2).unwrap()
+}
+
+#[test]
+fn the_key_gets_every_mark_and_blanks_get_none() {
+    let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
+    let (exam, papers) = draw(&bank, &blueprint, 12, 1);
+    let settings = exam.settings(&bank);
+    let all = graded(&exam, &settings, &filled(&papers, key));
+    for (paper, graded) in papers.iter().zip(&all.candidates) {
+        assert_eq!((graded.earned, graded.of), (paper.marks, paper.marks), "{graded:#?}");
+        assert!(graded.passed && graded.safety_missed.is_empty() && graded.says.starts_with("Passed"));
+        let skills: u32 = graded.skills.iter().map(|skill| skill.earned).sum();
+        assert_eq!(skills, graded.earned);
+    }
+    assert!(all.items.iter().all(|item| item.facility == 1.0 && item.discrimination.is_none()));
+    let none = graded(&exam, &settings, &filled(&papers, |_, _, _| " ".into()));
+    assert!(none.candidates.iter().all(|paper| paper.earned == 0 && !paper.passed && paper.present));
+    assert!(none.candidates[0].questions[0].parts.iter().all(|part| part.verdict == Verdict::Blank));
+    assert_eq!(none.causes, []);
+}
+
+#[test]
+fn an_untouched_template_is_blank_and_nothing_handed_in_is_absent() {
+    let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
+    let (exam, papers) = draw(&bank, &blueprint, 2, 1);
+    let settings = exam.settings(&bank);
+    let all = graded(&exam, &settings, &template(&papers[..1]));
+    assert!(all.candidates[0].present && !all.candidates[1].present);
+    assert_eq!(all.candidates[1].says, "Nothing was handed in.");
+    assert_eq!(all.items.iter().map(|item| item.asked).sum::<usize>(), 5, "absent papers do not count");
+    let mut template = Template::default();
+    template.add(&papers[0]);
+    assert_eq!(template.finish(), crate::response::template(&papers[..1]));
+}
+
+#[test]
+fn a_missed_safety_question_fails_the_paper_whatever_the_score() {
+    let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
+    let (exam, papers) = draw(&bank, &blueprint, 12, 1);
+    let settings = exam.settings(&bank);
+    let miss = |paper: &Paper, place: usize, part: usize| {
+        if paper.questions[place].item.safety { String::new() } else { key(paper, place, part) }
+    };
+    for paper in graded(&exam, &settings, &filled(&papers, miss)).candidates {
+        assert!(paper.share >= 0.7 && !paper.passed, "{}", paper.says);
+        assert_eq!(paper.safety_missed, [5]);
+        assert!(paper.says.contains("Safety question 5 missed; this alone decides"), "{}", paper.says);
+    }
+}
+
+#[test]
+fn a_letter_and_a_statement_that_disagree_earn_nothing() {
+    let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
+    let (_, papers) = draw(&bank, &blueprint, 12, 1);
+    let placed = papers.iter().flat_map(|paper| &paper.questions).find(|placed| placed.item.id == "run-bare").unwrap();
+    let right = placed.question.parts[0].right_answer(System::Si);
+    assert_eq!(mark(&placed.question, &[&right])[0].verdict, Verdict::Right);
+    let other = if right.starts_with('A') { "B" } else { "A" };
+    assert_eq!(mark(&placed.question, &[&format!("{other}{}", &right[1..])])[0].verdict, Verdict::Unreadable);
+}
+
+#[test]
+fn wrong_turns_are_named_and_carried_errors_credited() {
+    let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
+    let (exam, papers) = draw(&bank, &blueprint, 40, 1);
+    let settings = exam.settings(&bank);
+    // The twist is halved; everything after is right from there.
+    let halved = |paper: &Paper, place: usize, part: usize| {
+        let question = &paper.questions[place].question;
+        let half = |part: usize| question.parts[part].key().unwrap().value / 2.0;
+        match (question.item.as_str(), part) {
+            ("twist-gap", 0) => format!("{:.5} mm", half(0) * 1e3),
+            ("twist-gap", 1) => format!("{:.5} mm", half(0).abs() * 1e3),
+            _ => key(paper, place, part),
+        }
+    };
+    let all = graded(&exam, &settings, &filled(&papers, halved));
+    let questions: Vec<&GradedQuestion> =
+        all.candidates.iter().flat_map(|paper| &paper.questions).filter(|q| q.item == "twist-gap").collect();
+    assert!(questions.len() > 10);
+    for question in &questions {
+        assert_eq!(question.parts[0].verdict, Verdict::Wrong);
+        assert_eq!(question.parts[0].causes, ["mount.twist/diagonals: halved"]);
+        assert!(question.parts[0].says.contains("halved"), "{}", question.parts[0].says);
+        assert_eq!((question.parts[1].verdict, question.parts[1].earned), (Verdict::Carried, 1));
+        assert!(question.parts[1].says.contains("not charged twice"));
+        assert_eq!((question.earned, question.of), (2, 4));
+    }
+    assert_eq!(all.causes[0].name, "mount.twist/diagonals: halved");
+    assert_eq!(all.causes[0].count, questions.len());
+    let item = all.items.iter().find(|item| item.item == "twist-gap").unwrap();
+    assert_eq!((item.facility, item.carried), (0.5, questions.len()));
+}
+
+#[test]
+fn exports_are_the_same_bytes_and_neutral_to_spreadsheets() {
+    let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
+    let (exam, papers) = draw(&bank, &blueprint, 12, 1);
+    let settings = exam.settings(&bank);
+    let csv = filled(&papers, |_, _, _| "=HYPERLINK(\"x\")".into());
+    let (first, second) = (graded(&exam, &settings, &csv), graded(&exam, &settings, &csv));
+    assert_eq!(parts_csv(&first), parts_csv(&second));
+    assert_eq!(first.json(), second.json());
+    assert!(!parts_csv(&first).contains(",=") && !parts_csv(&first).contains(",\"="));
+    assert!(parts_csv(&first).contains("\"'=HYPERLINK"));
+    assert_eq!(candidates_csv(&first).lines().count(), 13);
+    let json: serde_json::Value = serde_json::from_str(&first.json()).unwrap();
+    assert_eq!(json["candidates"][0]["questions"][0]["parts"][0]["verdict"], "unreadable");
+    assert_eq!(json["candidates"].as_array().unwrap().len(), 12);
+}
+
+/// `cargo test --release -p drivecourse-quiz speed -- --ignored --nocapture`
+#[test]
+#[ignore = "measures; see its comment"]
+#[allow(clippy::disallowed_methods, reason = "it measures time")]
+fn speed() {
+    let bank = bank();
+    let blueprint = twenty();
+    assert_eq!(blueprint.questions(), 20);
+    for (count, threads) in [(200, 1), (1000, 2)] {
+        let start = Instant::now();
+        let (exam, papers) = draw(&bank, &blueprint, count, threads);
+        let drawn = start.elapsed().as_secs_f64();
+        let csv = filled(&papers, key);
+        drop(papers);
+        let settings = exam.settings(&bank);
+        let mut responses = Responses::new(&exam);
+        let start = Instant::now();
+        responses.add("x.csv", csv.as_bytes());
+        let read = start.elapsed().as_secs_f64();
+        let start = Instant::now();
+        let graded = grade(&exam, &settings, &responses, threads).unwrap();
+        let time = start.elapsed().as_secs_f64();
+        let parts: usize = graded.candidates.iter().flat_map(|p| &p.questions).map(|q| q.parts.len()).sum();
+        let n = count as f64;
+        println!(
+            "{count} papers of 20, {threads} threads: drawn {:.0}/s ({:.1} s for 10 000), graded {:.0} papers/s, {:.0} answers/s; read {:.0} answers/s",
+            n / drawn,
+            1e4 * drawn / n,
+            n / time,
+            parts as f64 / time,
+            parts as f64 / read
+        );
+    }
+    let (_, papers) = draw(&bank, &blueprint, 100, 1);
+    let start = Instant::now();
+    let length: usize = papers
+        .iter()
+        .map(|paper| paper.digest().len() + paper.questions.iter().map(|q| q.case() as usize & 1).sum::<usize>())
+        .sum();
+    println!("digest and cases {:.1} us a paper ({length})", start.elapsed().as_secs_f64() * 1e6 / 100.0);
+    for item in &bank.items {
+        for plan in &bank.plans[..1] {
+            let setting = crate::question::Setting::new(item, plan, System::Si).unwrap();
+            let start = Instant::now();
+            let mut difficulty = 0.0;
+            for seed in 0..200 {
+                let question = setting.question(seed).unwrap();
+                difficulty = question.difficulty();
+                assert!(
+                    question
+                        .parts
+                        .iter()
+                        .all(|part| !matches!(&part.body, Body::Quantity { keys, .. } if keys.is_empty()))
+                );
+            }
+            println!(
+                "{:>12}: {:8.1} us a question, difficulty {difficulty}",
+                item.id,
+                start.elapsed().as_secs_f64() * 1e6 / 200.0
+            );
+        }
+    }
+}
+
+/// Memory stays flat: only the record grows. Run as [`speed`], under a tool that shows the peak.
+#[test]
+#[ignore = "measures; see its comment"]
+#[allow(clippy::disallowed_methods, reason = "it measures time")]
+fn ten_thousand_papers_in_a_stream() {
+    let (bank, blueprint) = (bank(), twenty());
+    let people = crate::paper::tests::people(10_000);
+    let secret = crate::paper::tests::secret();
+    let start = Instant::now();
+    let mut draw = crate::Draw::new(&bank, &blueprint, "e", secret.clone(), &people, crate::Used::new()).unwrap();
+    let mut exam = Exam::new("e", "", &secret, blueprint.clone());
+    draw.papers(&people, 1, 2, |paper| exam.push(&paper)).unwrap();
+    println!("10 000 papers of 20 in {:.1} s, a record of {} bytes", start.elapsed().as_secs_f64(), exam.write().len());
+}
+
+/// A blueprint of twenty questions.
+fn twenty() -> Blueprint {
+    let rows = [("soft-foot", 9), ("angled-foot", 4), ("level", 4), ("lock-out", 3)]
+        .map(|(skill, count)| format!("[[row]]\nskill = \"{skill}\"\ncount = {count}\n"));
+    let head = &BLUEPRINT[..BLUEPRINT.find("[[row]]").unwrap()];
+    Blueprint::read(&format!("{head}{}", rows.concat())).unwrap()
+}

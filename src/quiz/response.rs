@@ -1,0 +1,327 @@
+//! Responses: what candidates wrote, from CSV and JSON files of any make.
+//!
+//! CSV has the headings `paper, question, part, answer` in any order ([`template`] writes one with
+//! reminders besides); JSON is a list of objects with the same names, or
+//! `{"responses": [{"paper": "...", "answers": [{"question": 1, "part": "a", "answer": "..."}]}]}`.
+//!
+//! Decisions, each reported as a [`Notice`] with its line:
+//!
+//! * an unknown paper code, question or part: the row is left out; a code with a slip in it is told
+//!   from one that belongs to another exam, and the code that was meant is named, never assumed;
+//! * the same part answered twice: identical answers count once, else the later one counts; a blank
+//!   never wipes an answer;
+//! * a part without its letter is part a of a question with one part; of any other it is left out;
+//! * a row whose candidate is not the paper's is left out: papers were swapped, or a code miscopied;
+//! * columns and members of other names are left alone; cells beyond the last heading are joined
+//!   to the answer if that is the last column (a comma inside an answer), else the row is left out.
+
+mod json;
+pub(crate) mod table;
+
+pub use table::decode;
+
+use std::collections::BTreeMap;
+
+use crate::code::{Code, NoCode};
+use crate::exam::{Exam, Record};
+use crate::explain::part_letter;
+use crate::paper::Paper;
+use table::{Table, Writer};
+
+const COLUMNS: &[&str] = &["paper", "candidate", "question", "part", "asked", "answer"];
+
+/// Something about a response file that the assessor should know.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct Notice {
+    /// Which file.
+    pub file: String,
+    /// Line, counted from 1; for JSON the number of the answer.
+    pub line: Option<usize>,
+    /// Whether an answer was left out because of it.
+    pub lost: bool,
+    /// A sentence or two.
+    pub says: String,
+}
+
+impl core::fmt::Display for Notice {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self.line {
+            Some(line) => write!(f, "{}:{line}: {}", self.file, self.says),
+            None => write!(f, "{}: {}", self.file, self.says),
+        }
+    }
+}
+
+/// One row, as written.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+struct Written {
+    paper: String,
+    candidate: String,
+    question: String,
+    part: String,
+    answer: String,
+}
+
+/// An answer and where it was found.
+#[derive(Debug, Clone, PartialEq, Eq)]
+struct Given {
+    text: String,
+    file: usize,
+    line: usize,
+}
+
+/// The answers of every paper of an exam.
+#[derive(Debug, Clone)]
+pub struct Responses<'e> {
+    exam: &'e Exam,
+    papers: BTreeMap<Code, &'e Record>,
+    given: BTreeMap<(Code, usize, usize), Given>,
+    files: Vec<String>,
+    /// What was noticed, in the order of the files.
+    pub notices: Vec<Notice>,
+}
+
+impl<'e> Responses<'e> {
+    /// None yet.
+    pub fn new(exam: &'e Exam) -> Self {
+        let papers = exam.papers.iter().map(|record| (record.code, record)).collect();
+        Self { exam, papers, given: BTreeMap::new(), files: Vec::new(), notices: Vec::new() }
+    }
+
+    /// Adds a file, CSV or JSON as its first character says; later files count as later answers.
+    pub fn add(&mut self, file: &str, bytes: &[u8]) {
+        self.files.push(file.to_owned());
+        let (text, note) = decode(bytes);
+        if let Some(note) = note {
+            self.say(None, false, note);
+        }
+        let before = self.given.len();
+        if text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']) {
+            self.json(&text);
+        } else {
+            self.csv(&text);
+        }
+        if self.given.len() == before && !self.notices.iter().any(|notice| notice.file == file) {
+            self.say(None, false, "This file holds no new answers.");
+        }
+    }
+
+    fn say(&mut self, line: Option<usize>, lost: bool, says: impl Into<String>) {
+        let file = self.files.last().cloned().unwrap_or_default();
+        self.notices.push(Notice { file, line, lost, says: says.into() });
+    }
+
+    fn csv(&mut self, text: &str) {
+        let table = Table::read(text, COLUMNS);
+        let missing: Vec<&str> =
+            ["paper", "question", "answer"].into_iter().filter(|name| table.column(name).is_none()).collect();
+        if !missing.is_empty() {
+            let says = format!(
+                "This file has no column {}: its first row must read paper,question,part,answer. Nothing was taken from it.",
+                missing.join(", ")
+            );
+            self.say(Some(1), true, says);
+            return;
+        }
+        if let Some((line, _)) = table.unclosed {
+            self.say(
+                Some(line),
+                true,
+                "A quotation mark opens here and is never closed: the rest was read as one cell.",
+            );
+        }
+        let columns: Vec<_> = COLUMNS.iter().map(|name| table.column(name)).collect();
+        for row in &table.rows {
+            let cell = |place: usize| row.cell(columns[place]).to_owned();
+            let mut written =
+                Written { paper: cell(0), candidate: cell(1), question: cell(2), part: cell(3), answer: cell(5) };
+            if row.overflows(table.headings.len()) {
+                if columns[5] != Some(table.headings.len() - 1) {
+                    self.say(Some(row.line), true, "This row has more cells than the headings; it was left out.");
+                    continue;
+                }
+                let rest: Vec<&str> = row.cells[table.headings.len() - 1..].iter().map(String::as_str).collect();
+                written.answer = rest.join(",");
+                let says = format!("The answer runs over several cells; it was read as {:?}.", written.answer);
+                self.say(Some(row.line), false, says);
+            }
+            self.take(row.line, written);
+        }
+    }
+
+    fn json(&mut self, text: &str) {
+        match json::read(text) {
+            Ok(rows) => rows.into_iter().for_each(|(number, row)| match row {
+                Ok(row) => self.take(number, row),
+                Err(says) => self.say(Some(number), true, says),
+            }),
+            Err((line, says)) => self.say(line, true, says),
+        }
+    }
+
+    fn take(&mut self, line: usize, written: Written) {
+        if let Err(says) = self.place(line, &written) {
+            self.say(Some(line), !written.answer.trim().is_empty(), says);
+        }
+    }
+
+    fn place(&mut self, line: usize, written: &Written) -> Result<(), String> {
+        let record = self.record(&written.paper)?;
+        let code = record.code;
+        let same = |name: &str| written.candidate.trim().to_lowercase() == name.to_lowercase();
+        if !written.candidate.trim().is_empty() && !same(&record.candidate.name) && !same(&record.candidate.id) {
+            return Err(format!(
+                "Paper {code} is {}'s, but the row says {}: swapped papers, or a code miscopied. It was left out.",
+                record.candidate.name, written.candidate
+            ));
+        }
+        let count = record.questions.len();
+        let question = number(&written.question).filter(|number| (1..=count).contains(number)).ok_or_else(|| {
+            format!("Paper {code} has questions 1 to {count}, and no {:?}; the row was left out.", written.question)
+        })?;
+        let parts = record.questions[question - 1].parts;
+        let part = part(&written.part, parts).ok_or_else(|| {
+            let last = part_letter(parts.saturating_sub(1));
+            format!(
+                "Question {question} of paper {code} has parts a to {last}, and no {:?}; the row was left out.",
+                written.part
+            )
+        })?;
+        let place = (code, question - 1, part);
+        let given = Given { text: written.answer.clone(), file: self.files.len(), line };
+        let name = format!("question {question} ({}) of paper {code}", part_letter(part));
+        let Some(old) = self.given.get(&place) else {
+            self.given.insert(place, given);
+            return Ok(());
+        };
+        let at = match old.file == given.file {
+            true => format!("line {}", old.line),
+            false => format!("{}:{}", self.files[old.file - 1], old.line),
+        };
+        let (was, is) = (old.text.trim(), given.text.trim());
+        let says = if was == is {
+            (!is.is_empty()).then(|| format!("The same answer to {name} as at {at}; it counts once."))
+        } else if is.is_empty() {
+            Some(format!("Blank, but {name} was answered at {at}; that answer stands."))
+        } else if was.is_empty() {
+            self.given.insert(place, given);
+            None
+        } else {
+            let says = format!("Another answer to {name} than at {at}: {is:?} counts, {was:?} does not.");
+            self.given.insert(place, given);
+            Some(says)
+        };
+        if let Some(says) = says {
+            self.say(Some(line), false, says);
+        }
+        Ok(())
+    }
+
+    fn record(&self, text: &str) -> Result<&'e Record, String> {
+        if text.trim().is_empty() {
+            return Err("This row names no paper; it was left out.".into());
+        }
+        match Code::read(text) {
+            Ok(code) => self.papers.get(&code).copied().ok_or_else(|| {
+                format!(
+                    "There is no paper {code} in the exam {:?}: it belongs to another exam or sitting. The row was left out.",
+                    self.exam.id
+                )
+            }),
+            Err(error) => {
+                let meant = Code::meant(text, self.papers.keys().copied());
+                let hint = meant.map_or_else(String::new, |code| format!(" Was {code} meant?"));
+                let why = match error {
+                    NoCode::Slip => "has a slip in it: a character is wrong, or two are swapped",
+                    NoCode::Shape => "is no paper code: that has ten letters and figures, never 0 or O",
+                };
+                Err(format!("{text:?} {why}.{hint} The row was left out."))
+            }
+        }
+    }
+
+    /// Whether anything at all, blank or not, was handed in for a paper.
+    pub fn has(&self, code: Code) -> bool {
+        self.given.range((code, 0, 0)..=(code, usize::MAX, usize::MAX)).next().is_some()
+    }
+
+    /// The answers to the first `parts` parts of a question (counted from 0); blank where nothing was handed in.
+    pub fn answers(&self, code: Code, question: usize, parts: usize) -> Vec<&str> {
+        (0..parts).map(|part| self.given.get(&(code, question, part)).map_or("", |given| given.text.as_str())).collect()
+    }
+}
+
+/// `3`, `Q3`, `question 3`, `3.`
+fn number(text: &str) -> Option<usize> {
+    let text = text.trim().to_lowercase();
+    let text = text.trim_start_matches("question").trim_start_matches(['q', '#', ' ', '.']);
+    let text = text.trim_end_matches(['.', ')', ' ']);
+    // A spreadsheet may have made 3.0 of 3.
+    let text = text.strip_suffix(".0").unwrap_or(text);
+    text.parse().ok().filter(|_| text.len() < 6)
+}
+
+/// `b`, `B)`, `(b)`, `2`; nothing where there is but one part.
+fn part(text: &str, parts: usize) -> Option<usize> {
+    let text = text.trim().to_lowercase();
+    let text = text.trim_start_matches("part").trim_matches(['(', ')', '.', ' ']);
+    let place = match text.as_bytes() {
+        [] => return (parts == 1).then_some(0),
+        [letter @ b'a'..=b'z'] => usize::from(letter - b'a'),
+        _ => number(text)?.checked_sub(1)?,
+    };
+    (place < parts).then_some(place)
+}
+
+/// A response file to fill in: a row a part, with a reminder of what is asked.
+pub fn template<'p, 'a: 'p>(papers: impl IntoIterator<Item = &'p Paper<'a>>) -> String {
+    let mut out = Template::default();
+    papers.into_iter().for_each(|paper| out.add(paper));
+    out.finish()
+}
+
+/// [`template`], paper by paper.
+pub struct Template(Writer);
+
+impl Default for Template {
+    fn default() -> Self {
+        Self(Writer::new(COLUMNS))
+    }
+}
+
+impl Template {
+    /// Adds the rows of a paper.
+    pub fn add(&mut self, paper: &Paper) {
+        for (place, placed) in paper.questions.iter().enumerate() {
+            for (index, part) in placed.question.parts.iter().enumerate() {
+                let asked = part.text.split_whitespace().collect::<Vec<_>>().join(" ");
+                self.0.row(&[
+                    paper.code.to_string(),
+                    paper.candidate.name.clone(),
+                    (place + 1).to_string(),
+                    part_letter(index).to_string(),
+                    shorten(&asked),
+                    String::new(),
+                ]);
+            }
+        }
+    }
+
+    /// The file.
+    pub fn finish(self) -> String {
+        self.0.finish()
+    }
+}
+
+fn shorten(text: &str) -> String {
+    const MOST: usize = 80;
+    if text.chars().count() <= MOST {
+        return text.to_owned();
+    }
+    let mut short: String = text.chars().take(MOST - 1).collect();
+    short.push('…');
+    short
+}
+
+#[cfg(test)]
+mod tests;

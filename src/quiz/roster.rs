@@ -1,0 +1,282 @@
+//! Rosters: who sits a paper.
+//!
+//! TOML, `[[person]]` with `id`, `name`, and if wanted `group` and `units` (`"si"` or `"us"`); or a
+//! CSV table with the same headings in any order. Decisions, all tested:
+//!
+//! * white space in a name, line breaks too, becomes one plain space;
+//! * other control characters, marks that turn the writing direction and invisible characters are
+//!   refused: a name must look like what it is. Joiners inside words of other scripts are left alone;
+//! * two people of one id or one name (capitals aside) are refused: a paper must find its person;
+//! * columns of other headings are left alone, a missing column is empty, and a cell beyond the
+//!   last heading is refused, for it mostly comes from a stray delimiter.
+
+use core::ops::Range;
+use std::collections::BTreeMap;
+
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Problem, System};
+use serde::{Deserialize, Serialize};
+use toml::Spanned;
+
+use crate::response::table::Table;
+
+const COLUMNS: &[&str] = &["id", "name", "group", "units"];
+const LONGEST: usize = 120;
+
+/// One candidate.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Person {
+    /// Short and unique: letters, figures, `-`, `_`, `.`.
+    pub id: String,
+    /// As it is printed.
+    pub name: String,
+    /// Shift or class, if any.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub group: Option<String>,
+    /// Units of the person's paper, if other than the blueprint's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub units: Option<System>,
+}
+
+/// Everyone who sits a paper, in the order of the file.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Roster {
+    /// The candidates.
+    pub people: Vec<Person>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    #[serde(default)]
+    person: Vec<PersonFile>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct PersonFile {
+    id: Spanned<String>,
+    name: Spanned<String>,
+    group: Option<Spanned<String>>,
+    units: Option<Spanned<String>>,
+}
+
+type Written = (String, Range<usize>);
+
+impl Roster {
+    /// Reads a TOML roster.
+    ///
+    /// # Errors
+    /// Every [`Problem`] found, in one pass.
+    pub fn read_toml(text: &str) -> Result<Self, Vec<Problem>> {
+        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+        let mut reader = Reader::default();
+        let open = |field: Spanned<String>| {
+            let span = field.span();
+            (field.into_inner(), span)
+        };
+        for person in file.person {
+            reader.person(open(person.id), open(person.name), person.group.map(open), person.units.map(open));
+        }
+        reader.finish()
+    }
+
+    /// Reads a CSV roster: comma, semicolon or tab; see [`decode`](crate::response::decode) for its bytes.
+    ///
+    /// # Errors
+    /// Every [`Problem`] found, in one pass, each at its row.
+    pub fn read_csv(text: &str) -> Result<Self, Vec<Problem>> {
+        let table = Table::read(text, COLUMNS);
+        let mut reader = Reader::default();
+        if let Some((_, at)) = table.unclosed {
+            reader.say(at..at + 1, "This quotation mark is never closed.", "Close it, or double it inside a cell.");
+        }
+        for wanted in ["id", "name"] {
+            if table.column(wanted).is_none() {
+                let near = nearest(wanted, table.headings.iter().map(String::as_str));
+                let mend = near.map_or_else(
+                    || "Let the first row read id,name,group,units.".to_owned(),
+                    |near| format!("Did you mean it by {near:?}?"),
+                );
+                reader.problems.push(Problem::whole(format!("The roster has no column {wanted:?}."), mend));
+            }
+        }
+        for (place, heading) in table.headings.iter().enumerate() {
+            if COLUMNS.contains(&heading.as_str()) && table.headings[..place].contains(heading) {
+                reader
+                    .problems
+                    .push(Problem::whole(format!("The roster has two columns {heading:?}."), "Take one of them out."));
+            }
+        }
+        if !reader.problems.is_empty() {
+            return Err(reader.problems);
+        }
+        let columns: Vec<_> = COLUMNS.iter().map(|name| table.column(name)).collect();
+        for row in &table.rows {
+            let line = text[row.at..].lines().next().map_or(0, str::len);
+            let span = row.at..row.at + line;
+            if row.overflows(table.headings.len()) {
+                reader.say(
+                    span.clone(),
+                    "This row has more cells than the headings.",
+                    "Put quotation marks round a cell that contains the delimiter.",
+                );
+                continue;
+            }
+            let cell = |place: usize| (row.cell(columns[place]).to_owned(), span.clone());
+            let some = |place: usize| Some(cell(place)).filter(|(text, _)| !text.is_empty());
+            reader.person(cell(0), cell(1), some(2), some(3));
+        }
+        reader.finish()
+    }
+}
+
+#[derive(Default)]
+struct Reader {
+    people: Vec<Person>,
+    problems: Vec<Problem>,
+    ids: BTreeMap<String, ()>,
+    names: BTreeMap<String, String>,
+}
+
+impl Reader {
+    fn say(&mut self, span: Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
+        self.problems.push(Problem::at(span, what, mend));
+    }
+
+    fn person(&mut self, id: Written, name: Written, group: Option<Written>, units: Option<Written>) {
+        let id = (id.0.trim().to_owned(), id.1);
+        let sound = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.');
+        if id.0.is_empty() || id.0.len() > 64 || !id.0.chars().all(sound) || id.0.starts_with(['.', '-']) {
+            self.say(
+                id.1.clone(),
+                format!("{:?} is no id: an id is made of letters, figures, hyphens, underscores and full stops.", id.0),
+                "Write a short id, such as a07 or day-03.",
+            );
+        } else if self.ids.insert(id.0.to_lowercase(), ()).is_some() {
+            self.say(id.1.clone(), format!("The id {:?} stands twice.", id.0), "Give one of the two another id.");
+        }
+        let name = (self.clean(&name, "name"), name.1);
+        if name.0.is_empty() {
+            self.say(name.1.clone(), format!("{:?} has no name.", id.0), "Write the name that the paper shall bear.");
+        } else if let Some(other) = self.names.insert(name.0.to_lowercase(), id.0.clone()) {
+            self.say(
+                name.1,
+                format!("Two people are called {:?}: {other:?} and {:?}.", name.0, id.0),
+                "Add something that tells them apart, such as a second name or the shift.",
+            );
+        }
+        let group = group.map(|group| self.clean(&group, "group")).filter(|group| !group.is_empty());
+        let units = units.and_then(|(text, span)| {
+            let found = System::ALL.into_iter().find(|system| text.trim().eq_ignore_ascii_case(system.code()));
+            if found.is_none() && !text.trim().is_empty() {
+                self.say(span, format!("{text:?} is no set of units."), "Write si or us.");
+            }
+            found
+        });
+        self.people.push(Person { id: id.0, name: name.0, group, units });
+    }
+
+    fn clean(&mut self, (text, span): &Written, what: &str) -> String {
+        let clean = text.split_whitespace().collect::<Vec<_>>().join(" ");
+        if let Some(hidden) = hidden(&clean) {
+            self.say(
+                span.clone(),
+                format!("This {what} has an invisible character in it (U+{:04X}).", u32::from(hidden)),
+                "Type it again by hand.",
+            );
+        }
+        if clean.chars().count() > LONGEST {
+            self.say(span.clone(), format!("This {what} is longer than {LONGEST} characters."), "Shorten it.");
+        }
+        clean
+    }
+
+    fn finish(mut self) -> Result<Roster, Vec<Problem>> {
+        if self.people.is_empty() && self.problems.is_empty() {
+            self.problems.push(Problem::whole("The roster names nobody.", "Add a [[person]] with an id and a name."));
+        }
+        if self.problems.is_empty() { Ok(Roster { people: self.people }) } else { Err(self.problems) }
+    }
+}
+
+/// The first character that cannot be seen: control characters, marks of direction, zero-width
+/// characters, tags, private and unassigned ends. Joiners between two letters outside ASCII are part of some scripts.
+fn hidden(text: &str) -> Option<char> {
+    let chars: Vec<char> = text.chars().collect();
+    let letter = |place: Option<&char>| place.is_some_and(|c| c.is_alphabetic() && !c.is_ascii());
+    chars.iter().enumerate().find_map(|(place, c)| {
+        let bad = match c {
+            '\u{200c}' | '\u{200d}' => !(place > 0 && letter(chars.get(place - 1)) && letter(chars.get(place + 1))),
+            '\u{ad}' | '\u{61c}' | '\u{180e}' | '\u{115f}' | '\u{1160}' | '\u{3164}' | '\u{ffa0}' | '\u{feff}' => true,
+            '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' => true,
+            '\u{fff0}'..='\u{ffff}' | '\u{e000}'..='\u{f8ff}' | '\u{e0000}'..='\u{10ffff}' => true,
+            c => c.is_control(),
+        };
+        bad.then_some(*c)
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn lines(text: &str, problems: &[Problem]) -> Vec<usize> {
+        problems.iter().map(|problem| problem.line_column(text).map_or(0, |(line, _)| line)).collect()
+    }
+
+    #[test]
+    fn toml_and_csv_say_the_same() {
+        let toml = "[[person]]\nid = \"a1\"\nname = \"Ada  Ölund\"\ngroup = \"day\"\nunits = \"us\"\n\
+                    [[person]]\nid = \"a2\"\nname = \"Bo =Lund\"\n";
+        let roster = Roster::read_toml(toml).unwrap();
+        assert_eq!(roster.people[0].name, "Ada Ölund");
+        assert_eq!(roster.people[0].units, Some(System::Us));
+        for csv in [
+            "id,name,group,units\na1,Ada Ölund,day,US\na2,Bo =Lund,,\n",
+            "\u{feff}Name;ID;Units;note;Group\r\n\"Ada\nÖlund\";a1;us;x;day\r\n;;;;\r\nBo =Lund;a2\r\n",
+            "id\tname\tunits\tgroup\na1\tAda\u{a0}Ölund\tus\tday\na2\tBo =Lund\t\t\t\t\n",
+        ] {
+            assert_eq!(Roster::read_csv(csv).unwrap(), roster, "{csv:?}");
+        }
+    }
+
+    #[test]
+    fn every_problem_is_found_at_its_line() {
+        let csv = "id,name,group,units\na1,Ada,,\nA1,Bo,,\na3,ADA,,\na/4,Cy,,\na5,\"\",,\na6,Di,,metric\na7,Ed,,,x\n";
+        let problems = Roster::read_csv(csv).unwrap_err();
+        assert_eq!(lines(csv, &problems), [3, 4, 5, 6, 7, 8], "{problems:#?}");
+        let toml = "[[person]]\nid = \"a1\"\nname = \"Ada\"\n[[person]]\nid = \"a1\"\nname = \"ada\"\n";
+        assert_eq!(lines(toml, &Roster::read_toml(toml).unwrap_err()), [5, 6]);
+        for (csv, what) in [
+            ("", "no column"),
+            ("id,nam\na,b\n", "nam"),
+            ("id,name,id\na,b,c\n", "two columns"),
+            ("id,name\n", "nobody"),
+            ("id,name\na,\"b\nc,d\n", "never closed"),
+        ] {
+            let problems = Roster::read_csv(csv).unwrap_err();
+            assert!(problems.iter().any(|problem| problem.to_string().contains(what)), "{csv:?}: {problems:?}");
+        }
+    }
+
+    #[test]
+    fn hostile_names_are_refused_and_odd_ones_kept() {
+        for name in
+            ["a\u{202e}dA", "Ada\u{7}", "A\u{200b}da", "\u{feff}Ada", "A\u{200d}da", "\u{e0041}", &"x".repeat(121)]
+        {
+            let csv = format!("id,name\na1,{name}\n");
+            assert!(Roster::read_csv(&csv).is_err(), "{name:?}");
+        }
+        for name in ["=cmd()", "O'Neil, \"Bob\" <b>&amp;", "-", "محمد", "نمی\u{200c}خواهم", "李雷", "'@x", "Zoë"]
+        {
+            let quoted = name.replace('"', "\"\"");
+            let roster = Roster::read_csv(&format!("id,name\na1,\"{quoted}\"\n")).unwrap();
+            // Our own guard comes off; everything else stays.
+            assert_eq!(
+                roster.people[0].name,
+                name.strip_prefix("'@").map_or(name.to_owned(), |rest| format!("@{rest}"))
+            );
+        }
+    }
+}
