@@ -276,6 +276,8 @@ fn headings_follow_the_one_above() {
     assert!(expanded(&format!("# A\n\n## B\n\n### C\n\n{card}")).contains("<h4 id"));
 }
 
+// The clock is what this test is about.
+#[allow(clippy::disallowed_methods)]
 #[test]
 fn sixty_directives_are_quick() {
     let mut text = String::from("# Many\n");
@@ -288,6 +290,7 @@ fn sixty_directives_are_quick() {
     let html = expanded(&text);
     assert!(html.matches("<section").count() == 60);
     // Two seconds hold for the optimised program; an unoptimised one on a busy machine gets more.
+    println!("60 directives in {:?}", start.elapsed());
     let most = if cfg!(debug_assertions) { 30.0 } else { 2.0 };
     assert!(start.elapsed().as_secs_f64() < most, "{:?}", start.elapsed());
 }
