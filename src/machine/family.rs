@@ -13,6 +13,7 @@
 //! "heat.ambient" = { between = ["8 °C", "32 °C"] }
 //! "chain.teeth_small" = { choose = ["17", "19", "21"] }
 //! "mount.height_1" = { about = "0 mm", spread = "0.02 mm" }
+//! "load.sprocket_distance" = { of = "load.shaft_middle", between = ["90 %", "105 %"] }
 //!
 //! [[pool]]                       # values that belong together: one row is drawn
 //! "chain.size" = "60"
@@ -22,6 +23,7 @@
 //! quantity = "chain.wrap_small"
 //! at_least = "120°"
 //! because = "less wrap lets the chain climb the teeth"
+//! # healthy = true              # asked only of machines with nothing wrong
 //!
 //! [faults]
 //! healthy = 0.4                  # share of machines with nothing wrong
@@ -32,86 +34,14 @@
 //! name = "chain set too tight"
 //! [fault.draw]
 //! "chain.set_sag" = { between = ["0.6 %", "1.2 %"] }
+//! [[fault.limit]]                # asked only of machines with this fault
+//! quantity = "chain.sag_verdict"
+//! at_most = "too tight"
 //! ```
 
-use std::collections::BTreeMap;
+mod read;
 
-use serde::Deserialize;
-use toml::Spanned;
-use toml::Value as Toml;
-
-use crate::amount::{self, Wanted};
-use crate::problem::Problem;
-use crate::registry::{QuantityId, Registry};
-use crate::unit::Kind;
-
-/// A family as written in its file.
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct File {
-    name: String,
-    #[serde(default)]
-    about: String,
-    #[serde(default)]
-    fixed: Values,
-    #[serde(default)]
-    draw: Values,
-    #[serde(default)]
-    pool: Vec<Values>,
-    #[serde(default)]
-    limit: Vec<LimitFile>,
-    #[serde(default)]
-    faults: Shares,
-    #[serde(default)]
-    fault: Vec<FaultFile>,
-}
-
-type Values = BTreeMap<Spanned<String>, Spanned<Toml>>;
-
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct LimitFile {
-    quantity: Spanned<String>,
-    at_least: Option<Spanned<Toml>>,
-    at_most: Option<Spanned<Toml>>,
-    #[serde(default)]
-    because: String,
-}
-
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct FaultFile {
-    id: Spanned<String>,
-    name: String,
-    #[serde(default = "one")]
-    weight: f64,
-    #[serde(default)]
-    draw: Values,
-}
-
-fn one() -> f64 {
-    1.0
-}
-
-/// How often machines have faults.
-#[derive(Debug, Clone, Copy, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Shares {
-    #[serde(default = "default_healthy")]
-    healthy: f64,
-    #[serde(default)]
-    pairs: f64,
-}
-
-fn default_healthy() -> f64 {
-    0.4
-}
-
-impl Default for Shares {
-    fn default() -> Self {
-        Self { healthy: default_healthy(), pairs: 0.0 }
-    }
-}
+use crate::registry::QuantityId;
 
 /// How a root quantity gets its value (SI).
 #[derive(Debug, Clone, PartialEq)]
@@ -129,9 +59,29 @@ pub enum Draw {
         /// One standard deviation.
         spread: f64,
     },
+    /// Evenly between two shares of another quantity of the same machine.
+    Share {
+        /// The other quantity.
+        of: QuantityId,
+        /// Least share.
+        low: f64,
+        /// Largest share.
+        high: f64,
+    },
 }
 
-/// A bound that every machine of a family keeps.
+/// Which machines a limit is asked of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Asked {
+    /// Every one.
+    Always,
+    /// Those with nothing wrong.
+    Healthy,
+    /// Those with this fault: a place in the family's faults.
+    Fault(usize),
+}
+
+/// A bound that the machines of a family keep.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Limit {
     /// Which quantity.
@@ -142,6 +92,8 @@ pub struct Limit {
     pub at_most: f64,
     /// Why, as a clause.
     pub because: String,
+    /// Which machines keep it.
+    pub asked: Asked,
     /// Where it stands in the family's file, in bytes.
     pub span: core::ops::Range<usize>,
 }
@@ -157,6 +109,13 @@ pub struct Fault {
     pub weight: f64,
     /// What it changes.
     pub draws: Vec<(QuantityId, Draw)>,
+}
+
+impl Fault {
+    /// Whether both change the same quantity, so that one would hide the other.
+    pub fn clashes(&self, other: &Self) -> bool {
+        self.draws.iter().any(|(id, _)| other.draws.iter().any(|(also, _)| also == id))
+    }
 }
 
 /// A drive family, read and checked.
@@ -180,242 +139,4 @@ pub struct Family {
     pub healthy: f64,
     /// Share of the faulty ones with two faults.
     pub pairs: f64,
-}
-
-impl Family {
-    /// Reads the family `id` from TOML.
-    ///
-    /// # Errors
-    /// Every [`Problem`] found, in one pass.
-    pub fn read(id: &str, text: &str) -> Result<Self, Vec<Problem>> {
-        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
-        let mut reader = Reader { problems: Vec::new() };
-        let mut roots = reader.draws(&file.fixed, true);
-        for (quantity, draw) in reader.draws(&file.draw, false) {
-            if let Some(key) = file.draw.keys().find(|key| Registry::get().find(key.get_ref()) == Some(quantity))
-                && roots.iter().any(|(other, _)| *other == quantity)
-            {
-                reader.say(
-                    key.span(),
-                    format!("{} is both fixed and drawn.", key.get_ref()),
-                    "Take it out of [fixed] or out of [draw].",
-                );
-            }
-            roots.push((quantity, draw));
-        }
-        let mut pool = Vec::new();
-        for row in &file.pool {
-            let values = reader.draws(row, true);
-            pool.push(
-                values
-                    .into_iter()
-                    .filter_map(|(id, draw)| if let Draw::Fixed(value) = draw { Some((id, value)) } else { None })
-                    .collect::<Vec<_>>(),
-            );
-        }
-        if let Some(first) = pool.first() {
-            let wanted: Vec<_> = first.iter().map(|(id, _)| *id).collect();
-            for (row, written) in pool.iter().zip(&file.pool) {
-                let has: Vec<_> = row.iter().map(|(id, _)| *id).collect();
-                if has != wanted {
-                    let span = written.keys().next().map(Spanned::span);
-                    reader.problems.push(Problem {
-                        span,
-                        what: "This pool row does not name the same quantities as the first row.".into(),
-                        mend: "Give every row of the pool the same quantities.".into(),
-                    });
-                }
-            }
-        }
-        let limits = file.limit.iter().filter_map(|limit| reader.limit(limit)).collect();
-        let mut faults: Vec<Fault> = Vec::new();
-        for fault in &file.fault {
-            if faults.iter().any(|other| &other.id == fault.id.get_ref()) {
-                reader.say(
-                    fault.id.span(),
-                    format!("There are two faults called {:?}.", fault.id.get_ref()),
-                    "Give one of them another id.",
-                );
-            }
-            if !(fault.weight > 0.0 && fault.weight.is_finite()) {
-                reader.say(
-                    fault.id.span(),
-                    "This fault's weight is not a positive number.",
-                    "Write weight = 1, or leave it out.",
-                );
-            }
-            let draws = reader.draws(&fault.draw, false);
-            faults.push(Fault {
-                id: fault.id.get_ref().clone(),
-                name: fault.name.clone(),
-                weight: fault.weight,
-                draws,
-            });
-        }
-        let share = |value: f64| (0.0..=1.0).contains(&value);
-        if !share(file.faults.healthy) || !share(file.faults.pairs) {
-            reader.problems.push(Problem::whole(
-                "The shares under [faults] must lie between 0 and 1.",
-                "Write healthy = 0.4, say, for four machines in ten.",
-            ));
-        }
-        roots.sort_by_key(|(id, _)| *id);
-        let Shares { healthy, pairs } = file.faults;
-        let family =
-            Self { id: id.to_owned(), name: file.name, about: file.about, roots, pool, limits, faults, healthy, pairs };
-        if reader.problems.is_empty() { Ok(family) } else { Err(reader.problems) }
-    }
-}
-
-struct Reader {
-    problems: Vec<Problem>,
-}
-
-impl Reader {
-    fn say(&mut self, span: core::ops::Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
-        self.problems.push(Problem::at(span, what, mend));
-    }
-
-    fn quantity(&mut self, name: &Spanned<String>) -> Option<QuantityId> {
-        let registry = Registry::get();
-        let found = registry.find(name.get_ref());
-        if found.is_none() {
-            let mend = match registry.suggestion(name.get_ref()) {
-                Some(near) => format!("Did you mean {near:?}?"),
-                None => "`drivecourse solve --list` names every quantity.".into(),
-            };
-            self.say(name.span(), format!("There is no quantity called {:?}.", name.get_ref()), mend);
-        }
-        found
-    }
-
-    fn draws(&mut self, values: &Values, fixed: bool) -> Vec<(QuantityId, Draw)> {
-        let mut out = Vec::new();
-        for (name, value) in values {
-            let Some(id) = self.quantity(name) else { continue };
-            if let Some(draw) = self.draw(id, value, fixed) {
-                out.push((id, draw));
-            }
-        }
-        out.sort_by_key(|(id, _)| *id);
-        out
-    }
-
-    fn draw(&mut self, id: QuantityId, value: &Spanned<Toml>, fixed: bool) -> Option<Draw> {
-        let span = value.span();
-        let table = match value.get_ref() {
-            Toml::Table(table) if !fixed => table,
-            plain => return self.value(id, plain, &span).map(Draw::Fixed),
-        };
-        let list = |this: &mut Self, key: &str| -> Option<Vec<f64>> {
-            let Some(Toml::Array(items)) = table.get(key) else {
-                this.say(span.clone(), format!("`{key}` wants a list."), format!("Write {key} = [\"...\", \"...\"]."));
-                return None;
-            };
-            items.iter().map(|item| this.value(id, item, &span)).collect()
-        };
-        let keys: Vec<&str> = table.keys().map(String::as_str).collect();
-        match keys.as_slice() {
-            ["between"] => match list(self, "between")?.as_slice() {
-                [low, high] if low <= high => Some(Draw::Between(*low, *high)),
-                [_, _] => {
-                    self.say(
-                        span,
-                        "The first value of `between` is larger than the second.",
-                        "Write the smaller one first.",
-                    );
-                    None
-                }
-                _ => {
-                    self.say(span, "`between` wants two values.", "Write between = [\"least\", \"most\"].");
-                    None
-                }
-            },
-            ["choose"] => {
-                let choices = list(self, "choose")?;
-                if choices.is_empty() {
-                    self.say(span, "There is nothing to choose from.", "Put at least one value in the list.");
-                    return None;
-                }
-                Some(Draw::Choose(choices))
-            }
-            ["about", "spread"] => {
-                let middle = self.value(id, &table["about"], &span)?;
-                // A spread of temperatures is a difference; of anything else, a value of the same kind.
-                let spread = if id.get().kind == Kind::Temperature {
-                    self.amount(Kind::TemperatureRise, None, &table["spread"], &span)?
-                } else {
-                    self.value(id, &table["spread"], &span)?
-                };
-                Some(Draw::About { middle, spread: spread.abs() })
-            }
-            _ => {
-                self.say(
-                    span,
-                    format!(
-                        "A draw with {} is not known.",
-                        if keys.is_empty() { "nothing in it".into() } else { keys.join(" and ") }
-                    ),
-                    "Use { between = [least, most] }, { choose = [...] } or { about = middle, spread = deviation }.",
-                );
-                None
-            }
-        }
-    }
-
-    fn value(&mut self, id: QuantityId, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
-        let quantity = id.get();
-        if quantity.kind == Kind::Choice {
-            let text = value.as_str().unwrap_or_default();
-            let found = quantity.choices.iter().position(|choice| *choice == text);
-            if found.is_none() {
-                self.say(
-                    span.clone(),
-                    format!("{value} is none of the possibilities of {}.", quantity.id),
-                    format!("Choose one of: {}.", quantity.choices.join(", ")),
-                );
-            }
-            return found.map(|index| index as f64);
-        }
-        self.amount(quantity.kind, Some(quantity.id), value, span)
-    }
-
-    fn amount(&mut self, kind: Kind, name: Option<&str>, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
-        let text = match value {
-            Toml::String(text) => text.clone(),
-            Toml::Integer(number) => number.to_string(),
-            Toml::Float(number) => number.to_string(),
-            other => other.to_string(),
-        };
-        match amount::read(&text, &Wanted::new(kind)) {
-            Ok(read) => Some(read.base),
-            Err(error) => {
-                let of = name.map_or_else(String::new, |name| format!(" as {name}"));
-                self.say(
-                    span.clone(),
-                    format!("{text:?} cannot be read{of}: {error}"),
-                    format!("It takes {}.", kind.name()),
-                );
-                None
-            }
-        }
-    }
-
-    fn limit(&mut self, limit: &LimitFile) -> Option<Limit> {
-        let id = self.quantity(&limit.quantity)?;
-        let mut bound = |value: &Option<Spanned<Toml>>, open: f64| match value {
-            Some(value) => self.value(id, value.get_ref(), &value.span()),
-            None => Some(open),
-        };
-        let at_least = bound(&limit.at_least, f64::NEG_INFINITY)?;
-        let at_most = bound(&limit.at_most, f64::INFINITY)?;
-        if at_least > at_most {
-            self.say(
-                limit.quantity.span(),
-                "No value is at least the one and at most the other.",
-                "Swap at_least and at_most.",
-            );
-        }
-        Some(Limit { quantity: id, at_least, at_most, because: limit.because.clone(), span: limit.quantity.span() })
-    }
 }

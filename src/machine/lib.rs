@@ -25,7 +25,7 @@ mod typed;
 pub mod unit;
 pub mod working;
 
-pub use family::{Draw, Family, Fault, Limit};
+pub use family::{Asked, Draw, Family, Fault, Limit};
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
 pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Plan};

@@ -3,7 +3,7 @@
 use core::fmt;
 
 use crate::chance::{Stream, derive};
-use crate::family::{Draw, Family};
+use crate::family::{Asked, Draw, Family};
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry};
 use crate::relation::{Eval, Given, Role};
@@ -126,6 +126,18 @@ impl Plan {
                 }
             }
         }
+        let draws = family.roots.iter().chain(family.faults.iter().flat_map(|fault| &fault.draws));
+        let shares: Vec<_> = draws
+            .filter_map(|(id, draw)| if let Draw::Share { of, .. } = draw { Some((*id, *of)) } else { None })
+            .collect();
+        for (id, of) in &shares {
+            if !known[of.index()] || shares.iter().any(|(share, _)| share == of) {
+                problems.push(Problem::whole(
+                    format!("{} is drawn as a share of {}, which is no value to start from.", id.get().id, of.get().id),
+                    format!("Fix or draw {} itself, and not as a share.", of.get().id),
+                ));
+            }
+        }
         let (mut steps, mut at) = (Vec::new(), Vec::new());
         // The preferred relation whose inputs are ready goes next, until none is left.
         let mut order: Vec<_> =
@@ -188,10 +200,12 @@ impl Plan {
     /// # Errors
     /// As [`Plan::draw`].
     pub fn draw_with(&self, seed: u64, faults: Option<&[usize]>) -> Result<Case, CannotDraw> {
-        let mut case = Case { seed, rejected: 0, faults: Vec::new(), values: vec![f64::NAN; Registry::get().len()] };
+        // Faults stay the same from attempt to attempt: those that break more limits do not get rarer.
+        let faults = faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec);
+        let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(seed, u64::from(attempt)), faults, &mut case) {
+            match self.attempt(derive(seed, u64::from(attempt)), &mut case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return Ok(case);
@@ -204,38 +218,52 @@ impl Plan {
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
     /// calculation refused, if it is no good.
-    fn attempt(&self, seed: u64, faults: Option<&[usize]>, case: &mut Case) -> Result<(), Option<usize>> {
+    fn attempt(&self, seed: u64, case: &mut Case) -> Result<(), Option<usize>> {
         let values = &mut case.values;
         values.fill(f64::NAN);
-        let mut stream = Stream::new(seed, "faults");
-        case.faults.clear();
-        match faults {
-            Some(faults) => case.faults.extend_from_slice(faults),
-            None => self.pick_faults(&mut stream, &mut case.faults),
-        }
         if !self.family.pool.is_empty() {
-            for (id, value) in &self.family.pool[stream.below(self.family.pool.len())] {
+            let row = Stream::new(seed, "pool").below(self.family.pool.len());
+            for (id, value) in &self.family.pool[row] {
                 values[id.index()] = *value;
             }
         }
+        let mut shares = Vec::new();
+        let mut set = |values: &mut [f64], id: QuantityId, draw: &Draw, stream: &mut Stream| {
+            values[id.index()] = sample(id, draw, stream);
+            shares.retain(|(share, _)| *share != id);
+            if let Draw::Share { of, .. } = draw {
+                shares.push((id, *of));
+            }
+        };
         let mut roots = self.family.roots.iter().peekable();
         for name in &self.streams {
             let mut stream = Stream::new(seed, name);
             while let Some((id, draw)) = roots.next_if(|(id, _)| id.get().topic() == *name) {
-                values[id.index()] = sample(*id, draw, &mut stream);
+                set(values, *id, draw, &mut stream);
             }
         }
         for (index, fault) in case.faults.iter().enumerate() {
             let mut stream = Stream::new(derive(seed, index as u64), "fault draws");
             for (id, draw) in &self.family.faults[*fault].draws {
-                values[id.index()] = sample(*id, draw, &mut stream);
+                set(values, *id, draw, &mut stream);
             }
+        }
+        for (share, of) in shares {
+            values[share.index()] *= values[of.index()];
         }
         for step in &self.steps {
             let at = &self.at[step.from as usize..step.to as usize];
             values[usize::from(step.gives)] = (step.eval)(&Given { values, at }).map_err(|_| None)?;
         }
         for (index, limit) in self.family.limits.iter().enumerate() {
+            let asked = match limit.asked {
+                Asked::Always => true,
+                Asked::Healthy => case.faults.is_empty(),
+                Asked::Fault(fault) => case.faults.contains(&fault),
+            };
+            if !asked {
+                continue;
+            }
             let value = values[limit.quantity.index()];
             if !(value >= limit.at_least && value <= limit.at_most) {
                 return Err(Some(index));
@@ -244,12 +272,14 @@ impl Plan {
         Ok(())
     }
 
-    fn pick_faults(&self, stream: &mut Stream, faults: &mut Vec<usize>) {
-        // Both numbers are always drawn, so that a share changed in the file does not shift the pool.
+    /// No fault, one, or two that do not change the same quantity.
+    fn pick_faults(&self, stream: &mut Stream) -> Vec<usize> {
+        // All four numbers are always drawn, so that a share changed in the file does not shift the others.
         let (healthy, pair) = (stream.unit(), stream.unit());
         let picks = [stream.unit(), stream.unit()];
+        let mut faults = Vec::new();
         if self.family.faults.is_empty() || healthy < self.family.healthy {
-            return;
+            return faults;
         }
         for pick in &picks[..if pair < self.family.pairs { 2 } else { 1 }] {
             let mut rest = pick * self.total_weight;
@@ -258,11 +288,14 @@ impl Plan {
                 rest < 0.0
             });
             let fault = found.unwrap_or(self.family.faults.len() - 1);
-            if !faults.contains(&fault) {
+            let beside =
+                |other: &usize| *other != fault && !self.family.faults[*other].clashes(&self.family.faults[fault]);
+            if faults.iter().all(beside) {
                 faults.push(fault);
             }
         }
         faults.sort_unstable();
+        faults
     }
 
     fn cannot(&self, broken: &[u32]) -> CannotDraw {
@@ -298,8 +331,13 @@ fn sample(id: QuantityId, draw: &Draw, stream: &mut Stream) -> f64 {
         Draw::Between(low, high) if id.get().kind == Kind::Count => {
             (low + stream.below((high - low) as usize + 1) as f64).round()
         }
+        // The share itself; the quantity that it is a share of comes in later.
+        Draw::Share { low, high, .. } => stream.between(*low, *high),
         Draw::Between(low, high) => stream.between(*low, *high),
         Draw::Choose(choices) => choices[stream.below(choices.len())],
         Draw::About { middle, spread } => middle + spread * stream.normal(),
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,125 @@
+use super::*;
+
+const FAMILY: &str = r#"
+name = "test drive"
+[fixed]
+"drive.motor_power" = "10 kW"
+[draw]
+"drive.load_share" = { between = ["60 %", "90 %"] }
+"mount.foot_length" = { of = "mount.along", between = ["20 %", "25 %"] }
+[[pool]]
+"mount.along" = "300 mm"
+[[pool]]
+"mount.along" = "500 mm"
+[[limit]]
+quantity = "drive.power"
+at_most = "8 kW"
+healthy = true
+[faults]
+healthy = 0.5
+pairs = 1
+[[fault]]
+id = "overload"
+name = "drive overloaded"
+[fault.draw]
+"drive.load_share" = { between = ["90 %", "130 %"] }
+[[fault.limit]]
+quantity = "drive.power"
+at_least = "12 kW"
+[[fault]]
+id = "idle"
+name = "drive idling"
+[fault.draw]
+"drive.load_share" = { between = ["5 %", "10 %"] }
+[[fault]]
+id = "long-foot"
+name = "foot too long"
+[fault.draw]
+"mount.foot_length" = { of = "mount.along", between = ["40 %", "50 %"] }
+"#;
+
+fn plan(text: &str) -> Result<Plan, Vec<Problem>> {
+    Family::read("test", text).and_then(Plan::new)
+}
+
+fn value(case: &Case, id: &str) -> f64 {
+    case.value(Registry::get().find(id).unwrap()).unwrap()
+}
+
+#[test]
+fn a_share_follows_its_quantity() {
+    let plan = plan(FAMILY).unwrap();
+    for (faults, low, high) in [(&[][..], 0.2, 0.25), (&[2][..], 0.4, 0.5)] {
+        let mut frames = [false; 2];
+        for seed in 0..200 {
+            let case = plan.draw_with(seed, Some(faults)).unwrap();
+            let along = value(&case, "mount.along");
+            frames[usize::from(along > 0.4)] = true;
+            let share = value(&case, "mount.foot_length") / along;
+            assert!((low..high).contains(&share), "seed {seed}: {share}");
+        }
+        assert_eq!(frames, [true; 2], "both rows of the pool are drawn");
+    }
+}
+
+#[test]
+fn limits_are_asked_of_the_machines_they_are_for() {
+    let plan = plan(FAMILY).unwrap();
+    let mut between = 0;
+    for seed in 0..500 {
+        assert!(value(&plan.draw_with(seed, Some(&[])).unwrap(), "drive.power") <= 8000.0);
+        assert!(value(&plan.draw_with(seed, Some(&[0])).unwrap(), "drive.power") >= 12_000.0);
+        between += u32::from(value(&plan.draw_with(seed, Some(&[2])).unwrap(), "drive.power") > 8000.0);
+    }
+    // A third of 60 to 90 % lies above 80 %.
+    assert!((120..214).contains(&between), "{between} of 500 above the limit for healthy machines");
+}
+
+/// A third of the healthy draws and three quarters of the overloads break their limits; the shares hold all the same.
+#[test]
+fn rejection_does_not_change_how_often_faults_come() {
+    let plan = plan(FAMILY).unwrap();
+    let cases: Vec<_> = (0..3000).map(|seed| plan.draw(seed).unwrap()).collect();
+    let share = |found: &dyn Fn(&Case) -> bool| cases.iter().filter(|case| found(case)).count() as f64 / 3000.0;
+    // Three standard deviations of a share of 3000 are at most 0.028.
+    assert!((share(&|case| case.faults.is_empty()) - 0.5).abs() < 0.028);
+    // First picks overload in a third of the faulty machines; second picks add it to one long foot in three.
+    assert!((share(&|case| case.faults.contains(&0)) - 0.5 * (1.0 / 3.0 + 1.0 / 9.0)).abs() < 0.028);
+    assert!(cases.iter().any(|case| case.faults == [0, 2]) && cases.iter().any(|case| case.faults == [1, 2]));
+}
+
+#[test]
+fn faults_that_change_the_same_never_come_together() {
+    let plan = plan(FAMILY).unwrap();
+    assert!((0..2000).all(|seed| {
+        let faults = plan.draw(seed).unwrap().faults;
+        faults.len() <= 2 && faults.windows(2).all(|pair| pair[0] < pair[1]) && faults != [0, 1]
+    }));
+}
+
+#[test]
+fn a_share_needs_something_to_start_from() {
+    let broken = |from: &str, to: &str| {
+        assert!(FAMILY.contains(from));
+        plan(&FAMILY.replace(from, to)).unwrap_err().iter().map(|problem| problem.what.clone()).collect::<Vec<_>>()
+    };
+    let of = r#"of = "mount.along", between = ["20 %", "25 %"]"#;
+    let another_kind = broken(of, r#"of = "drive.motor_power", between = ["20 %", "25 %"]"#);
+    assert_eq!(another_kind, ["mount.foot_length cannot be a share of drive.motor_power."]);
+    assert_eq!(
+        broken(of, r#"of = "mount.foot_width", between = ["20 %", "25 %"]"#),
+        ["mount.foot_length is drawn as a share of mount.foot_width, which is no value to start from."]
+    );
+    let itself = broken(of, r#"of = "mount.foot_length", between = ["20 %", "25 %"]"#);
+    assert_eq!(itself.len(), 1);
+    assert_eq!(
+        broken(of, r#"of = "mount.along", between = ["25 %", "20 %"]"#)[0],
+        "`between` wants two shares, the smaller first."
+    );
+}
+
+#[test]
+fn a_faults_limit_is_not_for_healthy_machines() {
+    let text = FAMILY.replace("at_least = \"12 kW\"", "at_least = \"12 kW\"\nhealthy = true");
+    assert_eq!(plan(&text).unwrap_err()[0].what, "A limit of a fault cannot be asked of healthy machines.");
+}
