@@ -5,6 +5,7 @@
 //! platform: all transcendental functions come from [`math`], a thin face of `libm`.
 //!
 //! * [`mount`]: soft foot, angled feet, shim packs, levelness
+//! * [`oil`]: viscosity, grade, viscosity index, expansion, level, breather, oil life
 //! * [`chain`]: sprockets, length, sag, tension, take-up, wear, capacity
 //! * [`load`]: torque, overhung load, bearing reactions, life, shaft stress
 //! * [`heat`]: rise over ambient, warm-up, settling, heat balance, infrared readings
@@ -18,6 +19,7 @@ pub mod heat;
 pub mod load;
 pub mod math;
 pub mod mount;
+pub mod oil;
 pub mod units;
 
 pub use error::{Error, Result};
