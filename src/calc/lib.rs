@@ -6,6 +6,7 @@
 //!
 //! * [`mount`]: soft foot, angled feet, shim packs, levelness
 //! * [`oil`]: viscosity, grade, viscosity index, expansion, level, breather, oil life
+//! * [`align`]: sprocket faces, rim and face, reverse indicators, thermal growth
 //! * [`chain`]: sprockets, length, sag, tension, take-up, wear, capacity
 //! * [`load`]: torque, overhung load, bearing reactions, life, shaft stress
 //! * [`heat`]: rise over ambient, warm-up, settling, heat balance, infrared readings
@@ -13,6 +14,7 @@
 //! A value outside a function's stated range gives an [`Error`] that names the input,
 //! the value and the range; nothing panics.
 
+pub mod align;
 pub mod chain;
 mod error;
 pub mod heat;
