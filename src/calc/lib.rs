@@ -9,6 +9,7 @@
 //! * [`align`]: sprocket faces, rim and face, reverse indicators, thermal growth
 //! * [`chain`]: sprockets, length, sag, tension, take-up, wear, capacity
 //! * [`load`]: torque, overhung load, bearing reactions, life, shaft stress
+//! * [`fasten`]: bolts, preload and torque, tightening order, keys, taper bushings
 //! * [`heat`]: rise over ambient, warm-up, settling, heat balance, infrared readings
 //!
 //! A value outside a function's stated range gives an [`Error`] that names the input,
@@ -17,6 +18,7 @@
 pub mod align;
 pub mod chain;
 mod error;
+pub mod fasten;
 pub mod heat;
 pub mod load;
 pub mod math;
