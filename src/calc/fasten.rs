@@ -44,6 +44,11 @@ fn plain(value: f64) -> Ratio {
     Ratio::new::<ratio::ratio>(value)
 }
 
+/// A plain number as a ratio, for constants.
+const fn ratio_of(value: f64) -> Ratio {
+    Ratio { dimension: PhantomData, units: PhantomData, value }
+}
+
 /// An inch in metres.
 const INCH: f64 = 0.025_4;
 

@@ -2,6 +2,7 @@
 
 use super::{Line, distance, metres};
 use crate::Result;
+use crate::error::positive;
 use crate::units::Length;
 
 #[cfg(any(doc, test))]
@@ -53,7 +54,7 @@ pub fn position(on_stationary: Length, on_movable: Length, dials_apart: Length) 
 /// # Errors
 /// [`Error::OutOfRange`] unless the distance between the dials is greater than nought and the position is sound.
 pub fn readings(line: &Line, dials_apart: Length) -> Result<(Length, Length)> {
-    crate::error::positive("distance between the dials", distance("distance between the dials", dials_apart)?)?;
+    positive("distance between the dials", distance("distance between the dials", dials_apart)?)?;
     let far = distance("offset at the movable hub", line.at(dials_apart))?;
     Ok((metres(2.0 * distance("offset", line.offset)?), metres(-2.0 * far)))
 }

@@ -1,7 +1,7 @@
 //! Bolts: preload, the torque that gives it, stretch and turn, and what an outside load adds.
 
 use super::thread::Form;
-use super::{metres, newton_metres, newtons, pascals, plain};
+use super::{metres, newton_metres, newtons, pascals, plain, ratio_of};
 use crate::error::{positive, within};
 use crate::units::{Angle, Area, Force, Length, Pressure, Ratio, Torque, angle::revolution, area::square_meter};
 use crate::{Result, math};
@@ -13,7 +13,7 @@ use crate::Error;
 ///
 /// # Source
 /// R. G. Budynas, J. K. Nisbett, *Shigley's Mechanical Engineering Design* (from memory); common practice.
-pub const REUSED_SHARE: f64 = 0.75;
+pub const REUSED_SHARE: Ratio = ratio_of(0.75);
 
 /// Preload of a bolt.
 ///

@@ -3,7 +3,7 @@
 //! More than one order is right. [`star`] gives one, [`star_fault`] tells what is wrong with somebody's, so that a right
 //! order is never marked wrong.
 
-use super::newton_metres;
+use super::{newton_metres, ratio_of};
 use crate::Result;
 use crate::error::{positive, within};
 use crate::units::{Ratio, Torque};
@@ -141,7 +141,7 @@ pub fn star_fault(bolts: usize, order: &[usize]) -> Result<Option<Fault>> {
 /// ```
 /// use drivecourse_calc::fasten::order::outwards;
 /// assert_eq!(outwards(2, 2)?, [1, 4, 2, 3]);
-/// assert_eq!(outwards(2, 3)?, [2, 5, 1, 6, 3, 4]);
+/// assert_eq!(outwards(2, 3)?, [2, 5, 1, 6, 4, 3]);
 /// # Ok::<(), drivecourse_calc::Error>(())
 /// ```
 pub fn outwards(rows: usize, columns: usize) -> Result<Vec<usize>> {
@@ -172,7 +172,7 @@ pub fn outwards(rows: usize, columns: usize) -> Result<Vec<usize>> {
 ///
 /// # Source
 /// Common practice, no source.
-pub const USUAL_ROUNDS: [f64; 4] = [0.3, 0.7, 1.0, 1.0];
+pub const USUAL_ROUNDS: [Ratio; 4] = [ratio_of(0.3), ratio_of(0.7), ratio_of(1.0), ratio_of(1.0)];
 
 /// One step of a plan: this bolt to this torque.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -292,7 +292,7 @@ mod tests {
     fn stages_rise_to_the_whole_torque() {
         let target = Torque::new::<pound_force_foot>(100.0);
         let order = star(4).unwrap();
-        let steps = rounds(&order, target, &USUAL_ROUNDS.map(plain)).unwrap();
+        let steps = rounds(&order, target, &USUAL_ROUNDS).unwrap();
         assert_eq!(steps.len(), 16);
         for (i, step) in steps.iter().enumerate() {
             assert_eq!(step.round, i / 4 + 1);

@@ -2,7 +2,7 @@
 
 use super::grade::{self, Grade};
 use super::index;
-use crate::error::positive;
+use crate::error::{positive, within};
 use crate::units::{KinematicViscosity, Ratio, Temperature};
 use crate::{Error, Result};
 
@@ -46,8 +46,8 @@ pub fn viscosity_at(grade: &Grade, index: Ratio, temperature: Temperature) -> Re
 /// Trap: reading the 40 mm²/s off the grades as if the sump ran at 40 °C gives VG 46, seven times too thin.
 pub fn thinnest_grade(wanted: KinematicViscosity, running: Temperature, index: Ratio) -> Result<&'static Grade> {
     positive("viscosity", wanted.value)?;
-    crate::error::within("viscosity index", index.value, 0.0, 400.0)?;
-    crate::error::within("running temperature", running.value, 233.15, 473.15)?;
+    within("viscosity index", index.value, 0.0, 400.0)?;
+    within("running temperature", running.value, 233.15, 473.15)?;
     // A grade too thin for its curve to be drawn is too thin to be chosen.
     grade::ALL
         .iter()

@@ -111,7 +111,7 @@ pub fn reported(index: Ratio) -> i32 {
 /// As [`viscosity_index`].
 ///
 /// # Errors
-/// * [`Error::OutOfRange`] when the index is not 0 to 400 or the viscosity is not 2 to 1000 times 2 mm²/s.
+/// * [`Error::OutOfRange`] when the index is not 0 to 400 or the viscosity is not 2 to 100 000 mm²/s.
 /// * [`Error::NoSolution`] when even 2 mm²/s at 100 °C would be a greater index.
 pub fn viscosity_at_100(at_40: KinematicViscosity, index: Ratio) -> Result<KinematicViscosity> {
     let most = THICKEST * 1e-6;

@@ -1,8 +1,8 @@
 //! Coefficients of the two reference oils of the viscosity index.
 //!
 //! # Source
-//! ASTM D2270, appendix X2, table X2.1: quadratics fitted to its table 1 in fifteen ranges, to 70 mm²/s at 100 °C (copied
-//! alike in several public programs that name it). Above 70 mm²/s: sections 5.1.2 and 6.1.2.
+//! ASTM D2270, appendix X2, table X2.1: quadratics fitted to its table 1 in fifteen ranges, to 70 mm²/s at 100 °C (as
+//! quoted). Above 70 mm²/s: sections 5.1.2 and 6.1.2.
 
 /// One range of the viscosity Y at 100 °C, mm²/s, with `L = a Y² + b Y + c` and `H = d Y² + e Y + f`, mm²/s at 40 °C.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -14,6 +14,7 @@ pub enum Form {
     /// `Z = ν + 0.7`: good from 2 mm²/s up, where the rest is below a thousandth.
     Short,
     /// `Z = ν + 0.7 + exp(−1.47 − 1.84 ν − 0.51 ν²)`: for thinner oils too, down to 0.21 mm²/s (limit from memory).
+    /// The published way back from Z is an approximation, good to 0.3 %.
     Full,
 }
 
