@@ -5,19 +5,25 @@
 //! platform: all transcendental functions come from [`math`], a thin face of `libm`.
 //!
 //! * [`mount`]: soft foot, angled feet, shim packs, levelness
+//! * [`oil`]: viscosity, grade, viscosity index, expansion, level, breather, oil life
+//! * [`align`]: sprocket faces, rim and face, reverse indicators, thermal growth
 //! * [`chain`]: sprockets, length, sag, tension, take-up, wear, capacity
 //! * [`load`]: torque, overhung load, bearing reactions, life, shaft stress
+//! * [`fasten`]: bolts, preload and torque, tightening order, keys, taper bushings
 //! * [`heat`]: rise over ambient, warm-up, settling, heat balance, infrared readings
 //!
 //! A value outside a function's stated range gives an [`Error`] that names the input,
 //! the value and the range; nothing panics.
 
+pub mod align;
 pub mod chain;
 mod error;
+pub mod fasten;
 pub mod heat;
 pub mod load;
 pub mod math;
 pub mod mount;
+pub mod oil;
 pub mod units;
 
 pub use error::{Error, Result};

@@ -17,3 +17,6 @@ pub use uom::si::{
     acceleration, angle, angular_velocity, area, energy, force, length, linear_mass_density, mass, power, pressure,
     ratio, temperature_interval, thermal_conductance, thermodynamic_temperature, time, torque, velocity, volume,
 };
+
+pub use uom::si::f64::{KinematicViscosity, MassDensity, TemperatureCoefficient};
+pub use uom::si::{kinematic_viscosity, mass_density, temperature_coefficient};

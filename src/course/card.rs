@@ -43,6 +43,7 @@ struct LineRow {
     title: &'static str,
     method: &'static str,
     symbols: Option<Trusted>,
+    left: Option<Trusted>,
     numbers: String,
     result: String,
     limits: String,
@@ -252,21 +253,31 @@ pub(crate) fn givens(parts: &[Part]) -> Vec<(QuantityId, f64)> {
 }
 
 fn line_row(line: &Line) -> LineRow {
+    let left = left_of(line);
     LineRow {
         title: line.title,
         method: line.method,
         symbols: formula(line),
-        numbers: line.numbers.clone(),
-        result: result(line),
+        left: left.map(|symbol| Trusted::made_by_us(format!("<math>{}</math>", symbol_mathml(symbol)))),
+        numbers: right_of(left, &line.numbers),
+        result: right_of(left, &line.result),
         limits: capital(line.limits),
         source: source_line(line.source),
     }
 }
 
-/// The result; one that begins with a name instead of a symbol gets its capital.
-fn result(line: &Line) -> String {
-    let named = Registry::get().relation(line.relation).is_some_and(|linked| linked.gives.get().symbol.is_empty());
-    if named { capital(&line.result) } else { line.result.clone() }
+/// The symbol of what a step gives, if it has one.
+fn left_of(line: &Line) -> Option<&'static str> {
+    let symbol = Registry::get().relation(line.relation)?.gives.get().symbol;
+    (!symbol.is_empty()).then_some(symbol)
+}
+
+/// What stands behind the first sign of equality, where a symbol stands before it; else the whole, as a sentence.
+fn right_of(symbol: Option<&str>, text: &str) -> String {
+    match text.split_once(" = ") {
+        Some((_, right)) if symbol.is_some() => right.to_owned(),
+        _ => capital(text),
+    }
 }
 
 fn formula(line: &Line) -> Option<Trusted> {

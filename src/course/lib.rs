@@ -4,7 +4,7 @@
 //! * [`expand`]: directives in a chapter turned into practice cards, worked examples and reference tables
 //! * [`card`]: what cards and papers share: givens, workings, answers; papers filled from questions
 //! * [`portray`]: the picture of a case, by name
-//! * [`reference`]: formulas, mistakes, sources and quantities, from the registry
+//! * [`mod@reference`]: formulas, mistakes, sources and quantities, from the registry
 //! * [`pages`]: the single-file pages: papers, keys, results
 //! * [`figures`]: line drawings of the drive, its feet, shaft, shims and warm-up, drawn from numbers
 

@@ -2,7 +2,7 @@
 //!
 //! In a question a picture shows what the learner is given. What is asked stands there as `?`, whatever else is not
 //! given has no label, and a length that would show the answer to scale is drawn at a nominal value. In a worked
-//! solution everything known is labelled.
+//! solution everything given and worked out is labelled, in a picture of a machine everything there is.
 
 mod chain;
 mod heat;
@@ -33,7 +33,9 @@ pub struct Portrait {
 #[derive(Debug, Clone)]
 enum View {
     /// Everything.
-    Solved,
+    Machine,
+    /// What is given or worked out: the places whose values are known.
+    Solution(Vec<bool>),
     /// What is shown; what is asked stands as `?`.
     Question { shown: Vec<QuantityId>, asked: Vec<QuantityId> },
 }
@@ -110,7 +112,7 @@ impl Portrait {
         portrait
     }
 
-    /// Everything about `question`, as its solution works it out.
+    /// What the solution of `question` works out, and what it is given.
     #[must_use]
     pub fn of_solution(id: &str, question: &Question) -> Self {
         let mut portrait = Self::of_case(id, &question.case, question.system);
@@ -122,6 +124,14 @@ impl Portrait {
             }
         }
         portrait.show_givens(question);
+        let mut known = vec![false; portrait.values.len()];
+        for key in question.parts.iter().filter_map(|part| part.key()) {
+            known.iter_mut().zip(&key.values).for_each(|(known, value)| *known |= !value.is_nan());
+        }
+        for (id, _) in question.parts.iter().flat_map(|part| &part.givens) {
+            known[id.index()] = true;
+        }
+        portrait.view = View::Solution(known);
         portrait
     }
 
@@ -131,7 +141,7 @@ impl Portrait {
         let seen = case.seen(system);
         let values =
             seen.iter().zip(&case.values).map(|(seen, held)| if seen.is_nan() { *held } else { *seen }).collect();
-        Self { id: id.to_owned(), system, values, view: View::Solved }
+        Self { id: id.to_owned(), system, values, view: View::Machine }
     }
 
     fn show_givens(&mut self, question: &Question) {
@@ -175,7 +185,7 @@ impl Board<'_> {
     }
 
     fn solved(&self) -> bool {
-        matches!(self.portrait.view, View::Solved)
+        !matches!(self.portrait.view, View::Question { .. })
     }
 
     /// The value (SI) of `quantity`, where the machine has one.
@@ -192,7 +202,8 @@ impl Board<'_> {
     fn tells(&self, quantity: &str) -> bool {
         let Some(id) = Registry::get().find(quantity) else { return false };
         match &self.portrait.view {
-            View::Solved => self.value(quantity).is_some(),
+            View::Machine => self.value(quantity).is_some(),
+            View::Solution(known) => known[id.index()] && self.value(quantity).is_some(),
             View::Question { shown, .. } => shown.contains(&id),
         }
     }
@@ -201,7 +212,7 @@ impl Board<'_> {
     fn asks(&self, quantity: &str) -> bool {
         let Some(id) = Registry::get().find(quantity) else { return false };
         match &self.portrait.view {
-            View::Solved => false,
+            View::Machine | View::Solution(_) => false,
             View::Question { shown, asked } => asked.contains(&id) && !shown.contains(&id),
         }
     }

@@ -4,7 +4,7 @@ use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Family, Plan, Problem, System};
 
 use crate::item::{Item, read_items};
-use crate::question::Setting;
+use crate::setting::Setting;
 
 /// Families ready to draw from, and the items to ask about them.
 #[derive(Debug, Clone, Default)]

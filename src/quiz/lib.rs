@@ -2,6 +2,7 @@
 //!
 //! * [`Bank`]: the families and items of a module, read and checked together
 //! * [`item`]: what is asked, from what, in which words
+//! * [`setting`]: an item made ready for one family and one system of units
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
@@ -24,8 +25,10 @@ pub mod question;
 pub mod response;
 pub mod roster;
 pub mod seal;
+pub mod setting;
 pub mod simulate;
 pub mod tolerance;
+pub mod twin;
 
 pub use bank::{Bank, FileProblem, hint};
 
@@ -37,9 +40,11 @@ pub use item::{Ask, Item, PartSpec, When, read_items};
 pub use mark::{Mark, Verdict, mark};
 pub use paper::{Draw, Paper, Placed, Settings, Used};
 pub use predict::{Cause, Predicted};
-pub use question::{Body, Key, Part, Question, Setting, Unsettled};
+pub use question::{Body, Key, Part, Question};
 pub use response::{Notice, Responses};
 pub use roster::{Person, Roster};
 pub use seal::Secret;
+pub use setting::{Setting, Unsettled};
+pub use twin::twins;
 
 pub use drivecourse_machine::amount::letter;

@@ -4,14 +4,21 @@
 //!
 //! 1. **The instruments.** A reading stands for any value within half a step of it: a rectangular
 //!    distribution, with a standard uncertainty of the half step over √3 (JCGM 100:2008, 4.3.7). The
-//!    readings' contributions add as the root of the sum of squares (JCGM 100:2008, 5.1.2).
+//!    readings' contributions add as the root of the sum of squares (JCGM 100:2008, 5.1.2). Together
+//!    they count for at most 2 % of the answer: everyone works from the same printed readings, so
+//!    this only excuses an answer that is not quoted finer than its readings deserve.
 //! 2. **Rounding on the way.** Every result between may be rounded to three figures, and a value
 //!    changed to another unit to four; these add up plainly, since a person may round them all one way.
-//! 3. **Rounding at the end.** Half a step in the third figure of the answer, or in its last printed place.
+//! 3. **Rounding at the end.** Half a step in the third figure of the answer, or in its last printed
+//!    place where that is coarser.
 //!
+//! Nothing is carried through a table: what is looked up is looked up for the value as it stands.
 //! Counts and choices must be exact.
 
 use drivecourse_machine::{Figures, Kind, Path, Registry, System};
+
+/// Largest share of an answer that its readings may excuse.
+const MOST_FROM_READINGS: f64 = 0.02;
 
 /// The tolerance (SI) on the result of `path`, whose every value stands in `values`.
 pub fn of(path: &Path, values: &[f64], system: System) -> f64 {
@@ -47,11 +54,19 @@ pub fn of(path: &Path, values: &[f64], system: System) -> f64 {
         if gives == path.asked || matches!(gives.get().kind, Kind::Choice | Kind::Count) {
             continue;
         }
-        let rounding = last_figure(gives.index(), values[gives.index()], system);
+        let rounding = third_figure(gives.index(), values[gives.index()], system);
         plain += effect(path, values, &mut scratch, gives.index(), index + 1, rounding, answer);
     }
     plain += last_figure(path.asked.index(), answer, system);
-    squares.sqrt() + plain
+    let unit = seeing[path.asked.index()].unit();
+    let most = MOST_FROM_READINGS * (unit.from_base(answer) * unit.size()).abs();
+    squares.sqrt().min(most) + plain
+}
+
+/// Half a step in the third figure of a value.
+fn third_figure(index: usize, base: f64, system: System) -> f64 {
+    let unit = Registry::get().seeing(system)[index].unit();
+    0.5 * Figures::Significant(3).step(unit.from_base(base)) * unit.size().abs()
 }
 
 /// Half a step in the third figure of a value, or in its last printed place where that is coarser.
@@ -59,12 +74,11 @@ fn last_figure(index: usize, base: f64, system: System) -> f64 {
     let seeing = &Registry::get().seeing(system)[index];
     let unit = seeing.unit();
     let shown = unit.from_base(base);
-    let third = Figures::Significant(3).step(shown);
     let printed = match seeing.quantity().display(system).figures {
         Figures::Significant(_) => 0.0,
         figures => figures.step(shown),
     };
-    0.5 * third.max(printed) * unit.size().abs()
+    third_figure(index, base, system).max(0.5 * printed * unit.size().abs())
 }
 
 /// How far the answer moves when the value at `index` moves by `by`, from step `from` on: the
@@ -76,6 +90,9 @@ fn effect(path: &Path, values: &[f64], scratch: &mut [f64], index: usize, from: 
         let mut ok = true;
         for step in &path.steps[from..] {
             let linked = step.get();
+            if linked.relation.lookup {
+                continue;
+            }
             match linked.eval(scratch) {
                 Ok(value) => scratch[linked.gives.index()] = value,
                 Err(_) => ok = false,

@@ -1,11 +1,11 @@
 //! Papers and keys filled from questions.
 
-use drivecourse_machine::formula::symbol_text;
+use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::{Figures, Kind, QuantityId, System, Working, amount};
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
-use super::{answer_unit, capital, givens, other_methods, wrong_answers};
+use super::{answer_unit, capital, givens, left_of, other_methods, right_of, wrong_answers};
 use crate::pages::model::{self, Given, Head, Key, KeyPart, KeyQuestion, Paper, Step, Trusted};
 use crate::portray::{Portrait, PortrayError};
 
@@ -130,7 +130,7 @@ fn given_list(question: &Question) -> Vec<Given> {
         let quantity = id.get();
         Given {
             name: capital(quantity.name),
-            symbol: symbol_text(quantity.symbol),
+            symbol: quantity.symbol.to_owned(),
             value: amount::write(quantity, value, question.system),
             also: in_the_other(id, value, question.system),
         }
@@ -156,16 +156,19 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
     let steps = key.map_or_else(Vec::new, |key| {
         let working = Working::write(&key.path, &key.values, question.system);
         (working.lines.into_iter())
-            .map(|line| Step {
-                what: if line.symbols.is_empty() {
-                    format!("{}. {}", line.title, line.method)
-                } else {
-                    line.title.into()
-                },
-                symbols: Trusted::made_by_us(line.symbols_mathml),
-                numbers: Trusted::made_by_us(text_mathml(&line.numbers)),
-                result: line.result,
-                source: line.source.to_string(),
+            .map(|line| {
+                let left = left_of(&line);
+                Step {
+                    what: if line.symbols.is_empty() {
+                        format!("{}. {}", line.title, line.method)
+                    } else {
+                        line.title.into()
+                    },
+                    symbols: Trusted::made_by_us(line.symbols_mathml),
+                    numbers: Trusted::made_by_us(numbers_mathml(left, &line.numbers)),
+                    result: right_of(left, &line.result),
+                    source: line.source.to_string(),
+                }
             })
             .collect()
     });
@@ -188,10 +191,12 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
 }
 
 /// A line of numbers as a `math` element; empty for none.
-fn text_mathml(text: &str) -> String {
-    if text.is_empty() {
+fn numbers_mathml(left: Option<&str>, numbers: &str) -> String {
+    if numbers.is_empty() {
         return String::new();
     }
-    let text = text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
-    format!("<math><mtext>{text}</mtext></math>")
+    let left = left.map_or_else(String::new, |symbol| format!("{}<mo>=</mo>", symbol_mathml(symbol)));
+    let right = right_of((!left.is_empty()).then_some(""), numbers);
+    let right = right.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
+    format!("<math><mrow>{left}<mtext>{right}</mtext></mrow></math>")
 }

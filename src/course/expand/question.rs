@@ -10,7 +10,7 @@ use toml::Spanned;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::{Plan, Problem, System};
 use drivecourse_quiz::paper::why;
-use drivecourse_quiz::{Body, Item, Question, Setting, Unsettled};
+use drivecourse_quiz::{Body, Item, Question, Setting, Unsettled, twins};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys};
 use super::{SEEDS, Spot, page, unknown};
@@ -20,8 +20,8 @@ use crate::pages::PageError;
 use crate::pages::model::Trusted;
 use crate::portray::{Portrait, PortrayError};
 
-/// Seeds tried for one whose machine is the same in both systems of units.
-const MOST_TWINS: u64 = 40;
+/// Seeds tried for a machine that a picture can be drawn of.
+const MOST_MACHINES: u64 = 40;
 
 type Ready<'a> = Rc<Result<Setting<'a>, Unsettled>>;
 
@@ -144,7 +144,7 @@ impl<'a> Questions<'a> {
         // A machine with nothing to draw (a foot without a gap) is passed over, unless the author chose it.
         let seeds: Vec<u64> = match keys.seed {
             Some(seed) => vec![seed],
-            None => (0..MOST_TWINS)
+            None => (0..MOST_MACHINES)
                 .map(|again| if again == 0 { spot.seed } else { derive(spot.seed, again) % SEEDS })
                 .collect(),
         };
@@ -209,8 +209,12 @@ impl<'a> Questions<'a> {
             }
             None => self.first_settled(place, units).map_err(|problem| at(problem, item))?,
         };
-        let (seed, questions) =
-            twins(&ready, seed, usual_seed).map_err(|error| at(unsettled(&self.plans[plan], &error), item))?;
+        let seed = seed.unwrap_or(usual_seed);
+        let settings: Result<Vec<_>, Unsettled> =
+            ready.iter().map(|ready| ready.as_ref().as_ref().map_err(Clone::clone)).collect();
+        let questions = settings
+            .and_then(|settings| twins(&settings, seed))
+            .map_err(|error| at(unsettled(&self.plans[plan], &error), item))?;
         Ok(Put { item: &self.items[place], plan: &self.plans[plan], seed, questions })
     }
 
@@ -319,25 +323,6 @@ impl<'a> Questions<'a> {
             solutions: each(&|index| self.cards.solution_html(question, index, show == Show::Practice))?,
         })
     }
-}
-
-/// The questions of one seed, in each system, about the same machine: a wrong turn that hides within one system's
-/// tolerance makes the draw go on in that system only, so another seed is taken unless the author chose it.
-fn twins(ready: &[Ready<'_>], chosen: Option<u64>, usual: u64) -> Result<(u64, Vec<Question>), Unsettled> {
-    let mut first = None;
-    for again in 0..MOST_TWINS {
-        let seed = chosen.unwrap_or(if again == 0 { usual } else { derive(usual, again) % SEEDS });
-        let mut questions = Vec::new();
-        for setting in ready {
-            questions.push(setting.as_ref().as_ref().map_err(Clone::clone)?.question(seed)?);
-        }
-        if chosen.is_some() || questions.windows(2).all(|pair| pair[0].case.seed == pair[1].case.seed) {
-            return Ok((seed, questions));
-        }
-        first = first.or(Some((seed, questions)));
-    }
-    // The loop runs at least once, so there is a first.
-    first.ok_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))
 }
 
 /// Whether two questions read the same: nothing in them depends on the units.

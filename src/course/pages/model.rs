@@ -44,7 +44,7 @@ pub struct Head {
 pub struct Given {
     /// What it is, as in "Centre distance".
     pub name: String,
-    /// Its symbol in the formulas; empty when it has none.
+    /// Its symbol in the formulas, what stands after `_` as a subscript; empty when it has none.
     pub symbol: String,
     /// The figure as read, with its unit.
     pub value: String,

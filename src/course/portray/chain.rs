@@ -6,7 +6,7 @@ use crate::figures::{DriveSide, Figure, Turning};
 /// Nominal drive where a number must not show in the drawing: centres in pitches, teeth, sag as a part of the centres.
 const NOMINAL_CENTRES: f64 = 36.0;
 const NOMINAL_TEETH: [f64; 2] = [19.0, 42.0];
-const NOMINAL_SAG: f64 = 0.025;
+const NOMINAL_SAG: f64 = 0.06;
 const NOMINAL_INCLINE: f64 = 0.35;
 
 pub(super) fn drive_side(board: &Board<'_>) -> Result<Figure, PortrayError> {

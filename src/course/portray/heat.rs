@@ -55,7 +55,7 @@ pub(super) fn warm_up(board: &Board<'_>) -> Result<Figure, PortrayError> {
             curve,
             readings,
             ambient: level("heat.ambient", "ambient"),
-            settled: level("heat.settled", "settled"),
+            settled: level("heat.settled_foretold", "settles at").or_else(|| level("heat.settled", "settles at")),
             limits: level("heat.sump_limit", "limit").into_iter().collect(),
         }
         .draw(),

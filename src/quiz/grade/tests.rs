@@ -184,7 +184,7 @@ fn speed() {
     println!("digest and cases {:.1} us a paper ({length})", start.elapsed().as_secs_f64() * 1e6 / 100.0);
     for item in &bank.items {
         for plan in &bank.plans[..1] {
-            let setting = crate::question::Setting::new(item, plan, System::Si).unwrap();
+            let setting = crate::setting::Setting::new(item, plan, System::Si).unwrap();
             let start = Instant::now();
             let mut difficulty = 0.0;
             for seed in 0..200 {

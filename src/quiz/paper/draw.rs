@@ -6,9 +6,9 @@ use drivecourse_machine::chance::Stream;
 use drivecourse_machine::{Problem, System};
 
 use super::settings::{Settings, why};
-use crate::bank::Bank;
 use super::supply::{Candidate, Supply, families, is_safe, out_of_reach, supply, unknown};
 use super::{Paper, Placed};
+use crate::bank::Bank;
 use crate::blueprint::Blueprint;
 use crate::code::Code;
 use crate::exam::Exam;

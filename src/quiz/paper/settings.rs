@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use drivecourse_machine::{QuantityId, System};
 
 use crate::bank::Bank;
-use crate::question::{Setting, Unsettled};
+use crate::setting::{Setting, Unsettled};
 
 /// An item ready for one family and one set of units.
 #[derive(Debug, Clone)]

@@ -6,9 +6,9 @@ use drivecourse_machine::chance::Stream;
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Problem, System};
 
+use super::pick::{Pool, Pools};
 use super::settings::{Settings, why};
 use crate::bank::Bank;
-use super::pick::{Pool, Pools};
 use crate::blueprint::{Blueprint, Pick, Row};
 use crate::item::Item;
 

@@ -66,6 +66,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .method(RULES)
+    .lookup()
     .limits(FEW),
     relation! {
         "mount.shim_total/pack": "Thickness of the shim pack",
@@ -84,6 +85,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .method(RULES)
+    .lookup()
     .limits(FEW),
     relation! {
         "mount.gap_left/shim": "Gap left after the shim has gone in",

@@ -1,0 +1,303 @@
+//! A setting: an item made ready for one family and one system of units, from which questions are drawn.
+
+use drivecourse_machine::chance::{Stream, derive};
+use drivecourse_machine::{NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
+
+use crate::item::{Ask, Item, PartSpec, fill};
+use crate::predict::{self, Cause};
+use crate::question::{Body, Part, Question, keys};
+use crate::twin::twins;
+
+/// Most accepted ways to one answer that are followed.
+const MOST_PATHS: usize = 6;
+
+/// An item made ready for one family and one system of units: its paths are found once.
+#[derive(Debug, Clone)]
+pub struct Setting<'a> {
+    /// What is asked.
+    pub item: &'a Item,
+    /// About which machines.
+    pub plan: &'a Plan,
+    /// In which units.
+    pub system: System,
+    /// Accepted ways to each part's answer; empty for parts that ask for no quantity.
+    pub paths: Vec<Vec<Path>>,
+    /// For each part, the wrong turns that stay inside the tolerance over the whole family: they
+    /// are no wrong turns here.
+    pub dropped: Vec<Vec<Cause>>,
+    /// For each part, pairs of wrong turns whose answers cannot be told apart over the whole family.
+    pub(crate) alike: Vec<Vec<(Cause, Cause)>>,
+    faults: Vec<Option<Vec<usize>>>,
+}
+
+/// Why an item cannot be put about a family.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Unsettled {
+    /// The family does not determine these quantities that the item shows.
+    NotDetermined(Vec<QuantityId>),
+    /// What part `part` shows does not determine what it asks.
+    NoPath {
+        /// Which part, counted from 0.
+        part: usize,
+        /// What is missing.
+        missing: NoPath,
+    },
+    /// The family has none of the faults the item wants.
+    NoFault,
+    /// No machine of the family fits the item's bounds.
+    NoMachine(String),
+}
+
+impl<'a> Setting<'a> {
+    /// Makes `item` ready for the machines of `plan`.
+    ///
+    /// # Errors
+    /// [`Unsettled`]: what the family or the item lacks.
+    pub fn new(item: &'a Item, plan: &'a Plan, system: System) -> Result<Self, Unsettled> {
+        let mut paths = Vec::new();
+        let mut asked_before: Vec<QuantityId> = Vec::new();
+        for (index, part) in item.parts.iter().enumerate() {
+            let Ask::Quantity { asked, from, also, by } = &part.ask else {
+                paths.push(Vec::new());
+                continue;
+            };
+            let shown = from.iter().chain(also).copied().filter(|id| !asked_before.contains(id));
+            let lacking: Vec<_> = shown.filter(|id| !plan.determines(*id)).collect();
+            if !lacking.is_empty() {
+                return Err(Unsettled::NotDetermined(lacking));
+            }
+            let choice = PathChoice { by: by.clone(), ..PathChoice::default() };
+            let mut found = Path::find_all(from, *asked, &choice, MOST_PATHS)
+                .map_err(|missing| Unsettled::NoPath { part: index, missing })?;
+            // A method that the question does not use up its givens for is a short cut, not a second method.
+            let needed = found[0].uses();
+            found.retain(|path| needed.iter().filter(|id| from.contains(id)).all(|id| path.uses().contains(id)));
+            paths.push(found);
+            asked_before.push(*asked);
+        }
+        let faults = faults(item, plan)?;
+        let (dropped, alike) = (vec![Vec::new(); item.parts.len()], vec![Vec::new(); item.parts.len()]);
+        let mut setting = Self { item, plan, system, paths, dropped, alike, faults };
+        setting.drop_harmless_turns()?;
+        Ok(setting)
+    }
+
+    /// The question of `seed`: the same on every platform. Numbers in which a wrong turn would
+    /// still land inside the tolerance are drawn again.
+    ///
+    /// # Errors
+    /// [`Unsettled::NoMachine`] where the family has no machine that fits.
+    pub fn question(&self, seed: u64) -> Result<Question, Unsettled> {
+        let mut questions = twins(&[self], seed)?;
+        // One setting gives one question.
+        questions.pop().ok_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))
+    }
+
+    /// One machine, whatever its numbers; `seed` only names the question.
+    pub(crate) fn attempt(&self, machine: u64, seed: u64) -> Result<Question, Unsettled> {
+        let mut stream = Stream::new(machine, "question");
+        let faults = &self.faults[stream.below(self.faults.len())];
+        let mut case = None;
+        for again in 0..200 {
+            let drawn = self.plan.draw_with(derive(machine, again), faults.as_deref());
+            let drawn = drawn.map_err(|error| Unsettled::NoMachine(error.to_string()))?;
+            let fits = |when: &crate::item::When| {
+                let value = drawn.values[when.quantity.index()];
+                value >= when.at_least && value <= when.at_most
+            };
+            if self.item.when.iter().all(fits) {
+                case = Some(drawn);
+                break;
+            }
+        }
+        let case = case.ok_or_else(|| {
+            let names: Vec<_> = self.item.when.iter().map(|when| when.quantity.get().id).collect();
+            Unsettled::NoMachine(format!("no machine keeps the item's bounds on {}", names.join(", ")))
+        })?;
+        let seen = case.seen(self.system);
+        let mut question = Question {
+            item: self.item.id.clone(),
+            family: self.plan.family.id.clone(),
+            seed,
+            system: self.system,
+            text: self.item.text.clone(),
+            parts: Vec::new(),
+            case,
+            seen,
+        };
+        for (index, part) in self.item.parts.iter().enumerate() {
+            let part = self.part(index, part, &question, &mut stream)?;
+            question.parts.push(part);
+        }
+        Ok(question)
+    }
+
+    /// Fills in every `{machine}` and `{quantity}`: done once, for the numbers that are kept.
+    pub(crate) fn put_in_words(&self, mut question: Question) -> Question {
+        let words = |text: &str, question: &Question| {
+            fill(text, |name| {
+                if name == "machine" {
+                    return Some(self.plan.family.name.clone());
+                }
+                let id = Registry::get().find(name)?;
+                Some(amount::write(id.get(), question.shown(id), self.system))
+            })
+        };
+        question.text = words(&question.text, &question);
+        for index in 0..question.parts.len() {
+            let text = words(&question.parts[index].text, &question);
+            let shown = match &question.parts[index].body {
+                Body::Order { shown, .. } | Body::Pick { shown, .. } => {
+                    shown.iter().map(|text| words(text, &question)).collect()
+                }
+                Body::Quantity { .. } => Vec::new(),
+            };
+            let part = &mut question.parts[index];
+            part.text = text;
+            if let Body::Order { shown: kept, .. } | Body::Pick { shown: kept, .. } = &mut part.body {
+                *kept = shown;
+            }
+        }
+        question
+    }
+
+    fn part(&self, index: usize, spec: &PartSpec, question: &Question, stream: &mut Stream) -> Result<Part, Unsettled> {
+        let mut part = Part {
+            text: spec.text.clone(),
+            givens: Vec::new(),
+            carried: Vec::new(),
+            marks: spec.marks,
+            difficulty: 1.0,
+            body: Body::Pick { shown: Vec::new(), right: 0, because: String::new() },
+        };
+        match &spec.ask {
+            Ask::Quantity { asked, from, also, .. } => {
+                for id in from.iter().chain(also) {
+                    let earlier = question.parts.iter().position(|part| part.asked() == Some(*id));
+                    match earlier {
+                        Some(earlier) => part.carried.push((*id, earlier)),
+                        None => part.givens.push((*id, question.shown(*id))),
+                    }
+                }
+                let mut values = vec![f64::NAN; Registry::get().len()];
+                for (id, value) in &part.givens {
+                    values[id.index()] = *value;
+                }
+                for (id, earlier) in &part.carried {
+                    values[id.index()] = question.parts[*earlier].key().map_or(f64::NAN, |key| key.value);
+                }
+                let keys = keys(&self.paths[index], &values, self.system).map_err(|error| {
+                    Unsettled::NoMachine(format!("a step of part {} has no result: {error}", index + 1))
+                })?;
+                let mut predicted = predict::wrong_turns(&keys[0], &question.case.values, self.system);
+                predicted.retain(|wrong| !self.dropped[index].contains(&wrong.cause));
+                part.difficulty = difficulty(&self.paths[index][0], self.system);
+                part.body = Body::Quantity { asked: *asked, keys, predicted };
+            }
+            Ask::Order { steps, because } => {
+                let mut places: Vec<usize> = (0..steps.len()).collect();
+                // Never show the answer itself.
+                while places.is_sorted() {
+                    stream.shuffle(&mut places);
+                }
+                let shown = places.iter().map(|place| steps[*place].clone()).collect();
+                let right = (0..steps.len())
+                    .map(|step| places.iter().position(|place| *place == step).unwrap_or(step))
+                    .collect();
+                part.difficulty = 0.5 * steps.len() as f64;
+                part.body = Body::Order { shown, right, because: because.clone() };
+            }
+            Ask::Pick { options, right, because } => {
+                let mut places: Vec<usize> = (0..options.len()).collect();
+                stream.shuffle(&mut places);
+                let shown = places.iter().map(|place| options[*place].clone()).collect();
+                let right = places.iter().position(|place| place == right).unwrap_or(*right);
+                part.body = Body::Pick { shown, right, because: because.clone() };
+            }
+        }
+        Ok(part)
+    }
+
+    /// Finds the wrong turns that stay inside the tolerance in nearly every machine of the family,
+    /// and the pairs of them that nearly always give the same answer.
+    fn drop_harmless_turns(&mut self) -> Result<(), Unsettled> {
+        const SAMPLES: u64 = 24;
+        let mut counts = vec![Counts::default(); self.item.parts.len()];
+        let (mut drawn, mut last) = (0, None);
+        for sample in 0..SAMPLES {
+            let seed = derive(0x5e77_1e5e_77ee, sample);
+            match self.attempt(seed, seed) {
+                Ok(question) => {
+                    drawn += 1;
+                    question.parts.iter().zip(&mut counts).for_each(|(part, counts)| counts.add(part));
+                }
+                Err(error) => last = Some(error),
+            }
+        }
+        if drawn == 0 {
+            return Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into())));
+        }
+        for (index, counts) in counts.into_iter().enumerate() {
+            // Four in five: what is left then is found in a few draws.
+            let mostly = |(times, of): (u32, u32)| times * 5 > of * 4;
+            self.alike[index] = counts.alike.into_iter().filter(|(_, n)| mostly(*n)).map(|(pair, _)| pair).collect();
+            self.dropped[index] =
+                counts.inside.into_iter().filter(|(_, n)| mostly(*n)).map(|(cause, _)| cause).collect();
+        }
+        Ok(())
+    }
+}
+
+/// How often each wrong turn lay inside the tolerance, and each pair was alike, of how many times.
+#[derive(Debug, Clone, Default)]
+struct Counts {
+    inside: Vec<(Cause, (u32, u32))>,
+    alike: Vec<((Cause, Cause), (u32, u32))>,
+}
+
+impl Counts {
+    fn add(&mut self, part: &Part) {
+        fn note<T: PartialEq>(list: &mut Vec<(T, (u32, u32))>, what: T, hit: bool) {
+            let place = list.iter().position(|(other, _)| *other == what).unwrap_or_else(|| {
+                list.push((what, (0, 0)));
+                list.len() - 1
+            });
+            let (times, of) = &mut list[place].1;
+            *times += u32::from(hit);
+            *of += 1;
+        }
+        let Body::Quantity { keys, predicted, .. } = &part.body else { return };
+        for (index, wrong) in predicted.iter().enumerate() {
+            note(&mut self.inside, wrong.cause.clone(), wrong.is_inside(keys));
+            for other in &predicted[..index] {
+                note(&mut self.alike, (other.cause.clone(), wrong.cause.clone()), other.is_like(wrong));
+            }
+        }
+    }
+}
+
+/// The fault sets an item may draw: `None` leaves it to the family.
+fn faults(item: &Item, plan: &Plan) -> Result<Vec<Option<Vec<usize>>>, Unsettled> {
+    if item.faults.is_empty() {
+        return Ok(vec![None]);
+    }
+    let sets: Vec<_> = (item.faults.iter())
+        .filter_map(|wanted| match wanted.as_str() {
+            "none" => Some(Some(Vec::new())),
+            name => plan.family.faults.iter().position(|fault| fault.id == name).map(|place| Some(vec![place])),
+        })
+        .collect();
+    if sets.is_empty() { Err(Unsettled::NoFault) } else { Ok(sets) }
+}
+
+/// Steps, and besides them half a point for each change of unit and one for each table or inverse step.
+fn difficulty(path: &Path, system: System) -> f64 {
+    let mut sum = 0.0;
+    for step in &path.steps {
+        let linked = step.get();
+        sum += 1.0;
+        sum += f64::from(u8::from(linked.relation.lookup)) + f64::from(u8::from(linked.relation.inverse));
+        sum += 0.5 * linked.conversions(system).len() as f64;
+    }
+    sum.max(0.5)
+}

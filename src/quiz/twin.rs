@@ -1,0 +1,56 @@
+//! One machine asked about in several systems of units at once, as a course page shows it.
+
+use drivecourse_machine::chance::derive;
+
+use crate::question::Question;
+use crate::setting::{Setting, Unsettled};
+
+/// How many machines are tried for discriminating numbers before the least bad one is taken.
+const MOST_TRIES: u64 = 60;
+/// Tries after which two wrong turns with the same answer are put up with.
+const PAIR_TRIES: u64 = 12;
+
+/// The questions of `seed`, one for each of `settings`, all about the same machine.
+///
+/// The settings are one item and family in different systems of units. Numbers in which a wrong turn would land inside
+/// the tolerance in any of them are drawn again in all. For a single setting this is [`Setting::question`].
+///
+/// # Errors
+/// As [`Setting::question`].
+pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unsettled> {
+    let mut best: Option<(u32, Vec<Question>)> = None;
+    let mut last = None;
+    for attempt in 0..MOST_TRIES {
+        let machine = derive(seed, attempt);
+        let drawn: Result<Vec<_>, _> = settings.iter().map(|setting| setting.attempt(machine, seed)).collect();
+        let questions = match drawn {
+            Ok(questions) => questions,
+            Err(error) => {
+                last = Some(error);
+                continue;
+            }
+        };
+        let (inside, pairs) =
+            (questions.iter().zip(settings).map(|(question, setting)| question.blurred(&setting.alike)))
+                .fold((0, 0), |(inside, pairs), (more, likewise)| (inside + more, pairs + likewise));
+        if inside == 0 && (pairs == 0 || attempt >= PAIR_TRIES) {
+            return Ok(in_words(settings, questions));
+        }
+        let penalty = inside * 100 + pairs;
+        if best.as_ref().is_none_or(|(least, _)| penalty < *least) {
+            best = Some((penalty, questions));
+        }
+    }
+    match best {
+        // What stays inside even in the best numbers is no wrong turn for this question.
+        Some((_, mut questions)) => {
+            questions.iter_mut().for_each(Question::drop_inside);
+            Ok(in_words(settings, questions))
+        }
+        None => Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))),
+    }
+}
+
+fn in_words(settings: &[&Setting<'_>], questions: Vec<Question>) -> Vec<Question> {
+    settings.iter().zip(questions).map(|(setting, question)| setting.put_in_words(question)).collect()
+}
