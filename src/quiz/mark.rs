@@ -149,9 +149,7 @@ fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) 
             // Diagnose against the person's own earlier number where there is one.
             let mut causes = match &again {
                 None => foreseen(predicted, *base),
-                Some(again) => {
-                    foreseen(&predict::wrong_turns(&again[0], &question.case.values, question.system), *base)
-                }
+                Some(again) => foreseen(&foreseen_again(question, again), *base),
             };
             if causes.is_empty() && again.is_some() {
                 causes = foreseen(predicted, *base);
@@ -201,7 +199,14 @@ fn from_own(question: &Question, part: &Part, own: &[Option<f64>]) -> Option<Vec
         return None;
     }
     let paths: Vec<_> = usual.iter().map(|key| key.path.clone()).collect();
-    keys(&paths, &values, question.system).ok().filter(|keys| !keys.is_empty())
+    keys(&paths, &values, &part.carried, question.system).ok().filter(|keys| !keys.is_empty())
+}
+
+/// The wrong answers foreseen from the person's own earlier number: those that differ from what is right from it.
+fn foreseen_again(question: &Question, again: &[Key]) -> Vec<predict::Predicted> {
+    let mut predicted = predict::wrong_turns(&again[0], &question.case.values, question.system);
+    predicted.retain(|wrong| !wrong.is_inside(again));
+    predicted
 }
 
 /// The foreseen wrong answers that `base` may be: nearest first, and with it only those that

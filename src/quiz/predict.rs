@@ -3,6 +3,7 @@
 use drivecourse_machine::{Conversion, Kind, QuantityId, Registry, RelationId, System, Unit};
 
 use crate::question::Key;
+use crate::tolerance;
 
 /// Why an answer is wrong.
 #[derive(Debug, Clone, PartialEq)]
@@ -68,7 +69,7 @@ pub fn wrong_turns(key: &Key, truth: &[f64], system: System) -> Vec<Predicted> {
     let mut out = Vec::new();
     let seeing = Registry::get().seeing(system);
     let mut known = key.values.clone();
-    let mut carry = Carry { key, values: key.values.clone() };
+    let mut carry = Carry { key, values: key.values.clone(), system };
     for (place, step) in key.path.steps.iter().enumerate() {
         let linked = step.get();
         for turn in 0..linked.turns().len() {
@@ -101,6 +102,7 @@ struct Carry<'a> {
     key: &'a Key,
     /// The key's values, always put back after use.
     values: Vec<f64>,
+    system: System,
 }
 
 impl Carry<'_> {
@@ -127,8 +129,9 @@ impl Carry<'_> {
             return None;
         }
         let scale = if right == 0.0 { 1.0 } else { (value / right).abs().min(1e3) };
-        // A small wrong answer keeps at least a three-figure rounding of itself.
-        let rounding = if self.key.tolerance > 0.0 { 0.005 * value.abs() } else { 0.0 };
+        // A small wrong answer keeps at least the rounding of itself.
+        let asked = self.key.path.asked.index();
+        let rounding = if self.key.tolerance > 0.0 { tolerance::last_figure(asked, value, self.system) } else { 0.0 };
         Some(Predicted { value, tolerance: (self.key.tolerance * scale).max(rounding), cause })
     }
 }

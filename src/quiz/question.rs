@@ -90,13 +90,18 @@ pub struct Question {
 }
 
 /// The key by every path, the first one first; paths without a result are left out, unless it is the first.
-pub(crate) fn keys(paths: &[Path], values: &[f64], system: System) -> Result<Vec<Key>, drivecourse_calc::Error> {
+pub(crate) fn keys(
+    paths: &[Path],
+    values: &[f64],
+    carried: &[(QuantityId, usize)],
+    system: System,
+) -> Result<Vec<Key>, drivecourse_calc::Error> {
     let mut keys = Vec::with_capacity(paths.len());
     for path in paths {
         let mut values = values.to_vec();
         match path.run(&mut values) {
             Ok(value) if value.is_finite() => {
-                let tolerance = tolerance::of(path, &values, system);
+                let tolerance = tolerance::of(path, &values, carried, system);
                 keys.push(Key { path: path.clone(), value, tolerance, values });
             }
             Ok(_) if keys.is_empty() => {

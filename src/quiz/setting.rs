@@ -186,7 +186,7 @@ impl<'a> Setting<'a> {
                 for (id, earlier) in &part.carried {
                     values[id.index()] = question.parts[*earlier].key().map_or(f64::NAN, |key| key.value);
                 }
-                let keys = keys(&self.paths[index], &values, self.system).map_err(|error| {
+                let keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
                     Unsettled::NoMachine(format!("a step of part {} has no result: {error}", index + 1))
                 })?;
                 let mut predicted = predict::wrong_turns(&keys[0], &question.case.values, self.system);

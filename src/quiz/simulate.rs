@@ -115,7 +115,7 @@ fn own_key(question: &Question, part: &Part, own: &[Option<f64>]) -> Option<Key>
     for (id, earlier) in &part.carried {
         values[id.index()] = own[*earlier]?;
     }
-    keys(std::slice::from_ref(&key.path), &values, question.system).ok()?.into_iter().next()
+    keys(std::slice::from_ref(&key.path), &values, &part.carried, question.system).ok()?.into_iter().next()
 }
 
 fn rounded_run(key: &Key, system: System) -> Option<f64> {

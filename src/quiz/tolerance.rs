@@ -7,21 +7,22 @@
 //!    readings' contributions add as the root of the sum of squares (JCGM 100:2008, 5.1.2). Together
 //!    they count for at most 2 % of the answer: everyone works from the same printed readings, so
 //!    this only excuses an answer that is not quoted finer than its readings deserve.
-//! 2. **Rounding on the way.** Every result between may be rounded to three figures, and a value
-//!    changed to another unit to four; these add up plainly, since a person may round them all one way.
+//! 2. **Rounding on the way.** Every result between, in this part or an earlier one, may be rounded
+//!    to three figures, and a value changed to another unit to four; these add up plainly, since a person may round them all one way.
 //! 3. **Rounding at the end.** Half a step in the third figure of the answer, or in its last printed
 //!    place where that is coarser.
 //!
 //! Nothing is carried through a table: what is looked up is looked up for the value as it stands.
 //! Counts and choices must be exact.
 
-use drivecourse_machine::{Figures, Kind, Path, Registry, System};
+use drivecourse_machine::{Figures, Kind, Path, QuantityId, Registry, System};
 
 /// Largest share of an answer that its readings may excuse.
 const MOST_FROM_READINGS: f64 = 0.02;
 
-/// The tolerance (SI) on the result of `path`, whose every value stands in `values`.
-pub fn of(path: &Path, values: &[f64], system: System) -> f64 {
+/// The tolerance (SI) on the result of `path`, whose every value stands in `values`; `carried` are
+/// the inputs that a person worked out in an earlier part, and may take on rounded.
+pub fn of(path: &Path, values: &[f64], carried: &[(QuantityId, usize)], system: System) -> f64 {
     let asked = path.asked.get();
     if matches!(asked.kind, Kind::Choice | Kind::Count) {
         return 0.0;
@@ -36,7 +37,10 @@ pub fn of(path: &Path, values: &[f64], system: System) -> f64 {
         let converted =
             path.steps.iter().any(|step| step.get().conversions(system).iter().any(|change| change.quantity == id));
         let unit = seeing[id.index()].unit();
-        let rounding = if converted && id.get().kind != Kind::Temperature {
+        let whole = matches!(id.get().kind, Kind::Choice | Kind::Count);
+        let rounding = if carried.iter().any(|(other, _)| *other == id) && !whole {
+            third_figure(id.index(), values[id.index()], system)
+        } else if converted && id.get().kind != Kind::Temperature {
             0.5 * Figures::Significant(4).step(unit.from_base(values[id.index()])) * unit.size().abs()
         } else {
             0.0
@@ -69,8 +73,8 @@ fn third_figure(index: usize, base: f64, system: System) -> f64 {
     0.5 * Figures::Significant(3).step(unit.from_base(base)) * unit.size().abs()
 }
 
-/// Half a step in the third figure of a value, or in its last printed place where that is coarser.
-fn last_figure(index: usize, base: f64, system: System) -> f64 {
+/// Half a step in the third figure of a value (SI) of the quantity at `index`, or in its last printed place where that is coarser.
+pub(crate) fn last_figure(index: usize, base: f64, system: System) -> f64 {
     let seeing = &Registry::get().seeing(system)[index];
     let unit = seeing.unit();
     let shown = unit.from_base(base);

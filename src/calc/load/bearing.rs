@@ -30,6 +30,26 @@ impl BearingKind {
     }
 }
 
+/// Exponent `p` of the life formula: a kind's own, or as a person wrote it down (3.33 for 10/3).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Exponent(f64);
+
+impl Exponent {
+    /// The exponent as written.
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`](crate::Error::OutOfRange) outside 3 to 3.4: no rolling bearing has another (ISO 281).
+    pub fn new(exponent: Ratio) -> Result<Self> {
+        within("life exponent", exponent.value, 3.0, 3.4).map(Self)
+    }
+}
+
+impl From<BearingKind> for Exponent {
+    fn from(kind: BearingKind) -> Self {
+        Self(kind.exponent())
+    }
+}
+
 /// Sizes of the two bearing reactions to a load outside the bearings.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Reactions {
@@ -134,9 +154,9 @@ pub fn equivalent_load(radial: Force, axial: Force, x: Ratio, y: Ratio) -> Resul
 /// ```
 ///
 /// Trap: the wrong exponent. The formula holds up to a load of about half the rating, with clean oil of the right grade.
-pub fn l10_revolutions(capacity: Force, load: Force, kind: BearingKind) -> Result<Ratio> {
+pub fn l10_revolutions(capacity: Force, load: Force, exponent: impl Into<Exponent>) -> Result<Ratio> {
     let (c, p) = (positive("capacity", capacity.value)?, positive("load", load.value)?);
-    Ok(plain(power_of(c / p, kind) * 1e6))
+    Ok(plain(power_of(c / p, exponent.into()) * 1e6))
 }
 
 /// Basic rating life at a constant speed, in hours or any other unit of time.
@@ -162,8 +182,8 @@ pub fn l10_revolutions(capacity: Force, load: Force, kind: BearingKind) -> Resul
 /// ```
 ///
 /// Trap: leaving out the 60 gives minutes.
-pub fn l10_life(capacity: Force, load: Force, kind: BearingKind, speed: AngularVelocity) -> Result<Time> {
-    let revolutions = l10_revolutions(capacity, load, kind)?.value;
+pub fn l10_life(capacity: Force, load: Force, exponent: impl Into<Exponent>, speed: AngularVelocity) -> Result<Time> {
+    let revolutions = l10_revolutions(capacity, load, exponent)?.value;
     Ok(Time::new::<time::second>(revolutions * TAU / positive("speed", speed.value)?))
 }
 
@@ -187,9 +207,9 @@ pub fn l10_life(capacity: Force, load: Force, kind: BearingKind, speed: AngularV
 /// assert_eq!(factor.get::<ratio::ratio>(), 0.125);
 /// # Ok::<(), drivecourse_calc::Error>(())
 /// ```
-pub fn life_ratio(before: Force, after: Force, kind: BearingKind) -> Result<Ratio> {
+pub fn life_ratio(before: Force, after: Force, exponent: impl Into<Exponent>) -> Result<Ratio> {
     let (p1, p2) = (positive("load before", before.value)?, positive("load after", after.value)?);
-    Ok(plain(power_of(p1 / p2, kind)))
+    Ok(plain(power_of(p1 / p2, exponent.into())))
 }
 
 /// Load under which a bearing reaches the wanted life: the inverse of [`l10_life`].
@@ -202,8 +222,13 @@ pub fn life_ratio(before: Force, after: Force, kind: BearingKind) -> Result<Rati
 ///
 /// # Errors
 /// [`Error::OutOfRange`] unless all inputs are greater than nought.
-pub fn load_for_life(capacity: Force, life: Time, kind: BearingKind, speed: AngularVelocity) -> Result<Force> {
-    Ok(newtons(positive("capacity", capacity.value)? / capacity_over_load(life, kind, speed)?))
+pub fn load_for_life(
+    capacity: Force,
+    life: Time,
+    exponent: impl Into<Exponent>,
+    speed: AngularVelocity,
+) -> Result<Force> {
+    Ok(newtons(positive("capacity", capacity.value)? / capacity_over_load(life, exponent.into(), speed)?))
 }
 
 /// Capacity a bearing needs to carry `load` for the wanted life.
@@ -216,8 +241,13 @@ pub fn load_for_life(capacity: Force, life: Time, kind: BearingKind, speed: Angu
 ///
 /// # Errors
 /// [`Error::OutOfRange`] unless all inputs are greater than nought.
-pub fn capacity_for_life(load: Force, life: Time, kind: BearingKind, speed: AngularVelocity) -> Result<Force> {
-    Ok(newtons(positive("load", load.value)? * capacity_over_load(life, kind, speed)?))
+pub fn capacity_for_life(
+    load: Force,
+    life: Time,
+    exponent: impl Into<Exponent>,
+    speed: AngularVelocity,
+) -> Result<Force> {
+    Ok(newtons(positive("load", load.value)? * capacity_over_load(life, exponent.into(), speed)?))
 }
 
 /// One part of a duty cycle.
@@ -257,12 +287,12 @@ pub fn mean_duty(duties: &[Duty], kind: BearingKind) -> Result<MeanDuty> {
     for duty in duties {
         let share = positive("share", duty.share.value)?;
         let turned = positive("speed", duty.speed.value)? * share;
-        damage += power_of(positive("load", duty.load.value)? / first, kind) * turned;
+        damage += power_of(positive("load", duty.load.value)? / first, kind.into()) * turned;
         angle += turned;
         time += share;
     }
     Ok(MeanDuty {
-        load: newtons(first * root_of(damage / angle, kind)),
+        load: newtons(first * root_of(damage / angle, kind.into())),
         speed: AngularVelocity::new::<angular_velocity::radian_per_second>(angle / time),
     })
 }
@@ -297,22 +327,19 @@ pub fn friction_power(coefficient: Ratio, load: Force, bore: Length, speed: Angu
 }
 
 /// `C / P` that a life asks for: `(L / 10⁶)^(1/p)`.
-fn capacity_over_load(life: Time, kind: BearingKind, speed: AngularVelocity) -> Result<f64> {
+fn capacity_over_load(life: Time, exponent: Exponent, speed: AngularVelocity) -> Result<f64> {
     let revolutions = positive("life", life.value)? * positive("speed", speed.value)? / TAU;
-    Ok(root_of(revolutions * 1e-6, kind))
+    Ok(root_of(revolutions * 1e-6, exponent))
 }
 
 /// `xᵖ`; the cube by multiplication, which is exact for whole ratios and fast.
-fn power_of(x: f64, kind: BearingKind) -> f64 {
-    match kind {
-        BearingKind::Ball => x * x * x,
-        BearingKind::Roller => math::pow(x, kind.exponent()),
-    }
+fn power_of(x: f64, Exponent(p): Exponent) -> f64 {
+    if p == 3.0 { x * x * x } else { math::pow(x, p) }
 }
 
 /// `x^(1/p)`.
-fn root_of(x: f64, kind: BearingKind) -> f64 {
-    math::pow(x, 1.0 / kind.exponent())
+fn root_of(x: f64, Exponent(p): Exponent) -> f64 {
+    math::pow(x, 1.0 / p)
 }
 
 fn newtons(value: f64) -> Force {

@@ -3,7 +3,7 @@
 use core::f64::consts::TAU;
 
 use drivecourse_calc::Error;
-use drivecourse_calc::load::bearing::{self as calc, BearingKind};
+use drivecourse_calc::load::bearing::{self as calc, BearingKind, Exponent};
 use drivecourse_calc::load::overhung;
 use drivecourse_calc::units::{AngularVelocity, Force, Length, Ratio, Time, ratio, time};
 
@@ -23,22 +23,13 @@ fn kind(choice: Choice) -> Result<BearingKind, Error> {
 }
 
 /// The kind of bearing whose life exponent `p` is: 3 and 10/3, forgiving a rounded 3.33.
-fn kind_of(p: Ratio) -> Result<BearingKind, Error> {
-    [BearingKind::Ball, BearingKind::Roller]
-        .into_iter()
-        .find(|kind| (kind.exponent() - p.value).abs() < 0.05)
-        .ok_or(Error::OutOfRange { input: "life exponent", value: p.value, min: 3.0, max: 10.0 / 3.0 })
+/// The exponent that belongs to the other kind of bearing.
+fn other(p: Ratio) -> BearingKind {
+    if p.value < 3.1 { BearingKind::Roller } else { BearingKind::Ball }
 }
 
-fn other(kind: BearingKind) -> BearingKind {
-    match kind {
-        BearingKind::Ball => BearingKind::Roller,
-        BearingKind::Roller => BearingKind::Ball,
-    }
-}
-
-fn turns(capacity: Force, load: Force, kind: BearingKind) -> Result<Turns, Error> {
-    calc::l10_revolutions(capacity, load, kind).map(Turns)
+fn turns(capacity: Force, load: Force, exponent: impl Into<Exponent>) -> Result<Turns, Error> {
+    calc::l10_revolutions(capacity, load, exponent).map(Turns)
 }
 
 fn time_for(turns: Turns, speed: AngularVelocity) -> Time {
@@ -120,14 +111,14 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula [],
         source ISO_281,
         turns {
-            "other kind": kind(k).map(|kind| plain(other(kind).exponent())) => "You took the exponent of the other kind of bearing; it is 3 for balls and 10/3 for rollers.";
+            "other kind": kind(k).map(|kind| plain(other(plain(kind.exponent())).exponent())) => "You took the exponent of the other kind of bearing; it is 3 for balls and 10/3 for rollers.";
         },
     }
     .method("Balls touch in a point: 3. Rollers touch along a line: 10/3.")
     .lookup(),
     relation! {
         "load.bearing_capacity/design": "Dynamic capacity from the life the bearing was chosen for",
-        "load.bearing_capacity": Force = calc::capacity_for_life(calc::reactions(f, s, c)?.near, l, kind_of(p)?, n),
+        "load.bearing_capacity": Force = calc::capacity_for_life(calc::reactions(f, s, c)?.near, l, Exponent::new(p)?, n),
         from {
             f: Force = "load.overhung", s: Length = "load.bearing_span", c: Length = "load.shaft_middle",
             l: Time = "load.design_life", p: Ratio = "load.life_exponent", n: AngularVelocity = "drive.output_speed",
@@ -142,15 +133,15 @@ pub(super) const RELATIONS: &[Relation] = &[
     .model(),
     relation! {
         "load.life_turns/capacity": "Rating life of the near bearing in revolutions",
-        "load.life_turns": Turns = turns(c, r, kind_of(p)?),
+        "load.life_turns": Turns = turns(c, r, Exponent::new(p)?),
         from { c: Force = "load.bearing_capacity", r: Force = "load.reaction_near", p: Ratio = "load.life_exponent" },
         formula ["L[Mrev] = (c[N] / r[N])^p", "L[Mrev] = (c[lbf] / r[lbf])^p"],
         source ISO_281,
         turns {
-            "exponent of the other kind": turns(c, r, other(kind_of(p)?)) => "You used the exponent of the other kind of bearing; it is 3 for balls and 10/3 for rollers.";
-            "load itself" with { f: Force = "load.total" }: turns(c, f, kind_of(p)?) => "You used the load at the sprocket; the bearing feels its own reaction.";
-            "far bearing" with { rf: Force = "load.reaction_far" }: turns(c, rf, kind_of(p)?) => "You used the far bearing's reaction; the capacity belongs to the near one.";
-            "upside down": turns(r, c, kind_of(p)?) => "You divided the load by the capacity; a greater load must shorten the life, so the capacity goes on top.";
+            "exponent of the other kind": turns(c, r, other(p)) => "You used the exponent of the other kind of bearing; it is 3 for balls and 10/3 for rollers.";
+            "load itself" with { f: Force = "load.total" }: turns(c, f, Exponent::new(p)?) => "You used the load at the sprocket; the bearing feels its own reaction.";
+            "far bearing" with { rf: Force = "load.reaction_far" }: turns(c, rf, Exponent::new(p)?) => "You used the far bearing's reaction; the capacity belongs to the near one.";
+            "upside down": turns(r, c, Exponent::new(p)?) => "You divided the load by the capacity; a greater load must shorten the life, so the capacity goes on top.";
             "no exponent": Turns(plain((c / r).value * 1e6)) => "You left the exponent out; life follows the ratio of capacity and load raised to it.";
             "exponent multiplied": Turns(plain((c / r).value * p.value * 1e6)) => "You multiplied by the exponent; raise the ratio to that power.";
             "squared": Turns(plain((c / r).value * (c / r).value * 1e6)) => "You squared the ratio; the exponent is 3 for balls and 10/3 for rollers.";
@@ -159,7 +150,7 @@ pub(super) const RELATIONS: &[Relation] = &[
     .limits("nine of ten bearings last at least so long; load up to about half the capacity, clean oil of the right grade"),
     relation! {
         "load.life/capacity": "Rating life of the near bearing in hours",
-        "load.life": Time = calc::l10_life(c, r, kind_of(p)?, n),
+        "load.life": Time = calc::l10_life(c, r, Exponent::new(p)?, n),
         from {
             c: Force = "load.bearing_capacity", r: Force = "load.reaction_near", p: Ratio = "load.life_exponent",
             n: AngularVelocity = "drive.output_speed",
@@ -170,14 +161,14 @@ pub(super) const RELATIONS: &[Relation] = &[
         ],
         source ISO_281,
         turns {
-            "minutes": calc::l10_life(c, r, kind_of(p)?, n).map(|l| l * 60.0) => "You gave minutes; the speed counts revolutions a minute, so divide by 60 for hours.";
-            "seconds in an hour": calc::l10_life(c, r, kind_of(p)?, n).map(|l| l / 60.0) => "You divided by 3600; the speed counts revolutions a minute, so 60 minutes make the hour.";
-            "exponent of the other kind": calc::l10_life(c, r, other(kind_of(p)?), n) => "You used the exponent of the other kind of bearing; it is 3 for balls and 10/3 for rollers.";
-            "load itself" with { f: Force = "load.total" }: calc::l10_life(c, f, kind_of(p)?, n) => "You used the load at the sprocket; the bearing feels its own reaction.";
-            "far bearing" with { rf: Force = "load.reaction_far" }: calc::l10_life(c, rf, kind_of(p)?, n) => "You used the far bearing's reaction; the capacity belongs to the near one.";
-            "motor speed" with { nm: AngularVelocity = "drive.motor_speed" }: calc::l10_life(c, r, kind_of(p)?, nm) => "You used the motor's speed; the bearing turns with the output shaft.";
+            "minutes": calc::l10_life(c, r, Exponent::new(p)?, n).map(|l| l * 60.0) => "You gave minutes; the speed counts revolutions a minute, so divide by 60 for hours.";
+            "seconds in an hour": calc::l10_life(c, r, Exponent::new(p)?, n).map(|l| l / 60.0) => "You divided by 3600; the speed counts revolutions a minute, so 60 minutes make the hour.";
+            "exponent of the other kind": calc::l10_life(c, r, other(p), n) => "You used the exponent of the other kind of bearing; it is 3 for balls and 10/3 for rollers.";
+            "load itself" with { f: Force = "load.total" }: calc::l10_life(c, f, Exponent::new(p)?, n) => "You used the load at the sprocket; the bearing feels its own reaction.";
+            "far bearing" with { rf: Force = "load.reaction_far" }: calc::l10_life(c, rf, Exponent::new(p)?, n) => "You used the far bearing's reaction; the capacity belongs to the near one.";
+            "motor speed" with { nm: AngularVelocity = "drive.motor_speed" }: calc::l10_life(c, r, Exponent::new(p)?, nm) => "You used the motor's speed; the bearing turns with the output shaft.";
             "no exponent": time_for(Turns(plain((c / r).value * 1e6)), n) => "You left the exponent out; life follows the ratio of capacity and load raised to it.";
-            "upside down": calc::l10_life(r, c, kind_of(p)?, n) => "You divided the load by the capacity; a greater load must shorten the life, so the capacity goes on top.";
+            "upside down": calc::l10_life(r, c, Exponent::new(p)?, n) => "You divided the load by the capacity; a greater load must shorten the life, so the capacity goes on top.";
         },
     }
     .limits("nine of ten bearings last at least so long; load up to about half the capacity, clean oil of the right grade"),
@@ -197,17 +188,17 @@ pub(super) const RELATIONS: &[Relation] = &[
     .rank(1),
     relation! {
         "load.life_share/loads": "Share of the bearing life that the slack strand's tension leaves",
-        "load.life_share": Ratio = calc::life_ratio(o, f, kind_of(p)?),
+        "load.life_share": Ratio = calc::life_ratio(o, f, Exponent::new(p)?),
         from { o: Force = "load.overhung", f: Force = "load.total", p: Ratio = "load.life_exponent" },
         formula ["q = (o / f)^p"],
         source ISO_281,
         turns {
-            "inverted": calc::life_ratio(f, o, kind_of(p)?) => "You turned the ratio upside down; a greater load leaves less life, so the share is below 1.";
+            "inverted": calc::life_ratio(f, o, Exponent::new(p)?) => "You turned the ratio upside down; a greater load leaves less life, so the share is below 1.";
             "no exponent": o / f => "You left the exponent out; life falls with the load raised to it, far faster than the load grows.";
-            "exponent of the other kind": calc::life_ratio(o, f, other(kind_of(p)?)) => "You used the exponent of the other kind of bearing; it is 3 for balls and 10/3 for rollers.";
-            "lost part": calc::life_ratio(o, f, kind_of(p)?).map(|q| plain(1.0 - q.value)) => "You gave the part of the life that is lost; the part that is left is asked.";
-            "slack tension once" with { h: Force = "chain.slack_tension" }: calc::life_ratio(o, o + h, kind_of(p)?) => "You added the slack strand's tension once; both strands carry it, so it counts twice.";
-            "slack tension four times" with { h: Force = "chain.slack_tension" }: calc::life_ratio(o, overhung::with_slack_tension(o, h * 2.0)?, kind_of(p)?) => "You counted the slack strand's tension four times; it counts once for each of the two strands.";
+            "exponent of the other kind": calc::life_ratio(o, f, other(p)) => "You used the exponent of the other kind of bearing; it is 3 for balls and 10/3 for rollers.";
+            "lost part": calc::life_ratio(o, f, Exponent::new(p)?).map(|q| plain(1.0 - q.value)) => "You gave the part of the life that is lost; the part that is left is asked.";
+            "slack tension once" with { h: Force = "chain.slack_tension" }: calc::life_ratio(o, o + h, Exponent::new(p)?) => "You added the slack strand's tension once; both strands carry it, so it counts twice.";
+            "slack tension four times" with { h: Force = "chain.slack_tension" }: calc::life_ratio(o, overhung::with_slack_tension(o, h * 2.0)?, Exponent::new(p)?) => "You counted the slack strand's tension four times; it counts once for each of the two strands.";
         },
     }
     .limits("same place, same speed: both loads have the same lever"),
