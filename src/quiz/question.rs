@@ -4,6 +4,7 @@ use drivecourse_machine::{Case, Kind, Path, QuantityId, System, amount};
 
 use crate::letter;
 use crate::predict::{Cause, Predicted};
+use crate::setting::Harmless;
 use crate::tolerance;
 
 /// One accepted answer to a part.
@@ -176,23 +177,30 @@ impl Question {
         self.parts.iter().map(|part| part.difficulty).sum()
     }
 
-    /// How many wrong turns land inside the tolerance, and how many pairs cannot be told apart.
-    pub(crate) fn blurred(&self, alike: &[Vec<(Cause, Cause)>]) -> (u32, u32) {
+    /// How many wrong turns land inside the tolerance, and how many pairs cannot be told apart;
+    /// `harmless` ones do not count.
+    pub(crate) fn blurred(&self, harmless: Option<&Harmless>) -> (u32, u32) {
         let (mut inside, mut pairs) = (0, 0);
-        for (part, alike) in self.parts.iter().zip(alike) {
+        for (place, part) in self.parts.iter().enumerate() {
             let Body::Quantity { asked, keys, predicted } = &part.body else { continue };
             if asked.get().kind == Kind::Choice {
                 continue;
             }
-            for (index, wrong) in predicted.iter().enumerate() {
+            let dropped = |cause: &Cause| harmless.is_some_and(|harmless| harmless.dropped[place].contains(cause));
+            let alike = |a: &Cause, b: &Cause| {
+                harmless.is_some_and(|harmless| harmless.alike[place].iter().any(|(one, two)| one == a && two == b))
+            };
+            for (index, wrong) in predicted.iter().enumerate().filter(|(_, wrong)| !dropped(&wrong.cause)) {
                 inside += u32::from(wrong.is_inside(keys));
-                let apart = |other: &&Predicted| !alike.iter().any(|(a, b)| *a == other.cause && *b == wrong.cause);
-                pairs += predicted[..index].iter().filter(|other| other.is_like(wrong)).filter(apart).count() as u32;
+                let others = predicted[..index].iter().filter(|other| !dropped(&other.cause));
+                let same = others.filter(|other| other.is_like(wrong) && !alike(&other.cause, &wrong.cause));
+                pairs += same.count() as u32;
             }
         }
         (inside, pairs)
     }
 
+    /// Takes out the wrong turns that would earn the mark: here they are none.
     pub(crate) fn drop_inside(&mut self) {
         for part in &mut self.parts {
             if let Body::Quantity { asked, keys, predicted } = &mut part.body

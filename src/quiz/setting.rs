@@ -1,5 +1,7 @@
 //! A setting: an item made ready for one family and one system of units, from which questions are drawn.
 
+use std::sync::OnceLock;
+
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
 
@@ -22,11 +24,7 @@ pub struct Setting<'a> {
     pub system: System,
     /// Accepted ways to each part's answer; empty for parts that ask for no quantity.
     pub paths: Vec<Vec<Path>>,
-    /// For each part, the wrong turns that stay inside the tolerance over the whole family: they
-    /// are no wrong turns here.
-    pub dropped: Vec<Vec<Cause>>,
-    /// For each part, pairs of wrong turns whose answers cannot be told apart over the whole family.
-    pub(crate) alike: Vec<Vec<(Cause, Cause)>>,
+    harmless: OnceLock<Harmless>,
     faults: Vec<Option<Vec<usize>>>,
 }
 
@@ -76,9 +74,9 @@ impl<'a> Setting<'a> {
             asked_before.push(*asked);
         }
         let faults = faults(item, plan)?;
-        let (dropped, alike) = (vec![Vec::new(); item.parts.len()], vec![Vec::new(); item.parts.len()]);
-        let mut setting = Self { item, plan, system, paths, dropped, alike, faults };
-        setting.drop_harmless_turns()?;
+        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), faults };
+        // One machine must fit; what the rest of the family does is found out when it matters.
+        setting.samples().find_map(Result::ok).map_or_else(|| setting.attempt(0, 0).map(|_| ()), |_| Ok(()))?;
         Ok(setting)
     }
 
@@ -189,8 +187,7 @@ impl<'a> Setting<'a> {
                 let keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
                     Unsettled::NoMachine(format!("a step of part {} has no result: {error}", index + 1))
                 })?;
-                let mut predicted = predict::wrong_turns(&keys[0], &question.case.values, self.system);
-                predicted.retain(|wrong| !self.dropped[index].contains(&wrong.cause));
+                let predicted = predict::wrong_turns(&keys[0], &question.case.values, self.system);
                 part.difficulty = difficulty(&self.paths[index][0], self.system);
                 part.body = Body::Quantity { asked: *asked, keys, predicted };
             }
@@ -218,34 +215,42 @@ impl<'a> Setting<'a> {
         Ok(part)
     }
 
-    /// Finds the wrong turns that stay inside the tolerance in nearly every machine of the family,
-    /// and the pairs of them that nearly always give the same answer.
-    fn drop_harmless_turns(&mut self) -> Result<(), Unsettled> {
+    /// A few dozen machines of the family, always the same ones.
+    fn samples(&self) -> impl Iterator<Item = Result<Question, Unsettled>> + '_ {
         const SAMPLES: u64 = 24;
-        let mut counts = vec![Counts::default(); self.item.parts.len()];
-        let (mut drawn, mut last) = (0, None);
-        for sample in 0..SAMPLES {
-            let seed = derive(0x5e77_1e5e_77ee, sample);
-            match self.attempt(seed, seed) {
-                Ok(question) => {
-                    drawn += 1;
-                    question.parts.iter().zip(&mut counts).for_each(|(part, counts)| counts.add(part));
-                }
-                Err(error) => last = Some(error),
+        (0..SAMPLES).map(|sample| derive(0x5e77_1e5e_77ee, sample)).map(|seed| self.attempt(seed, seed))
+    }
+
+    /// The wrong turns that stay inside the tolerance in nearly every machine of the family, and the
+    /// pairs of them that nearly always give the same answer: found at first need, then kept.
+    pub fn harmless(&self) -> &Harmless {
+        self.harmless.get_or_init(|| {
+            let mut counts = vec![Counts::default(); self.item.parts.len()];
+            for question in self.samples().filter_map(Result::ok) {
+                question.parts.iter().zip(&mut counts).for_each(|(part, counts)| counts.add(part));
             }
-        }
-        if drawn == 0 {
-            return Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into())));
-        }
-        for (index, counts) in counts.into_iter().enumerate() {
             // Four in five: what is left then is found in a few draws.
             let mostly = |(times, of): (u32, u32)| times * 5 > of * 4;
-            self.alike[index] = counts.alike.into_iter().filter(|(_, n)| mostly(*n)).map(|(pair, _)| pair).collect();
-            self.dropped[index] =
-                counts.inside.into_iter().filter(|(_, n)| mostly(*n)).map(|(cause, _)| cause).collect();
-        }
-        Ok(())
+            let mut harmless = Harmless::default();
+            for counts in counts {
+                harmless
+                    .alike
+                    .push(counts.alike.into_iter().filter(|(_, n)| mostly(*n)).map(|(pair, _)| pair).collect());
+                let inside = counts.inside.into_iter().filter(|(_, n)| mostly(*n)).map(|(cause, _)| cause);
+                harmless.dropped.push(inside.collect());
+            }
+            harmless
+        })
     }
+}
+
+/// Wrong turns that do not count against a machine, because no machine of the family would do better.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Harmless {
+    /// For each part, those that stay inside the tolerance over the whole family: no wrong turns here.
+    pub dropped: Vec<Vec<Cause>>,
+    /// For each part, pairs whose answers cannot be told apart over the whole family.
+    pub alike: Vec<Vec<(Cause, Cause)>>,
 }
 
 /// How often each wrong turn lay inside the tolerance, and each pair was alike, of how many times.

@@ -30,11 +30,17 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
                 continue;
             }
         };
-        let (inside, pairs) =
-            (questions.iter().zip(settings).map(|(question, setting)| question.blurred(&setting.alike)))
-                .fold((0, 0), |(inside, pairs), (more, likewise)| (inside + more, pairs + likewise));
+        let mut blur = (0, 0);
+        for (question, setting) in questions.iter().zip(settings) {
+            // Most machines are clear without asking which wrong turns are harmless over the family.
+            if question.blurred(None) != (0, 0) {
+                let (inside, pairs) = question.blurred(Some(setting.harmless()));
+                blur = (blur.0 + inside, blur.1 + pairs);
+            }
+        }
+        let (inside, pairs) = blur;
         if inside == 0 && (pairs == 0 || attempt >= PAIR_TRIES) {
-            return Ok(in_words(settings, questions));
+            return Ok(finish(settings, questions));
         }
         let penalty = inside * 100 + pairs;
         if best.as_ref().is_none_or(|(least, _)| penalty < *least) {
@@ -42,15 +48,13 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
         }
     }
     match best {
-        // What stays inside even in the best numbers is no wrong turn for this question.
-        Some((_, mut questions)) => {
-            questions.iter_mut().for_each(Question::drop_inside);
-            Ok(in_words(settings, questions))
-        }
+        Some((_, questions)) => Ok(finish(settings, questions)),
         None => Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))),
     }
 }
 
-fn in_words(settings: &[&Setting<'_>], questions: Vec<Question>) -> Vec<Question> {
+/// The numbers are chosen: what still lies inside the tolerance is no wrong turn in this question.
+fn finish(settings: &[&Setting<'_>], mut questions: Vec<Question>) -> Vec<Question> {
+    questions.iter_mut().for_each(Question::drop_inside);
     settings.iter().zip(questions).map(|(setting, question)| setting.put_in_words(question)).collect()
 }

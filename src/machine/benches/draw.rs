@@ -5,6 +5,7 @@
 //! functions alone, called one after the other on the same machine's numbers.
 
 #![allow(missing_docs, clippy::unwrap_used)]
+#![allow(clippy::disallowed_methods, reason = "it measures time")]
 
 use std::hint::black_box;
 use std::time::Instant;

@@ -1,6 +1,9 @@
 //! How many responses a second are read, marked and diagnosed, and how many questions drawn.
 
 #![allow(missing_docs, clippy::unwrap_used)]
+#![allow(clippy::disallowed_methods, reason = "it measures time")]
+
+mod common;
 
 use std::hint::black_box;
 use std::time::Instant;
@@ -8,22 +11,10 @@ use std::time::Instant;
 use drivecourse_machine::System;
 use drivecourse_machine::chance::Stream;
 use drivecourse_quiz::simulate::{Habit, answers};
-use drivecourse_quiz::{Bank, Verdict, mark};
+use drivecourse_quiz::{Verdict, mark};
 
 fn main() {
-    let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios");
-    let mut files = Vec::new();
-    for folder in ["families", "items"] {
-        let mut paths: Vec<_> =
-            std::fs::read_dir(root.join(folder)).unwrap().map(|entry| entry.unwrap().path()).collect();
-        paths.sort();
-        for path in paths {
-            let name = format!("{folder}/{}", path.file_name().unwrap().to_string_lossy());
-            files.push((name, std::fs::read(path).unwrap()));
-        }
-    }
-    let (bank, problems) = Bank::read(files.iter().map(|(name, bytes)| (name.as_str(), bytes.as_slice())));
-    assert!(problems.is_empty(), "{problems:?}");
+    let bank = common::bank();
     let start = Instant::now();
     let settings = bank.settings(System::Us, |_, _| true);
     println!("{} settings made ready in {:.2} s", settings.len(), start.elapsed().as_secs_f64());

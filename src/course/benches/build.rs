@@ -1,0 +1,86 @@
+//! What practice cards, worked examples and tables cost beyond the book program itself.
+//!
+//! Both sides build the built-in course in turn, in one process: (a) from our chapters, expanding
+//! every directive; (b) plain, from the same chapters expanded beforehand.
+
+#![allow(missing_docs, clippy::unwrap_used)]
+
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+use std::time::Instant;
+
+use drivecourse_course::book::{Assets, Options, build};
+use drivecourse_course::expand::{CourseData, Expander};
+use drivecourse_course::pages::Pages;
+use drivecourse_quiz::Bank;
+
+const ROUNDS: usize = 11;
+
+fn main() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let (chapters, theme, scenarios) =
+        (files(&root.join("book")), files(&root.join("theme")), files(&root.join("scenarios")));
+    let expander = || {
+        let (bank, problems) = Bank::read(scenarios.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice())));
+        assert!(problems.is_empty());
+        let text = |bytes: &[u8]| String::from_utf8(bytes.to_vec()).unwrap();
+        let templates = theme
+            .iter()
+            .filter_map(|(path, bytes)| Some((path.strip_prefix("pages/")?.to_owned(), text(bytes))))
+            .collect();
+        Expander::new(CourseData { items: bank.items, plans: bank.plans, pages: Pages::new(&templates).unwrap() })
+    };
+    let whole = expander();
+    let expanded: BTreeMap<_, _> = (chapters.iter())
+        .map(|(path, bytes)| match std::str::from_utf8(bytes) {
+            Ok(text) if path.ends_with(".md") && path != "SUMMARY.md" => {
+                (path.clone(), whole.chapter(path, text).unwrap().into_bytes())
+            }
+            _ => (path.clone(), bytes.clone()),
+        })
+        .collect();
+    let directives: usize =
+        chapters.values().map(|bytes| String::from_utf8_lossy(bytes).matches("\n```").count() / 2).sum();
+    let out = tempfile::tempdir().unwrap();
+    // As the program builds it: with the search index.
+    let options = Options { search: true, ..Options::default() };
+    let ours = Assets { chapters, theme: theme.clone() };
+    let plain = Assets { chapters: expanded, theme: theme.clone() };
+    let (mut ratios, mut times) = (Vec::new(), Vec::new());
+    for _ in 0..ROUNDS {
+        let start = Instant::now();
+        build(&ours, &out.path().join("ours"), vec![Box::new(expander())], &options).unwrap();
+        let with = start.elapsed().as_secs_f64();
+        let start = Instant::now();
+        build(&plain, &out.path().join("plain"), Vec::new(), &options).unwrap();
+        ratios.push(with / start.elapsed().as_secs_f64());
+        times.push(with);
+    }
+    ratios.sort_by(f64::total_cmp);
+    times.sort_by(f64::total_cmp);
+    println!(
+        "{directives} directives: course {:.2} s, ratio to the plain book {:.2} (medians of {ROUNDS})",
+        times[ROUNDS / 2],
+        ratios[ROUNDS / 2]
+    );
+}
+
+fn files(folder: &Path) -> BTreeMap<String, Vec<u8>> {
+    fn add(folder: &Path, root: &Path, out: &mut BTreeMap<String, Vec<u8>>) {
+        let mut entries: Vec<PathBuf> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+        entries.sort();
+        for path in entries {
+            if path.is_dir() {
+                add(&path, root, out);
+            } else if !path.file_name().unwrap().to_string_lossy().starts_with('.') {
+                out.insert(
+                    path.strip_prefix(root).unwrap().to_string_lossy().into_owned(),
+                    std::fs::read(&path).unwrap(),
+                );
+            }
+        }
+    }
+    let mut out = BTreeMap::new();
+    add(folder, folder, &mut out);
+    out
+}
