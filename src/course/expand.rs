@@ -23,7 +23,9 @@ mod question;
 #[cfg(test)]
 mod tests;
 
+use std::collections::BTreeMap;
 use std::path::Path;
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 use mdbook_core::book::Book;
 use mdbook_core::errors::{Error as BookError, Result as BookResult};
@@ -74,6 +76,32 @@ impl Expander {
         Self { data }
     }
 
+    /// Every chapter, path and text, expanded on as many threads as the machine has; in the order given.
+    fn all(&self, chapters: &[(String, String)]) -> Vec<Result<String, Vec<Problem>>> {
+        let threads = std::thread::available_parallelism().map_or(1, usize::from).min(chapters.len().max(1));
+        let next = AtomicUsize::new(0);
+        let work = || {
+            // A workshop for each thread: what was made ready for one card serves the next.
+            let workshop = Workshop::new(&self.data);
+            let mut done = Vec::new();
+            loop {
+                let place = next.fetch_add(1, Ordering::Relaxed);
+                let Some((path, text)) = chapters.get(place) else { return done };
+                done.push((place, workshop.chapter(path, text)));
+            }
+        };
+        let done: BTreeMap<usize, _> = std::thread::scope(|scope| {
+            let others: Vec<_> = (1..threads).map(|_| scope.spawn(work)).collect();
+            let mut done = work();
+            for other in others {
+                // A panic in a thread is our fault and goes on as one.
+                done.extend(other.join().unwrap_or_else(|panic| std::panic::resume_unwind(panic)));
+            }
+            done.into_iter().collect()
+        });
+        done.into_values().collect()
+    }
+
     /// The chapter at `path` with every directive replaced by HTML.
     ///
     /// # Errors
@@ -89,15 +117,21 @@ impl Preprocessor for Expander {
     }
 
     fn run(&self, _: &PreprocessorContext, mut book: Book) -> BookResult<Book> {
-        let workshop = Workshop::new(&self.data);
-        let mut reports = Vec::new();
+        let mut chapters = Vec::new();
         book.for_each_chapter_mut(|chapter| {
             let path = chapter.path.as_deref().unwrap_or(Path::new("")).to_string_lossy().replace('\\', "/");
-            match workshop.chapter(&path, &chapter.content) {
-                Ok(content) => chapter.content = content,
-                Err(problems) => {
-                    reports.extend(problems.iter().map(|problem| problem.report(&path, &chapter.content)));
-                }
+            chapters.push((path, std::mem::take(&mut chapter.content)));
+        });
+        let mut expanded = self.all(&chapters).into_iter();
+        let mut reports = Vec::new();
+        for (outcome, (path, text)) in expanded.as_slice().iter().zip(&chapters) {
+            if let Err(problems) = outcome {
+                reports.extend(problems.iter().map(|problem| problem.report(path, text)));
+            }
+        }
+        book.for_each_chapter_mut(|chapter| {
+            if let Some(Ok(content)) = expanded.next() {
+                chapter.content = content;
             }
         });
         if reports.is_empty() { Ok(book) } else { Err(BookError::msg(format!("\n{}", reports.join("\n")))) }
