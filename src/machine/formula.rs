@@ -144,12 +144,8 @@ impl Node {
             Self::Name(name, unit) => word(name, unit.as_deref()),
             Self::Minus(inner) => format!("−{}", inner.inside(word, 3)),
             Self::Join('^', a, b) => {
-                let power = match b.as_ref() {
-                    Self::Number(value, _) if *value == 2.0 => "²".to_owned(),
-                    Self::Number(value, _) if *value == 3.0 => "³".to_owned(),
-                    Self::Number(value, _) if *value == 4.0 => "⁴".to_owned(),
-                    other => format!("^{}", other.inside(word, 4)),
-                };
+                let exponent = b.inside(word, 4);
+                let power = raised(&exponent).unwrap_or_else(|| format!("^{exponent}"));
                 let base = a.inside(word, 4);
                 // A number with its unit needs brackets before a power: (2.71 ft)².
                 if base.contains(' ') && !base.starts_with('(') {
@@ -158,7 +154,8 @@ impl Node {
                     format!("{base}{power}")
                 }
             }
-            Self::Join(op, a, b) => {
+            Self::Join(op, ..) => {
+                let (a, b) = self.sides();
                 let (sign, level) = match op {
                     '+' => (" + ", 1),
                     '-' => (" − ", 1),
@@ -171,7 +168,39 @@ impl Node {
             }
             Self::Call("sqrt", args) => format!("√({})", join(args, word)),
             Self::Call("exp", args) => format!("e^({})", join(args, word)),
-            Self::Call(function, args) => format!("{function}({})", join(args, word)),
+            Self::Call("abs", args) => format!("|{}|", join(args, word)),
+            Self::Call(function, args) => format!("{function}({})", join(&angled(function, args), word)),
+        }
+    }
+
+    /// The sides of a sum, difference, product or quotient; a bare number added to an angle is one too: 180° − asin(x).
+    fn sides(&self) -> (Self, Self) {
+        let Self::Join(op, a, b) = self else { return (self.clone(), self.clone()) };
+        let angle = matches!(op, '+' | '-') && (a.is_angle() || b.is_angle());
+        if angle { (a.in_degrees(), b.in_degrees()) } else { ((**a).clone(), (**b).clone()) }
+    }
+
+    /// Whether this is an angle that an inverse function gave.
+    fn is_angle(&self) -> bool {
+        match self {
+            Self::Call(function, _) => matches!(*function, "asin" | "acos" | "atan"),
+            Self::Minus(inner) => inner.is_angle(),
+            Self::Join('*' | '+' | '-', a, b) => a.is_angle() || b.is_angle(),
+            _ => false,
+        }
+    }
+
+    /// The same with the sign of degrees behind every number that is itself an angle: `180 / z` becomes `180° / z`.
+    fn in_degrees(&self) -> Self {
+        match self {
+            Self::Number(value, written) => Self::Number(*value, format!("{written}°")),
+            Self::Minus(inner) => Self::Minus(Box::new(inner.in_degrees())),
+            Self::Join(op @ ('+' | '-'), a, b) => Self::Join(*op, Box::new(a.in_degrees()), Box::new(b.in_degrees())),
+            // Only a bare number over the line is an angle; a factor is none, and an input brings its own unit.
+            Self::Join('/', a, b) if matches!(**a, Self::Number(..)) => {
+                Self::Join('/', Box::new(a.in_degrees()), b.clone())
+            }
+            other => other.clone(),
         }
     }
 
@@ -202,7 +231,8 @@ impl Node {
             Self::Join('^', a, b) => {
                 format!("<msup><mrow>{}</mrow><mrow>{}</mrow></msup>", a.fenced(word, 4), b.mathml(word))
             }
-            Self::Join(op, a, b) => {
+            Self::Join(op, ..) => {
+                let (a, b) = self.sides();
                 let (sign, level) = match op {
                     '+' => ("+", 1),
                     '-' => ("−", 1),
@@ -215,7 +245,8 @@ impl Node {
             Self::Call("exp", args) => format!("<msup><mi>e</mi><mrow>{}</mrow></msup>", args_mathml(args, word)),
             Self::Call("abs", args) => format!("<mrow><mo>|</mo>{}<mo>|</mo></mrow>", args_mathml(args, word)),
             Self::Call(function, args) => {
-                format!("<mrow><mi>{function}</mi><mo>(</mo>{}<mo>)</mo></mrow>", args_mathml(args, word))
+                let args = args_mathml(&angled(function, args), word);
+                format!("<mrow><mi>{function}</mi><mo>(</mo>{args}<mo>)</mo></mrow>")
             }
         }
     }
@@ -226,6 +257,18 @@ impl Node {
         let bare = matches!(self, Self::Join('/', ..)) && level < 4;
         if self.level() < level && !bare { format!("<mrow><mo>(</mo>{inner}<mo>)</mo></mrow>") } else { inner }
     }
+}
+
+/// The arguments of `function` as they are shown: those of the trigonometric functions are angles in degrees.
+fn angled(function: &str, args: &[Node]) -> Vec<Node> {
+    let angle = matches!(function, "sin" | "cos" | "tan" | "cot");
+    args.iter().map(|arg| if angle { arg.in_degrees() } else { arg.clone() }).collect()
+}
+
+/// A whole number in raised figures; nothing for anything else.
+fn raised(number: &str) -> Option<String> {
+    const FIGURES: [char; 10] = ['⁰', '¹', '²', '³', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹'];
+    number.chars().map(|c| c.to_digit(10).map(|digit| FIGURES[digit as usize])).collect()
 }
 
 fn join(args: &[Node], word: &dyn Fn(&str, Option<&str>) -> String) -> String {
@@ -454,6 +497,29 @@ mod tests {
             let shown = Formula::read(&text.replace('²', "^2")).unwrap().body.text(&|name, _| name.into());
             assert_eq!(shown, text);
         }
+    }
+
+    #[test]
+    fn angles_carry_the_sign_of_degrees() {
+        let shown = |text: &str| Formula::read(text).unwrap().body.text(&|name, _| name.into());
+        assert_eq!(shown("p / sin(180 / z)"), "p / sin(180° / z)");
+        assert_eq!(shown("cos(t) * 2"), "cos(t) × 2");
+        assert_eq!(shown("sin(90 - t)"), "sin(90° − t)");
+        assert_eq!(shown("cos(2 * t)"), "cos(2 × t)");
+        assert_eq!(shown("180 - 2 * asin(d / 2)"), "180° − 2 × asin(d / 2)");
+        assert_eq!(shown("1 - cos(180 / z)"), "1 − cos(180° / z)");
+        assert_eq!(shown("cos(asin(p / (2 * c) * (1 / sin(180 / z))))"), "cos(asin(p / (2 × c) × 1 / sin(180° / z)))");
+        let markup = Formula::read("sin(180 / z)").unwrap().body.mathml(&|name, _| format!("<mi>{name}</mi>"));
+        assert!(markup.contains("<mn>180°</mn>"), "{markup}");
+    }
+
+    #[test]
+    fn sizes_and_powers_read_as_people_write_them() {
+        let shown = |text: &str| Formula::read(text).unwrap().body.text(&|_, _| "12".into());
+        assert_eq!(shown("abs(t)"), "|12|");
+        assert_eq!(shown("x^n"), "12¹²");
+        assert_eq!(shown("x^2"), "12²");
+        assert_eq!(shown("x^-1"), "12^(−1)");
     }
 
     #[test]

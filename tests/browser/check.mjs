@@ -1,139 +1,243 @@
-// Checks every page of a built course (or a folder of papers) in a browser.
-//
-//   npm install
-//   node check.mjs FOLDER [--pictures FOLDER]
-//
-// Each page is opened at 360 and 1280 pixels, in the light, dark and high-contrast look, folded and unfolded, and must
-// have no fault that axe finds, no line in the console, nothing wider than the window, and nothing to touch smaller
-// than 44 pixels. Its source must satisfy html-validate. Where the browser is not found by itself, name it in the
-// variable CHROMIUM. Ends with 1 when anything was found.
+// What must hold of every page of the course, and of papers, keys and results.
+import { execFileSync } from "node:child_process";
 import fs from "node:fs";
+import os from "node:os";
 import path from "node:path";
-import { createRequire } from "node:module";
-import { pathToFileURL } from "node:url";
-import { FileSystemConfigLoader, HtmlValidate } from "html-validate";
-import { chromium } from "playwright-core";
+import { accessFaults, look, open, sheets, tooSmall, tooWide, unfold, validate } from "./page.mjs";
+import { keyboard, search, served, switches } from "./use.mjs";
 
 const WIDTHS = [360, 1280];
 const LOOKS = ["light", "dark", "contrast"];
-const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-const TOUCHED = ".bar a, .bar button, .bar summary, nav a, main button, main summary, main input, main select, main textarea";
-const LEAST = 43.5; // 44 pixels, less what rounding takes off
-// Paths the usual systems put the browser at, tried in order.
-const BROWSERS = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+const PAPERS = 3; // papers looked at in the browser; the source of all of them is validated
 
-const usage = () => {
-  console.error("usage: node check.mjs FOLDER [--pictures FOLDER]");
-  process.exit(2);
+const pagesIn = (folder) =>
+  fs
+    .readdirSync(folder, { recursive: true })
+    .map(String)
+    .filter((name) => name.endsWith(".html"))
+    .sort()
+    .map((name) => path.join(folder, name));
+
+/** A page with everything on it that goes wrong by itself: width, size of controls, and with `access` what axe finds. */
+const looksRight = async (page, check, place, access) => {
+  const over = await tooWide(page);
+  check(over <= 0, place, `${over} pixels wider than the window`);
+  const small = await tooSmall(page);
+  check(small.length === 0, place, `too small to touch: ${small.slice(0, 3).join("; ")}`);
+  if (access) {
+    const faults = await accessFaults(page);
+    check(faults.length === 0, place, faults.join("; "));
+  }
 };
 
-const [folder, option, pictures] = process.argv.slice(2);
-if (!folder || (option && (option !== "--pictures" || !pictures))) usage();
-if (!fs.existsSync(folder) || !fs.statSync(folder).isDirectory()) {
-  console.error(`${folder} is not a folder`);
-  process.exit(2);
-}
-if (pictures) fs.mkdirSync(pictures, { recursive: true });
+/** Checks the course in `folder`. */
+export const course = async (browser, folder, report) => {
+  const pages = pagesIn(folder);
+  const name = (file) => path.basename(file);
 
-const pages = fs
-  .readdirSync(folder, { recursive: true })
-  .map(String)
-  .filter((name) => name.endsWith(".html"))
-  .sort();
-if (pages.length === 0) {
-  console.error(`there is no page in ${folder}`);
-  process.exit(2);
-}
+  await report.group("course, source", async (check) => {
+    for (const [file, fault] of await validate(pages)) check(fault === "", name(file), fault);
+  });
 
-let faults = 0;
-const fault = (place, words) => {
-  faults += 1;
-  console.log(`${place}: ${words}`);
-};
-
-// The source of each page.
-const validator = new HtmlValidate(
-  new FileSystemConfigLoader({ root: true, extends: ["html-validate:recommended", "html-validate:a11y"] }),
-);
-for (const page of pages) {
-  const report = await validator.validateFile(path.join(folder, page));
-  for (const result of report.results) {
-    for (const message of result.messages) {
-      fault(`${page}:${message.line}:${message.column}`, `${message.ruleId}: ${message.message}`);
+  // Every page once with everything looked at; in the other looks and widths every page for its width and controls, and a
+  // third of them, another third each time, for all the rest.
+  let turn = 0;
+  for (const width of WIDTHS) {
+    for (const mode of LOOKS) {
+      const whole = width === WIDTHS[0] && mode === LOOKS[0];
+      await report.group(`course, ${width} pixels, ${mode}`, async (check) => {
+        const context = await look(browser, mode, width);
+        for (const [number, file] of pages.entries()) {
+          const access = whole || number % 3 === turn % 3;
+          const place = name(file);
+          const page = await open(context, file, check, place);
+          await looksRight(page, check, place, access);
+          await unfold(page);
+          await looksRight(page, check, `${place}, unfolded`, access && name(file) !== "print.html");
+          page.quiet();
+          await page.close();
+        }
+        await context.close();
+      });
+      turn += 1;
     }
   }
-}
 
-// Each page in each look and width.
-const axe = fs.readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const executablePath = process.env.CHROMIUM ?? BROWSERS.find((place) => fs.existsSync(place));
-const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu", "--no-first-run"] });
-
-const accessFaults = async (session) => {
-  // Through the debugger, because the page's own policy lets no strange script in.
-  await session.send("Runtime.evaluate", { expression: axe });
-  const run = `axe.run(document, { preload: false, runOnly: ${JSON.stringify(RULES)} }).then((found) => JSON.stringify(found.violations.map(
-    (rule) => [rule.id, rule.nodes.map((node) => node.html.slice(0, 140) + " " + (node.any[0]?.message ?? ""))])))`;
-  const { result } = await session.send("Runtime.evaluate", { expression: run, awaitPromise: true, returnByValue: true });
-  return result.value ? JSON.parse(result.value) : [["axe did not run", []]];
-};
-
-for (const width of WIDTHS) {
-  for (const look of LOOKS) {
-    const context = await browser.newContext({
-      viewport: { width, height: 900 },
-      colorScheme: look === "dark" ? "dark" : "light",
-      contrast: look === "contrast" ? "more" : "no-preference",
-    });
-    if (look === "contrast") {
-      await context.addInitScript(() => {
-        try {
-          localStorage.setItem("drivecourse.look", "contrast");
-        } catch {
-          // A page without storage keeps the look of the device.
-        }
-      });
-    }
-    for (const name of pages) {
-      const place = `${name} at ${width}, ${look}`;
-      const page = await context.newPage();
-      page.on("console", (line) => {
-        if (["error", "warning"].includes(line.type())) fault(place, `console: ${line.text()}`);
-      });
-      page.on("pageerror", (error) => fault(place, `script: ${error.message}`));
-      await page.goto(pathToFileURL(path.resolve(folder, name)).href);
-      const session = await context.newCDPSession(page);
-      for (const folded of [true, false]) {
-        const state = folded ? place : `${place}, unfolded`;
-        if (!folded) {
-          await page.evaluate(() => {
-            for (const details of document.querySelectorAll("main details")) details.open = true;
-            dispatchEvent(new Event("resize"));
-          });
-        }
-        if (pictures) {
-          const file = `${name.replaceAll(/[\\/]/g, "_").replace(".html", "")}_${width}_${look}${folded ? "" : "_open"}.png`;
-          await page.screenshot({ path: path.join(pictures, file), fullPage: true });
-        }
-        const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-        if (over > 0) fault(state, `${over} pixels wider than the window`);
-        const small = await page.evaluate(
-          ([touched, least]) =>
-            [...document.querySelectorAll(touched)]
-              .filter((element) => element.checkVisibility())
-              .map((element) => [element.textContent.trim().slice(0, 30), element.getBoundingClientRect()])
-              .filter(([, box]) => box.width > 0 && (box.width < least || box.height < least))
-              .map(([words, box]) => `${words} ${Math.round(box.width)} by ${Math.round(box.height)}`),
-          [TOUCHED, LEAST],
-        );
-        for (const words of small) fault(state, `too small to touch: ${words}`);
-        for (const [rule, nodes] of await accessFaults(session)) fault(state, `${rule}: ${nodes.join(" | ")}`.slice(0, 600));
+  const chapters = pages.filter((file) => fs.readFileSync(file, "utf8").includes('class="practice"'));
+  await report.group("course, scripts off", async (check) => {
+    const context = await look(browser, "light", 360, { javaScriptEnabled: false });
+    for (const file of pages) {
+      const page = await open(context, file, check, name(file));
+      check((await page.locator("main").innerText()).length > 100, name(file), "shows no text");
+      const dead = await page.locator("[data-with-script]").filter({ visible: true }).count();
+      check(dead === 0, name(file), `${dead} controls that need a script are shown`);
+      check((await tooWide(page)) <= 0, name(file), "wider than the window");
+      if (chapters.includes(file) && name(file) !== "print.html") {
+        const question = page.locator(".practice details.question").first();
+        await question.locator("summary").first().click();
+        const solution = question.locator("details.solution");
+        const inside = solution.locator(".answer").first();
+        check(!(await inside.isVisible()), name(file), "a solution is open from the start");
+        await solution.locator("summary").click();
+        check(await inside.isVisible(), name(file), "a solution does not open");
       }
+      page.quiet();
       await page.close();
     }
     await context.close();
+  });
+
+  await report.group("course, answers folded away", async (check) => {
+    const context = await look(browser, "light", 360);
+    for (const file of chapters) {
+      const page = await open(context, file, check, name(file));
+      for (const [place, fault] of await page.evaluate(givenAway)) check(fault === "", `${name(file)} ${place}`, fault);
+      page.quiet();
+      await page.close();
+    }
+    await context.close();
+  });
+
+  await report.group("course, printed", async (check) => {
+    const context = await look(browser, "light", 680); // what A4 leaves between its margins
+    for (const file of pages) {
+      const page = await open(context, file, check, name(file));
+      const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true });
+      check(sheets(pdf) > 0, name(file), "prints no page");
+      await page.emulateMedia({ media: "print" });
+      if (name(file) === "print.html") await unfold(page);
+      for (const [place, fault] of await page.evaluate(cutOff)) check(fault === "", `${name(file)} ${place}`, fault);
+      const shown = await page.locator(".bar, .contents, .turn").filter({ visible: true }).count();
+      check(shown === 0, name(file), "prints its controls");
+      page.quiet();
+      await page.close();
+    }
+    await context.close();
+  });
+
+  await report.group("course, keyboard", (check) => keyboard(browser, folder, check));
+  await report.group("course, units and looks", (check) => switches(browser, folder, check));
+  await report.group("course, search", (check) => search(browser, folder, check));
+  await report.group("course, from a web server", (check) => served(browser, folder, check));
+};
+
+/** In the page: of each practice card, whether a number asked for can be read without opening anything. */
+const givenAway = () => {
+  const words = (element) => element.textContent.replaceAll(/\s+/g, " ").trim();
+  const out = [];
+  for (const face of document.querySelectorAll(".practice:not(.self-check) .question")) {
+    const shown = face.cloneNode(true);
+    for (const folded of shown.querySelectorAll("details")) folded.remove();
+    // What is given may happen to be the number asked for; then it must be told as given, and is no secret.
+    const given = [...shown.querySelectorAll(".givens td.to-right")].map(words);
+    const asked = [...face.querySelectorAll(".solution .answer .result")].map(words);
+    const rest = words(shown);
+    const place = face.closest(".practice").id;
+    const told = asked.filter((answer) => /\d\D*\d.* \S/.test(answer) && !given.includes(answer) && rest.includes(` ${answer}`));
+    out.push([place, told.length ? `tells the answer ${told.join(", ")}` : ""]);
+    out.push([place, asked.length ? "" : "has no solution"]);
+    const open = face.querySelector(".solution[open], .hint[open]");
+    out.push([place, open ? "a hint or solution is open from the start" : ""]);
   }
-}
-await browser.close();
-console.log(`${pages.length} pages, ${faults} faults`);
-process.exit(faults ? 1 : 0);
+  return out;
+};
+
+/** In the page as printed: what does not fit its box or stands over the edge of the paper. */
+const cutOff = () => {
+  const out = [];
+  const edge = document.documentElement.clientWidth + 1;
+  out.push(["", document.documentElement.scrollWidth > edge ? `is ${document.documentElement.scrollWidth} pixels wide` : ""]);
+  for (const box of document.querySelectorAll("table, figure, svg, math, .formula, .givens, .part, .room, p, li")) {
+    if (!box.checkVisibility()) continue;
+    const rect = box.getBoundingClientRect();
+    const words = box.textContent.trim().replaceAll(/\s+/g, " ").slice(0, 50);
+    if (rect.right > edge) out.push(["", `${box.localName} over the edge by ${Math.round(rect.right - edge)}: ${words}`]);
+  }
+  return out;
+};
+
+/** Whether the texts of a PDF's pages can be told. */
+const textOf = (pdf) => {
+  const folder = fs.mkdtempSync(path.join(os.tmpdir(), "drivecourse-pdf-"));
+  try {
+    const file = path.join(folder, "paper.pdf");
+    fs.writeFileSync(file, pdf);
+    const text = execFileSync("pdftotext", ["-layout", "-enc", "UTF-8", file, "-"], { encoding: "utf8" });
+    return text.split("\f").slice(0, -1);
+  } finally {
+    fs.rmSync(folder, { recursive: true, force: true });
+  }
+};
+
+const tellsText = () => {
+  try {
+    execFileSync("pdftotext", ["-v"], { stdio: "ignore" });
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/** Checks papers, keys and results in the exam's `folder`. */
+export const papers = async (browser, folder, report) => {
+  const inside = (part) => pagesIn(path.join(folder, part));
+  const all = [...inside("papers"), ...inside("keys"), ...inside("results")];
+  const some = [
+    ...inside("papers").slice(0, PAPERS),
+    ...inside("keys").slice(0, PAPERS),
+    path.join(folder, "results", "results.html"),
+    ...inside("results/candidates").slice(0, 1),
+  ];
+  const name = (file) => path.relative(folder, file);
+
+  await report.group("papers, source", async (check) => {
+    for (const [file, fault] of await validate(all)) check(fault === "", name(file), fault);
+  });
+
+  for (const width of WIDTHS) {
+    await report.group(`papers, ${width} pixels`, async (check) => {
+      const context = await look(browser, "light", width);
+      for (const file of some) {
+        const page = await open(context, file, check, name(file));
+        await looksRight(page, check, name(file), true);
+        page.quiet();
+        await page.close();
+      }
+      await context.close();
+    });
+  }
+
+  await report.group("papers, without answers", async (check) => {
+    const told = /expected|class="step"|Source:|accepted ±/;
+    for (const file of inside("papers")) check(!told.test(fs.readFileSync(file, "utf8").split("<body>")[1]), name(file), "tells of the key");
+  });
+
+  const readable = tellsText();
+  if (!readable) report.skip("papers, words on the printed pages", "pdftotext is not installed (poppler-utils)");
+  for (const [format, width] of [["A4", 680], ["Letter", 703]]) {
+    await report.group(`papers, printed on ${format}`, async (check) => {
+      const context = await look(browser, "light", width);
+      for (const file of some) {
+        const place = name(file);
+        const page = await open(context, file, check, place);
+        const pdf = await page.pdf({ format, preferCSSPageSize: true });
+        const count = sheets(pdf);
+        check(count > 0, place, "prints no page");
+        await page.emulateMedia({ media: "print" });
+        for (const [, fault] of await page.evaluate(cutOff)) check(fault === "", place, fault);
+        const code = path.basename(file).match(/[0-9A-Z]{5}-[0-9A-Z]{5}/)?.[0];
+        if (readable) {
+          const texts = textOf(pdf);
+          check(texts.length === count, place, `${texts.length} of ${count} pages can be read`);
+          texts.forEach((text, at) => {
+            check(text.includes(`Sheet ${at + 1} of ${count}`), `${place}, sheet ${at + 1}`, "does not say which sheet it is");
+            if (code) check(text.includes(code), `${place}, sheet ${at + 1}`, "does not carry the paper code");
+          });
+        }
+        page.quiet();
+        await page.close();
+      }
+      await context.close();
+    });
+  }
+};

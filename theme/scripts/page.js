@@ -37,8 +37,16 @@
     for (const menu of menus) if (!menu.contains(event.target)) menu.open = false;
   });
 
-  // A worked solution is printed as it stands on the screen, folded or not, unless the reader asks for all of them;
-  // the page with the whole course always has them.
+  // A worked example stands open, in the one system of units the reader has chosen.
+  const openWorked = () => {
+    if (!document.documentElement.dataset.units) return;
+    for (const details of document.querySelectorAll(".worked details.question")) details.open = true;
+  };
+  openWorked();
+  for (const chooser of document.querySelectorAll("[data-choose-units]")) chooser.addEventListener("click", openWorked);
+
+  // Questions and formulas are always printed. A worked solution is printed as it stands on the screen, folded or not,
+  // unless the reader asks for all of them; the page with the whole course always has them.
   const whole = document.body.classList.contains("whole-course");
   let unfold = whole;
   for (const printer of document.querySelectorAll("[data-print]")) {
@@ -51,8 +59,8 @@
 
   const opened = [];
   window.addEventListener("beforeprint", () => {
-    if (!unfold) return;
-    for (const details of document.querySelectorAll("main details:not([open])")) {
+    const wanted = unfold ? "main details:not([open])" : "main details:is(.question, .entry):not([open])";
+    for (const details of document.querySelectorAll(wanted)) {
       details.open = true;
       opened.push(details);
     }
@@ -79,4 +87,6 @@
   };
   measure();
   window.addEventListener("resize", measure);
+  // What was folded away had no width.
+  document.addEventListener("toggle", measure, true);
 })();

@@ -75,16 +75,11 @@ fn paper_part(question: &Question, index: usize, part: &Part) -> model::Part {
     let options: Vec<String> =
         part.options().iter().enumerate().map(|(place, text)| format!("{}: {text}", letter(place))).collect();
     let ordering = matches!(part.body, Body::Order { .. });
-    let (prompt, choices) = if ordering {
-        (format!("{} {}", part.text, options.join("; ")), Vec::new())
-    } else {
-        (part.text.clone(), options)
-    };
     let steps = part.key().map_or(0, |key| key.path.steps.len());
     let room = ROOMS.into_iter().find(|lines| *lines >= 2 * steps).unwrap_or(ROOMS[ROOMS.len() - 1]);
     model::Part {
         label: label(question, index),
-        prompt,
+        prompt: part.text.clone(),
         unit: answer_unit(part, question.system),
         hint: if ordering {
             "letters in order".into()
@@ -92,8 +87,8 @@ fn paper_part(question: &Question, index: usize, part: &Part) -> model::Part {
             part.asked().map_or_else(String::new, |id| figures(id, question.system))
         },
         marks: part.marks.to_string(),
-        room: if choices.is_empty() && !ordering { room } else { 0 },
-        choices,
+        room: if options.is_empty() { room } else { 0 },
+        choices: options,
     }
 }
 

@@ -82,13 +82,17 @@ fn problems(text: &str) -> Vec<(usize, usize, String)> {
     problems.iter().map(placed).collect()
 }
 
-/// `html` without what is folded away.
+/// `html` without the hints and answers that are folded away; the fold round a whole question hides nothing of these.
 fn unfolded(html: &str) -> String {
     let mut out = String::new();
     let mut rest = html;
     while let Some((before, after)) = rest.split_once("<details") {
         out.push_str(before);
-        // Details are not nested in a card.
+        if after.starts_with(" class=\"question\"") {
+            rest = after;
+            continue;
+        }
+        // Hints and answers hold no further details.
         rest = after.split_once("</details>").unwrap().1;
     }
     out + rest
