@@ -1,7 +1,7 @@
 //! The course, scenarios and theme built into the program, and a folder on disk that overrides them.
 
-use std::collections::BTreeMap;
-use std::path::Path;
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result, bail};
 use include_dir::{Dir, include_dir};
@@ -22,6 +22,9 @@ pub(crate) struct Assets {
     pub(crate) scenarios: Files,
     /// Page templates, styles, scripts.
     pub(crate) theme: Files,
+    /// The module's folder, as it was named, and which files came from it.
+    module: PathBuf,
+    own: BTreeSet<String>,
 }
 
 impl Assets {
@@ -31,11 +34,25 @@ impl Assets {
     /// a whole, so that a plant's papers never mix in somebody else's machines; single chapters and
     /// theme files replace those of the same name.
     pub(crate) fn load(module: Option<&Path>) -> Result<Self> {
-        let mut assets = Self { book: embedded(&BOOK), scenarios: embedded(&SCENARIOS), theme: embedded(&THEME) };
+        let mut assets = Self {
+            book: embedded(&BOOK),
+            scenarios: embedded(&SCENARIOS),
+            theme: embedded(&THEME),
+            module: PathBuf::new(),
+            own: BTreeSet::new(),
+        };
         let Some(module) = module else { return Ok(assets) };
         if !module.is_dir() {
             bail!("there is no folder {}; name the folder of your module with --module", module.display());
         }
+        if !["book", "scenarios", "theme"].iter().any(|name| module.join(name).is_dir()) {
+            bail!(
+                "{} is no module: it has none of the folders book, scenarios and theme; \
+                 name the folder that holds them with --module",
+                module.display()
+            );
+        }
+        assets.module = module.to_path_buf();
         for (name, files) in
             [("book", &mut assets.book), ("scenarios", &mut assets.scenarios), ("theme", &mut assets.theme)]
         {
@@ -47,9 +64,15 @@ impl Assets {
                     }
                 }
             }
+            assets.own.extend(own.keys().map(|path| format!("{name}/{path}")));
             files.extend(own);
         }
         Ok(assets)
+    }
+
+    /// A file such as `scenarios/items/chain.toml` as a person finds it: in the module's folder where it came from there.
+    pub(crate) fn shown(&self, path: &str) -> String {
+        if self.own.contains(path) { self.module.join(path).display().to_string() } else { path.to_owned() }
     }
 }
 

@@ -32,6 +32,8 @@ pub(crate) enum Command {
     Practise(Practise),
     /// Work out any quantity from what is given, with the steps
     Solve(Solve),
+    /// Read a module's families, items, exams, rosters and chapters, and report every problem in one pass
+    Check(Check),
 }
 
 /// Where the course, families and items come from.
@@ -63,7 +65,7 @@ impl From<Units> for System {
 /// Options of `demo`.
 #[derive(Debug, Args)]
 pub(crate) struct Demo {
-    /// Folder to make; it is replaced each time
+    /// Folder to make; an earlier demonstration there is replaced
     #[arg(long, value_name = "FOLDER", default_value = "drivecourse-demo")]
     pub(crate) out: PathBuf,
 }
@@ -145,7 +147,7 @@ pub(crate) struct Look {
     /// Name of a drive family; without it, the families are listed
     pub(crate) family: Option<String>,
     /// The machine's number: the same number is the same machine, everywhere
-    #[arg(long, default_value_t = 1)]
+    #[arg(long, default_value_t = 1, allow_negative_numbers = true)]
     pub(crate) seed: u64,
     /// Units to show
     #[arg(long, value_enum, default_value = "si")]
@@ -170,14 +172,27 @@ pub(crate) struct Practise {
     #[arg(long)]
     pub(crate) family: Option<String>,
     /// Where the numbers start; the same seed gives the same questions
-    #[arg(long, default_value_t = 1)]
+    #[arg(long, default_value_t = 1, allow_negative_numbers = true)]
     pub(crate) seed: u64,
     /// How many questions
-    #[arg(long, default_value_t = 5)]
+    #[arg(long, default_value_t = 5, value_parser = clap::value_parser!(u32).range(1..))]
     pub(crate) count: u32,
     /// Units to show
     #[arg(long, value_enum, default_value = "si")]
     pub(crate) units: Units,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
+/// Options of `check`.
+#[derive(Debug, Args)]
+pub(crate) struct Check {
+    /// List as well what is no fault: wrong turns that make no difference, families that reject many machines
+    #[arg(long)]
+    pub(crate) all: bool,
+    /// Print JSON, for programs
+    #[arg(long)]
+    pub(crate) json: bool,
     #[command(flatten)]
     pub(crate) module: Module,
 }

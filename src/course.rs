@@ -3,14 +3,14 @@
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
-use anyhow::{Context, Result};
+use anyhow::Result;
 use drivecourse_course::book::{self, Built, Options, Units};
 use drivecourse_course::expand::{CourseData, Expander};
 use drivecourse_course::pages::Pages;
 use drivecourse_quiz::Bank;
 
 use crate::assets::Assets;
-use crate::{bank, cli};
+use crate::{bank, cli, files};
 
 /// Title of the built-in course.
 const TITLE: &str = "Commissioning chain drives";
@@ -27,12 +27,8 @@ pub(crate) fn run(options: &cli::Build) -> Result<()> {
     for warning in &built.warnings {
         eprintln!("drivecourse: {warning}");
     }
-    println!(
-        "{} chapters in {}; open {}",
-        built.chapters,
-        built.folder.display(),
-        built.folder.join("index.html").display()
-    );
+    let out = &options.out;
+    println!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display());
     Ok(())
 }
 
@@ -56,7 +52,7 @@ pub(crate) fn pages(assets: &Assets) -> Result<Pages> {
     let mut templates = BTreeMap::new();
     for (path, bytes) in &assets.theme {
         if let Some(name) = path.strip_prefix("pages/") {
-            let text = String::from_utf8(bytes.clone()).with_context(|| format!("theme/{path} is not UTF-8 text"))?;
+            let text = files::text(&assets.shown(&format!("theme/{path}")), bytes.clone())?;
             templates.insert(name.to_owned(), text);
         }
     }
@@ -65,7 +61,7 @@ pub(crate) fn pages(assets: &Assets) -> Result<Pages> {
 
 /// Folders that the output must never overwrite.
 fn sources(module: Option<&Path>) -> Vec<PathBuf> {
-    let roots = module.map(Path::to_path_buf).into_iter().chain(std::env::current_dir().ok());
+    let roots = module.map(Path::to_path_buf).into_iter().chain([PathBuf::new()]);
     roots
         .flat_map(|root| ["book", "theme", "scenarios", "src", "tests"].map(|name| root.join(name)))
         .filter(|folder| folder.is_dir())

@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use anyhow::{Context, Result};
+use anyhow::{Context, Result, bail};
 use drivecourse_course::book::Units;
 use drivecourse_machine::chance::Stream;
 use drivecourse_quiz::simulate::{Habit, answers};
@@ -33,6 +33,14 @@ const HABITS: [(&str, Habit); 14] = [
 /// The demonstration's secret is public, so that everyone gets the same papers; a real one is made by `papers`.
 const SECRET: [u8; 32] = *b"the demonstration keeps none....";
 
+/// What the simulated apprentices hand in.
+const ANSWERS: &str = "responses-handed-in.json";
+
+/// Name of the file that says a demonstration may be replaced.
+const MARKER: &str = ".drivecourse-demo";
+const MARKER_TEXT: &str =
+    "The demonstration beside this file is replaced by the next one. Keep nothing in its folders.\n";
+
 #[derive(Deserialize)]
 struct Plant {
     name: String,
@@ -46,34 +54,62 @@ pub(crate) fn run(options: &cli::Demo) -> Result<()> {
     let plant = assets.scenarios.get("plant.toml").context("the built-in plant is missing")?;
     let plant: Plant = toml::from_str(std::str::from_utf8(plant)?)?;
     let out = &options.out;
-    let pages = course::pages(&assets)?;
-    let built = course::build(&assets, bank.clone(), &out.join("course"), Units::Both, None)?;
+    check_folder(out)?;
+    let (chapters, exam, graded) = files::fill(out, MARKER, |fresh| make(&assets, &bank, &plant, fresh))?;
+    tell(out, chapters, &exam, &graded);
+    Ok(())
+}
+
+/// Refuses a folder with files in it that no demonstration put there.
+fn check_folder(out: &Path) -> Result<()> {
+    if out.join(MARKER).is_file() {
+        return Ok(());
+    }
+    let mut inside = match std::fs::read_dir(out) {
+        Ok(entries) => entries,
+        Err(error) if error.kind() == std::io::ErrorKind::NotFound => return Ok(()),
+        Err(_) if out.ancestors().any(Path::is_file) => {
+            bail!("{} is a file or lies in one; name a new folder with --out", out.display())
+        }
+        Err(error) => return Err(error).with_context(|| format!("cannot look into {}", out.display())),
+    };
+    if inside.next().is_some() {
+        bail!(
+            "{} holds files that no demonstration put there; nothing was changed; name a new folder with --out",
+            out.display()
+        );
+    }
+    Ok(())
+}
+
+/// The course, the papers, the answers and the results, in `folder`.
+fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(usize, Exam, Graded)> {
+    let pages = course::pages(assets)?;
+    let built = course::build(assets, bank.clone(), &folder.join("course"), Units::Both, None)?;
     for warning in &built.warnings {
         eprintln!("drivecourse: {warning}");
     }
 
-    let exam_folder = out.join("exam");
-    let (name, blueprint) = papers::blueprint(&assets, &plant.exam)?;
+    let exam_folder = folder.join("exam");
+    let written = papers::blueprint(assets, &plant.exam)?;
     let order = papers::Order {
         plant: plant.name.clone(),
-        exam: name,
-        blueprint,
-        people: papers::roster(&assets, &plant.roster)?.people,
+        exam: written.name.clone(),
+        written,
+        people: papers::roster(assets, &plant.roster)?.people,
         sitting: 1,
         date: None,
     };
     let scenario = papers::scenario_digest(&assets.scenarios);
-    let made = order.make(&bank, &pages, &scenario, Secret::new(SECRET), Used::new(), &exam_folder)?;
+    let exam = order.make(bank, &pages, &scenario, Secret::new(SECRET), Used::new(), &exam_folder)?.exam;
 
-    let filled = respond(&bank, &made.exam)?;
-    let responses = exam_folder.join("responses-handed-in.json");
-    files::write(&responses, filled.as_bytes())?;
-    let (graded, notices) =
-        grade::judge(&bank, &made.exam, &scenario, &[(responses.display().to_string(), filled.into_bytes())])?;
-    let results = exam_folder.join("results");
-    grade::write(&graded, &pages, &plant.name, None, notices.iter().map(ToString::to_string).collect(), &results)?;
-    tell(out, built.chapters, &made.exam, &graded);
-    Ok(())
+    let filled = respond(bank, &exam)?;
+    files::write(&exam_folder.join(ANSWERS), filled.as_bytes())?;
+    let (graded, notices) = grade::judge(bank, &exam, &scenario, &[(ANSWERS.to_owned(), filled.into_bytes())])?;
+    let remarks = notices.iter().map(ToString::to_string).collect();
+    grade::write(&graded, &pages, &plant.name, None, remarks, &exam_folder.join("results"))?;
+    files::write(&folder.join(MARKER), MARKER_TEXT.as_bytes())?;
+    Ok((built.chapters, exam, graded))
 }
 
 /// What the simulated apprentices hand in, as a JSON response file.
@@ -102,24 +138,24 @@ fn respond(bank: &Bank, exam: &Exam) -> Result<String> {
 fn tell(out: &Path, chapters: usize, exam: &Exam, graded: &Graded) {
     let passed = graded.candidates.iter().filter(|paper| paper.passed).count();
     let show = |inside: &str| out.join(inside).display().to_string();
+    let line = |what: &str, how: String, inside: &str| println!("  {what:<8} {how:<42} {}", show(inside));
     println!("The main job, done once on an invented plant:\n");
-    println!("  course   {chapters} chapters with practice        {}", show("course/index.html"));
-    println!(
-        "  papers   {} different papers, {} questions each  {}",
-        exam.papers.len(),
-        exam.blueprint.questions(),
-        show("exam/papers")
-    );
-    println!("  keys     worked steps, for the assessor       {}", show("exam/keys"));
-    println!("  answers  by simulated apprentices             {}", show("exam/responses-handed-in.json"));
-    println!(
-        "  results  {passed} of {} passed                      {}",
-        graded.candidates.len(),
-        show("exam/results/results.html")
-    );
+    line("course", format!("{chapters} chapters with practice"), "course/index.html");
+    let (papers, questions) = (exam.papers.len(), exam.blueprint.questions());
+    line("papers", format!("{papers} different papers of {questions} questions"), "exam/papers");
+    line("keys", "worked steps, for the assessor".into(), "exam/keys");
+    line("answers", "by simulated apprentices".into(), &format!("exam/{ANSWERS}"));
+    line("results", format!("{passed} of {papers} passed"), "exam/results/results.html");
     println!("\nWhat went wrong most often:");
     for count in graded.causes.iter().take(3) {
-        println!("  {:>3} times  {}", count.count, count.name);
+        let times = if count.count == 1 { "once".to_owned() } else { format!("{} times", count.count) };
+        println!("  {times:<8} {}", in_words(graded, &count.name));
     }
     println!("\nOpen first: {}", show("course/index.html"));
+}
+
+/// What was said of a cause where it was met; tables know it by its short name.
+fn in_words<'a>(graded: &'a Graded, cause: &'a str) -> &'a str {
+    let mut parts = graded.candidates.iter().flat_map(|paper| &paper.questions).flat_map(|question| &question.parts);
+    parts.find(|part| part.causes.first().is_some_and(|first| first == cause)).map_or(cause, |part| &part.because)
 }

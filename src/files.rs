@@ -5,6 +5,62 @@ use std::path::Path;
 
 use anyhow::{Context, Result};
 
+/// Fills `folder` whole or not at all: `work` writes into a fresh folder inside it, and what stands there at the end
+/// takes the place of what bears the same name; `last`, which says that the rest is whole, comes last.
+///
+/// # Errors
+/// Those of `work`, with the paths the files would have had; `folder` is as it was then.
+pub(crate) fn fill<T>(folder: &Path, last: &str, work: impl FnOnce(&Path) -> Result<T>) -> Result<T> {
+    let was_there = folder.exists();
+    make_folder(folder)?;
+    let outcome = fill_in(folder, last, work);
+    if outcome.is_err() && !was_there {
+        // Only an empty folder goes; the error to report is the first one.
+        let _ = std::fs::remove_dir(folder);
+    }
+    outcome
+}
+
+fn fill_in<T>(folder: &Path, last: &str, work: impl FnOnce(&Path) -> Result<T>) -> Result<T> {
+    let cannot = || format!("cannot write in {}; nothing was changed there", folder.display());
+    let stage = tempfile::Builder::new().prefix(".drivecourse-").tempdir_in(folder).with_context(cannot)?;
+    // A folder inside it, because a temporary folder itself is closed to other users.
+    let (fresh, old) = (stage.path().join("new"), stage.path().join("old"));
+    for inside in [&fresh, &old] {
+        std::fs::create_dir(inside).with_context(cannot)?;
+    }
+    let hide = |error: anyhow::Error| {
+        anyhow::anyhow!(format!("{error:#}").replace(&fresh.display().to_string(), &folder.display().to_string()))
+    };
+    let made = work(&fresh).map_err(hide)?;
+    let mut names = Vec::new();
+    for entry in std::fs::read_dir(&fresh).with_context(cannot)? {
+        names.push(entry.with_context(cannot)?.file_name());
+    }
+    names.sort_by_key(|name| (name == last, name.clone()));
+    for name in names {
+        let place = folder.join(&name);
+        let failed = || format!("cannot put {} in its place", place.display());
+        if place.exists() {
+            std::fs::rename(&place, old.join(&name)).with_context(failed)?;
+        }
+        std::fs::rename(fresh.join(&name), &place).with_context(failed)?;
+    }
+    Ok(made)
+}
+
+/// Makes a folder and those above it.
+fn make_folder(folder: &Path) -> Result<()> {
+    std::fs::create_dir_all(folder).map_err(|error| match folder.ancestors().find(|above| above.is_file()) {
+        Some(file) => anyhow::anyhow!(
+            "cannot make the folder {}: {} is a file; choose another folder",
+            folder.display(),
+            file.display()
+        ),
+        None => anyhow::Error::new(error).context(format!("cannot make the folder {}", folder.display())),
+    })
+}
+
 /// Writes `bytes` to `path`: to a temporary file beside it, synced, then renamed into place.
 ///
 /// # Errors
@@ -20,7 +76,7 @@ pub(crate) fn write_private(path: &Path, bytes: &[u8]) -> Result<()> {
 
 fn write_as(path: &Path, bytes: &[u8], mode: u32) -> Result<()> {
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    std::fs::create_dir_all(folder).with_context(|| format!("cannot make the folder {}", folder.display()))?;
+    make_folder(folder)?;
     let attempt = || -> std::io::Result<()> {
         let mut file = tempfile::NamedTempFile::new_in(folder)?;
         file.write_all(bytes)?;
@@ -44,10 +100,18 @@ fn write_as(path: &Path, bytes: &[u8], mode: u32) -> Result<()> {
 /// Says which file and why.
 pub(crate) fn read_text(path: &Path) -> Result<String> {
     let bytes = std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))?;
+    text(&path.display().to_string(), bytes)
+}
+
+/// The text that the bytes of `file` hold.
+///
+/// # Errors
+/// Says which file, and the first line that is not UTF-8.
+pub(crate) fn text(file: &str, bytes: Vec<u8>) -> Result<String> {
     String::from_utf8(bytes).map_err(|error| {
         let line =
             error.as_bytes()[..error.utf8_error().valid_up_to()].iter().filter(|byte| **byte == b'\n').count() + 1;
-        anyhow::anyhow!("{}:{line}: the file is not UTF-8 text; save it as UTF-8", path.display())
+        anyhow::anyhow!("{file}:{line}: the file is not UTF-8 text; save it as UTF-8")
     })
 }
 
@@ -61,6 +125,29 @@ pub(crate) fn is_broken_pipe(error: &anyhow::Error) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_folder_is_filled_whole_or_left_alone() {
+        let above = tempfile::tempdir().unwrap();
+        let folder = above.path().join("made");
+        let failed = fill(&folder, "last", |fresh| {
+            write(&fresh.join("papers/a"), b"a")?;
+            write(&fresh.join("papers/a/b"), b"b")
+        });
+        let said = format!("{:#}", failed.unwrap_err());
+        assert!(said.contains("made/papers/a is a file") && !said.contains(".drivecourse-"), "{said}");
+        assert!(!folder.exists());
+        for text in ["one", "two"] {
+            fill(&folder, "last", |fresh| {
+                write(&fresh.join("last"), text.as_bytes())?;
+                write(&fresh.join("papers").join(text), b"x")
+            })
+            .unwrap();
+        }
+        assert_eq!(read_text(&folder.join("last")).unwrap(), "two");
+        assert!(folder.join("papers/two").exists() && !folder.join("papers/one").exists());
+        assert_eq!(std::fs::read_dir(&folder).unwrap().count(), 2);
+    }
 
     #[test]
     fn a_file_is_replaced_whole_or_left_alone() {

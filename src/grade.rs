@@ -27,7 +27,12 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     for notice in &notices {
         eprintln!("{notice}");
     }
-    let out = options.out.clone().unwrap_or_else(|| options.exam.join("results"));
+    if graded.candidates.iter().all(|paper| !paper.present) {
+        bail!("there are no answers to any paper of this exam in what was handed in; nothing was written");
+    }
+    // The exam may be named by its record.
+    let folder = if options.exam.is_file() { options.exam.parent().unwrap_or(Path::new("")) } else { &options.exam };
+    let out = options.out.clone().unwrap_or_else(|| folder.join("results"));
     let remarks = notices.iter().filter(|notice| notice.lost).map(ToString::to_string).collect();
     write(&graded, &pages(&assets)?, &options.plant, options.date.clone(), remarks, &out)?;
     let mut stdout = std::io::stdout().lock();

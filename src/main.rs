@@ -2,6 +2,7 @@
 
 mod assets;
 mod bank;
+mod check;
 mod cli;
 mod course;
 mod demo;
@@ -32,6 +33,7 @@ fn main() -> ExitCode {
         cli::Command::Look(options) => look::run(&options),
         cli::Command::Practise(options) => practise::run(&options),
         cli::Command::Solve(options) => solve::run(&options),
+        cli::Command::Check(options) => check::run(&options),
     };
     match outcome {
         Ok(()) => ExitCode::from(DONE),

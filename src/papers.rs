@@ -27,21 +27,26 @@ const POLICY: [&str; 5] = [
 pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
     let bank = bank::load(&assets)?;
-    let (exam, blueprint) = blueprint(&assets, &options.exam)?;
+    let written = blueprint(&assets, &options.exam)?;
     let roster = roster(&assets, &options.roster)?;
-    let secret = secret(&options.secret)?;
     let folder = &options.out;
-    if folder.join(RECORD).exists() {
-        bail!("{} holds an exam already; choose another folder with --out, or move that one away", folder.display());
+    for name in [RECORD, PAPERS, KEYS] {
+        if folder.join(name).exists() {
+            bail!(
+                "{} holds an exam already: there is {name} in it; choose another folder with --out, or move that one away",
+                folder.display()
+            );
+        }
     }
     let mut used = Used::new();
     for earlier in &options.after {
         used.add(&read_record(earlier)?);
     }
+    let secret = secret(&options.secret)?;
     let made = Order {
         plant: options.plant.clone(),
-        exam: options.name.clone().unwrap_or(exam),
-        blueprint,
+        exam: options.name.clone().unwrap_or_else(|| written.name.clone()),
+        written,
         people: roster.people,
         sitting: options.sitting,
         date: options.date.clone(),
@@ -54,11 +59,11 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
         "{} papers of {} questions in {}",
         made.exam.papers.len(),
         made.exam.blueprint.questions(),
-        folder.join("papers").display()
+        folder.join(PAPERS).display()
     );
     println!(
         "their keys in {}; keep them and {} from the candidates",
-        folder.join("keys").display(),
+        folder.join(KEYS).display(),
         folder.join(RECORD).display()
     );
     println!("answers go into {}", folder.join(RESPONSES).display());
@@ -67,14 +72,35 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
 
 /// The assessor's record of an exam.
 pub(crate) const RECORD: &str = "exam.json";
+/// The folder of the papers.
+const PAPERS: &str = "papers";
+/// The folder of the keys.
+const KEYS: &str = "keys";
 /// The response file to fill in.
 pub(crate) const RESPONSES: &str = "responses.csv";
+
+/// A blueprint and the file it was read from.
+pub(crate) struct Written {
+    /// Short name: the file's, without its ending.
+    pub(crate) name: String,
+    pub(crate) blueprint: Blueprint,
+    /// The file as a person knows it, and what it holds.
+    file: String,
+    text: String,
+}
+
+impl Written {
+    /// Problems with drawing papers from it, each at its row.
+    pub(crate) fn report(&self, problems: &[Problem]) -> String {
+        problems.iter().map(|problem| problem.report(&self.file, &self.text)).collect::<Vec<_>>().join("\n")
+    }
+}
 
 /// What papers are wanted.
 pub(crate) struct Order {
     pub(crate) plant: String,
     pub(crate) exam: String,
-    pub(crate) blueprint: Blueprint,
+    pub(crate) written: Written,
     pub(crate) people: Vec<Person>,
     pub(crate) sitting: u32,
     pub(crate) date: Option<String>,
@@ -87,7 +113,7 @@ pub(crate) struct Made {
 }
 
 impl Order {
-    /// Draws the papers and writes the exam folder. The record comes last: without it, nothing counts as made.
+    /// Draws the papers and writes the exam folder, whole or not at all.
     pub(crate) fn make(
         self,
         bank: &Bank,
@@ -97,26 +123,26 @@ impl Order {
         used: Used,
         folder: &Path,
     ) -> Result<Made> {
-        let mut exam = Exam::new(&self.exam, scenario, &secret, self.blueprint.clone());
-        let told = |problems: Vec<Problem>| {
-            let lines: Vec<_> = problems.iter().map(ToString::to_string).collect();
-            anyhow!("no papers can be drawn:\n{}", lines.join("\n"))
-        };
-        let mut draw = Draw::new(bank, &self.blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
+        let blueprint = &self.written.blueprint;
+        let mut exam = Exam::new(&self.exam, scenario, &secret, blueprint.clone());
+        let told = |problems: Vec<Problem>| anyhow!("no papers can be drawn:\n{}", self.written.report(&problems));
+        let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
         let remarks = draw.remarks();
-        let mut template = Template::default();
-        let mut outcome = Ok(());
-        draw.papers(&self.people, self.sitting, threads(), |paper| {
-            if outcome.is_ok() {
-                outcome = self.write(&paper, pages, folder);
-            }
-            template.add(&paper);
-            exam.push(&paper);
-        })
-        .map_err(|problem| told(vec![problem]))?;
-        outcome?;
-        files::write(&folder.join(RESPONSES), template.finish().as_bytes())?;
-        files::write(&folder.join(RECORD), exam.write().as_bytes())?;
+        files::fill(folder, RECORD, |folder| {
+            let mut template = Template::default();
+            let mut outcome = Ok(());
+            draw.papers(&self.people, self.sitting, threads(), |paper| {
+                if outcome.is_ok() {
+                    outcome = self.write(&paper, pages, folder);
+                }
+                template.add(&paper);
+                exam.push(&paper);
+            })
+            .map_err(|problem| told(vec![problem]))?;
+            outcome?;
+            files::write(&folder.join(RESPONSES), template.finish().as_bytes())?;
+            files::write(&folder.join(RECORD), exam.write().as_bytes())
+        })?;
         Ok(Made { exam, remarks })
     }
 
@@ -124,24 +150,24 @@ impl Order {
     fn write(&self, paper: &Paper, pages: &Pages, folder: &Path) -> Result<()> {
         let head = Head {
             plant: self.plant.clone(),
-            exam: self.blueprint.title.clone(),
+            exam: self.written.blueprint.title.clone(),
             candidate: paper.candidate.name.clone(),
             code: paper.code.to_string(),
             date: self.date.clone(),
         };
         let sheets: Vec<_> =
             paper.questions.iter().map(|placed| Sheet { item: placed.item, question: &placed.question }).collect();
-        let time = Some(format!("{} minutes", self.blueprint.minutes));
+        let time = Some(format!("{} minutes", self.written.blueprint.minutes));
         let policy = POLICY.iter().map(|line| (*line).to_owned()).collect();
-        let sheet = paper_model(head.clone(), &sheets, time, self.blueprint.cautions.clone(), policy)
+        let sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
             .with_context(|| format!("the paper of {} cannot be drawn", paper.candidate.name))?;
         let name = format!("{}-{}", paper.candidate.id, paper.code);
         files::write(
-            &folder.join("papers").join(format!("{name}.html")),
+            &folder.join(PAPERS).join(format!("{name}.html")),
             pages.render("paper.html", &sheet)?.as_bytes(),
         )?;
         let key = key_model(head, &sheets, format!("drivecourse {}", env!("CARGO_PKG_VERSION")));
-        files::write(&folder.join("keys").join(format!("{name}-key.html")), pages.render("key.html", &key)?.as_bytes())
+        files::write(&folder.join(KEYS).join(format!("{name}-key.html")), pages.render("key.html", &key)?.as_bytes())
     }
 }
 
@@ -164,11 +190,12 @@ pub(crate) fn scenario_digest(scenarios: &Files) -> String {
     hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
-/// A blueprint by the name of a built-in or module exam, or from a file; and the exam's short name.
-pub(crate) fn blueprint(assets: &Assets, name: &str) -> Result<(String, Blueprint)> {
+/// A blueprint by the name of a built-in or module exam, or from a file.
+pub(crate) fn blueprint(assets: &Assets, name: &str) -> Result<Written> {
     let (shown, text) = named_file(assets, "exams", name, ".toml")?;
     let short = Path::new(name).file_stem().map_or_else(|| name.to_owned(), |stem| stem.to_string_lossy().into_owned());
-    Ok((short, Blueprint::read(&text).map_err(|problems| report(&shown, &text, &problems))?))
+    let blueprint = Blueprint::read(&text).map_err(|problems| report(&shown, &text, &problems))?;
+    Ok(Written { name: short, blueprint, file: shown, text })
 }
 
 /// A roster by the name of one in the module, or from a file, in TOML or CSV.
@@ -185,9 +212,9 @@ fn named_file(assets: &Assets, folder: &str, name: &str, ending: &str) -> Result
     }
     for inside in [format!("{folder}/{name}"), format!("{folder}/{name}{ending}"), format!("{folder}/{name}.toml")] {
         if let Some(bytes) = assets.scenarios.get(&inside) {
-            let text =
-                String::from_utf8(bytes.clone()).with_context(|| format!("scenarios/{inside} is not UTF-8 text"))?;
-            return Ok((format!("scenarios/{inside}"), text));
+            let shown = assets.shown(&format!("scenarios/{inside}"));
+            let text = files::text(&shown, bytes.clone())?;
+            return Ok((shown, text));
         }
     }
     let there: Vec<_> = assets.scenarios.keys().filter_map(|path| path.strip_prefix(&format!("{folder}/"))).collect();

@@ -69,7 +69,18 @@ struct Session<'a> {
     input: std::io::StdinLock<'a>,
     out: std::io::StdoutLock<'a>,
     live: bool,
-    tally: Vec<(String, Verdict)>,
+    tally: Vec<(String, Outcome)>,
+}
+
+/// How a part came out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Outcome {
+    Right,
+    Wrong,
+    /// The steps were asked for.
+    Shown,
+    /// Left for the next one.
+    Passed,
 }
 
 impl Session<'_> {
@@ -112,9 +123,14 @@ impl Session<'_> {
                         self.say(&format!("  {shown}\n"))?;
                         hint += 1;
                     }
-                    "=" | "-" => {
+                    "=" => {
                         self.say(&steps(question, part))?;
-                        self.tally.push((setting.item.skill.clone(), Verdict::Blank));
+                        self.count(setting, Outcome::Shown);
+                        answers.push(String::new());
+                        break;
+                    }
+                    "-" => {
+                        self.count(setting, Outcome::Passed);
                         answers.push(String::new());
                         break;
                     }
@@ -126,10 +142,10 @@ impl Session<'_> {
                         self.say(&verdict(&mark))?;
                         match mark.verdict {
                             Verdict::Right | Verdict::Carried => {
-                                self.tally.push((setting.item.skill.clone(), mark.verdict));
+                                self.count(setting, Outcome::Right);
                                 break;
                             }
-                            Verdict::Wrong => self.tally.push((setting.item.skill.clone(), mark.verdict)),
+                            Verdict::Wrong => self.count(setting, Outcome::Wrong),
                             // Not readable, or no answer: nothing is counted, try again.
                             Verdict::WrongUnit | Verdict::Unreadable | Verdict::Blank => {}
                         }
@@ -141,6 +157,10 @@ impl Session<'_> {
         Ok(true)
     }
 
+    fn count(&mut self, setting: &Setting, outcome: Outcome) {
+        self.tally.push((setting.item.skill.clone(), outcome));
+    }
+
     fn summary(&mut self) -> Result<()> {
         let mut skills: Vec<&str> = self.tally.iter().map(|(skill, _)| skill.as_str()).collect();
         skills.sort_unstable();
@@ -150,14 +170,13 @@ impl Session<'_> {
             text.push_str("  nothing was answered\n");
         }
         for skill in &skills {
-            let of: Vec<Verdict> =
-                self.tally.iter().filter(|(other, _)| other == skill).map(|(_, verdict)| *verdict).collect();
-            let count = |wanted: &[Verdict]| of.iter().filter(|verdict| wanted.contains(verdict)).count();
-            let right = count(&[Verdict::Right, Verdict::Carried]);
+            let count = |outcome| self.tally.iter().filter(|(other, came)| other == skill && *came == outcome).count();
             text.push_str(&format!(
-                "  {skill:<24} {right} right, {} wrong, {} shown\n",
-                count(&[Verdict::Wrong]),
-                count(&[Verdict::Blank])
+                "  {skill:<24} {} right, {} wrong, {} shown, {} passed over\n",
+                count(Outcome::Right),
+                count(Outcome::Wrong),
+                count(Outcome::Shown),
+                count(Outcome::Passed)
             ));
         }
         self.say(&text)

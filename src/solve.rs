@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 use std::io::Write as _;
 
-use anyhow::{Context, Result, anyhow, bail};
+use anyhow::{Result, anyhow, bail};
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::solve::{Disagreement, Solution, Unsolved, contradictions, solve};
 use drivecourse_machine::{Kind, PathChoice, QuantityId, Registry, RelationId, System, Working};
@@ -22,17 +22,25 @@ pub(crate) fn run(options: &cli::Solve) -> Result<()> {
     };
     let asked = quantity(wanted)?;
     let mut givens = Vec::new();
-    let mut us = 0;
+    let (mut us, mut with_units) = (0, 0);
     for text in &options.givens {
         let (id, value, is_us) = given(text)?;
+        if id == asked {
+            bail!(
+                "{} is what you ask for; leave it out of what is given, and it is worked out from the rest",
+                id.get().id
+            );
+        }
         if givens.iter().any(|(other, _)| *other == id) {
             bail!("{} is given twice", id.get().id);
         }
-        us += i32::from(is_us);
+        us += u32::from(is_us);
+        // A factor says nothing of the units a person works in.
+        with_units += u32::from(id.get().unit(System::Si) != id.get().unit(System::Us));
         givens.push((id, value));
     }
     // Answer in the units the question was put in, unless told otherwise.
-    let guess = if us * 2 > givens.len() as i32 { System::Us } else { System::Si };
+    let guess = if us * 2 > with_units { System::Us } else { System::Si };
     let system = options.units.map_or(guess, System::from);
     let by = options.by.iter().map(|id| method(id)).collect::<Result<Vec<_>>>()?;
     let choice = PathChoice { by, ..PathChoice::default() };
@@ -81,7 +89,7 @@ fn method(id: &str) -> Result<RelationId> {
     }
     let near = drivecourse_machine::registry::nearest(id, registry.relations().iter().map(|linked| linked.relation.id));
     let hint = near.map_or_else(String::new, |near| format!("; did you mean {near}?"));
-    bail!("there is no method {id:?}{hint}")
+    bail!("there is no method {id:?}{hint}; `drivecourse solve --list WORD` names the methods of each quantity")
 }
 
 /// One given, and whether it was written in a US customary unit.
@@ -92,16 +100,18 @@ fn given(text: &str) -> Result<(QuantityId, f64, bool)> {
     let id = quantity(name.trim())?;
     let quantity = id.get();
     if quantity.kind == Kind::Choice {
-        let place =
-            amount::read_choice(value, quantity.choices).with_context(|| format!("cannot read {}", quantity.id))?;
+        let place = amount::read_choice(value, quantity.choices).map_err(|error| unread(id, &error))?;
         return Ok((id, place as f64, false));
     }
-    let read =
-        amount::read(value, &Wanted::new(quantity.kind)).with_context(|| format!("cannot read {}", quantity.id))?;
+    let read = amount::read(value, &Wanted::new(quantity.kind)).map_err(|error| unread(id, &error))?;
     let is_us = read.unit_given && read.unit == quantity.unit(System::Us) && read.unit != quantity.unit(System::Si)
         || ["in", "ft", "mil", "lb", "lbf", "lb/ft", "lbf·in", "lbf·ft", "hp", "psi", "ksi", "°F", "ft/min", "in/ft"]
             .contains(&read.unit.symbol);
     Ok((id, read.base, is_us))
+}
+
+fn unread(id: QuantityId, error: &dyn std::fmt::Display) -> anyhow::Error {
+    anyhow!("what is given for {} cannot be read. {error}", id.get().id)
 }
 
 fn shown(id: QuantityId, value: f64, system: System) -> String {
@@ -154,8 +164,10 @@ fn unsolved(error: &Unsolved, givens: &[(QuantityId, f64)], system: System) -> a
                 out.push_str(" No method gives it: it is read or stated, not worked out.");
             }
             for (relation, lacking) in missing.missing.iter().take(4) {
-                let names: Vec<_> = lacking.iter().map(|id| format!("{} ({})", id.get().id, id.get().name)).collect();
-                let _ = write!(out, "\n  by {}: give also {}", relation.get().relation.id, names.join(" and "));
+                let _ = write!(out, "\n  by {}, give also:", relation.get().relation.id);
+                for id in lacking {
+                    let _ = write!(out, "\n      {:<28} {}", id.get().id, id.get().name);
+                }
             }
             anyhow!(out)
         }
@@ -254,7 +266,7 @@ fn list(word: &str) -> Result<()> {
         }
     }
     if !any {
-        bail!("no quantity has {word:?} in its name");
+        bail!("no quantity has {word:?} in its name; `drivecourse solve --list` names them all");
     }
     Ok(())
 }

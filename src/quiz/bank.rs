@@ -141,10 +141,18 @@ impl Bank {
     }
 }
 
-/// `; did you mean ...?`, or the list of what there is.
+/// `; did you mean ...?`, or the list of what there is, as far as it can be read at a glance.
 pub fn hint<'a>(word: &str, names: impl Iterator<Item = &'a str> + Clone) -> String {
     match nearest(word, names.clone()) {
         Some(near) => format!("; did you mean {near:?}?"),
-        None => format!("; there are: {}", names.collect::<Vec<_>>().join(", ")),
+        None => {
+            const MOST: usize = 12;
+            let shown: Vec<&str> = names.clone().take(MOST).collect();
+            let more = match names.count().saturating_sub(MOST) {
+                0 => String::new(),
+                more => format!(" and {more} more"),
+            };
+            format!("; there are: {}{more}", shown.join(", "))
+        }
     }
 }

@@ -82,7 +82,12 @@ impl fmt::Display for BuildError {
                 out.display()
             ),
             Self::OutputNotFolder(out) => {
-                write!(f, "{} cannot be an output folder; name a new folder or an empty one", out.display())
+                write!(
+                    f,
+                    "{} cannot be an output folder: it is a file, lies in one, or has no folder above it; \
+                     name a new folder or an empty one",
+                    out.display()
+                )
             }
             Self::BadName(name) => write!(
                 f,
@@ -99,7 +104,8 @@ impl fmt::Display for BuildError {
                 "SUMMARY.md names the chapter `{name}`, which is not among the chapters; add the file or mend the line"
             ),
             Self::Book(message) => write!(f, "the book could not be built: {message}"),
-            Self::File { doing, path, cause } => write!(f, "cannot {doing} {}: {cause}", path.display()),
+            // The cause is the error's source, which whoever prints the chain adds.
+            Self::File { doing, path, .. } => write!(f, "cannot {doing} {}", path.display()),
         }
     }
 }

@@ -17,34 +17,36 @@ const MARKER_TEXT: &str =
 /// When `out` is a source folder, contains one or lies inside one; is the current folder or contains it; is a file; or
 /// is a folder with files in it that carries no [`MARKER`].
 pub fn check_output(out: &Path, sources: &[PathBuf]) -> Result<PathBuf, BuildError> {
+    // Messages name the folder as it was given; comparisons follow links.
+    let named = || out.to_path_buf();
     let place = settle(out)?;
     if place.parent().is_none() || place.file_name().is_none() {
-        return Err(BuildError::OutputNotFolder(place));
+        return Err(BuildError::OutputNotFolder(named()));
     }
     let here = settle(Path::new("."))?;
-    let collides = |kept: PathBuf, how, what| Err(BuildError::OutputCollides { out: place.clone(), kept, how, what });
+    let collides = |kept: PathBuf, how, what| Err(BuildError::OutputCollides { out: named(), kept, how, what });
     if here.starts_with(&place) {
         let how = if here == place { "is" } else { "contains" };
-        return collides(here, how, "the current folder");
+        return collides(PathBuf::from("."), how, "the current folder");
     }
     for source in sources {
-        let source = settle(source)?;
-        if source == place {
-            return collides(source, "is", "the source folder");
-        } else if source.starts_with(&place) {
-            return collides(source, "contains", "the source folder");
-        } else if place.starts_with(&source) {
-            return collides(source, "lies inside", "the source folder");
+        let settled = settle(source)?;
+        if settled == place {
+            return collides(source.clone(), "is", "the source folder");
+        } else if settled.starts_with(&place) {
+            return collides(source.clone(), "contains", "the source folder");
+        } else if place.starts_with(&settled) {
+            return collides(source.clone(), "lies inside", "the source folder");
         }
     }
     match fs::read_dir(&place) {
         Ok(entries) => {
             let is_empty = entries.count() == 0;
-            if is_empty || place.join(MARKER).is_file() { Ok(place) } else { Err(BuildError::OutputNotOurs(place)) }
+            if is_empty || place.join(MARKER).is_file() { Ok(place) } else { Err(BuildError::OutputNotOurs(named())) }
         }
         Err(e) if e.kind() == std::io::ErrorKind::NotFound => Ok(place),
-        Err(_) if place.is_file() => Err(BuildError::OutputNotFolder(place)),
-        Err(e) => Err(BuildError::file("look into", &place, e)),
+        Err(_) if place.ancestors().any(Path::is_file) => Err(BuildError::OutputNotFolder(named())),
+        Err(e) => Err(BuildError::file("look into", out, e)),
     }
 }
 
