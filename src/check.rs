@@ -170,7 +170,7 @@ impl Check<'_> {
     }
 
     fn note_dropped(&mut self, path: &str, item: &Item, setting: &Setting) {
-        for (index, dropped) in setting.dropped.iter().enumerate() {
+        for (index, dropped) in setting.harmless().dropped.iter().enumerate() {
             for cause in dropped {
                 self.notes.push(format!(
                     "{}: {} ({}), {}, {}: “{}” makes no difference there and is not diagnosed.",
