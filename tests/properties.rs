@@ -3,6 +3,8 @@
 //! `DRIVECOURSE_SEEDS` sets how many seeds a family is tried with (10 000 by default in a release
 //! build, fewer in a debug build, where the arithmetic is many times slower).
 
+#![allow(clippy::unwrap_used, reason = "a test stops where it goes wrong")]
+
 use std::collections::BTreeMap;
 use std::path::Path;
 

@@ -3,6 +3,8 @@
 //! The figures stand in `tests/reference/*.toml`, each with its source; a relation without one
 //! fails the suite.
 
+#![allow(clippy::unwrap_used, reason = "a test stops where it goes wrong")]
+
 use std::collections::BTreeMap;
 use std::path::Path as FilePath;
 

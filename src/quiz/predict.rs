@@ -81,7 +81,7 @@ pub fn wrong_turns(key: &Key, truth: &[f64], system: System) -> Vec<Predicted> {
                 }
             }
             if let Some(wrong) = linked.eval_turn(turn, &known) {
-                out.extend(carry.to_end(place, wrong, Cause::Turn { relation: *step, turn }));
+                out.extend(carry.on(place, wrong, Cause::Turn { relation: *step, turn }));
             }
         }
         for Conversion { quantity, shown, wanted } in linked.conversions(system).iter().copied() {
@@ -90,7 +90,7 @@ pub fn wrong_turns(key: &Key, truth: &[f64], system: System) -> Vec<Predicted> {
             let wrong = linked.eval(&known);
             known[quantity.index()] = right;
             if let Ok(wrong) = wrong {
-                out.extend(carry.to_end(place, wrong, Cause::Unconverted { relation: *step, quantity, shown, wanted }));
+                out.extend(carry.on(place, wrong, Cause::Unconverted { relation: *step, quantity, shown, wanted }));
             }
         }
     }
@@ -108,7 +108,7 @@ struct Carry<'a> {
 impl Carry<'_> {
     /// The answer when step `place` gives `wrong`; `None` where a later step has no result, and
     /// where a choice comes out right all the same.
-    fn to_end(&mut self, place: usize, wrong: f64, cause: Cause) -> Option<Predicted> {
+    fn on(&mut self, place: usize, wrong: f64, cause: Cause) -> Option<Predicted> {
         let steps = &self.key.path.steps[place..];
         self.values[steps[0].get().gives.index()] = wrong;
         let mut whole = true;
