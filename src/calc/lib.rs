@@ -11,6 +11,7 @@
 //! * [`load`]: torque, overhung load, bearing reactions, life, shaft stress
 //! * [`fasten`]: bolts, preload and torque, tightening order, keys, taper bushings
 //! * [`heat`]: rise over ambient, warm-up, settling, heat balance, infrared readings
+//! * [`start_up`]: motor speed, slip, power, load and current at the first start
 //!
 //! A value outside a function's stated range gives an [`Error`] that names the input,
 //! the value and the range; nothing panics.
@@ -24,6 +25,7 @@ pub mod load;
 pub mod math;
 pub mod mount;
 pub mod oil;
+pub mod start_up;
 pub mod units;
 
 pub use error::{Error, Result};
