@@ -12,6 +12,7 @@
 //! * [`fasten`]: bolts, preload and torque, tightening order, keys, taper bushings
 //! * [`heat`]: rise over ambient, warm-up, settling, heat balance, infrared readings
 //! * [`start_up`]: motor speed, slip, power, load and current at the first start
+//! * [`vibrate`]: frequencies to look for, amplitudes, severity, alarms, control charts and trends
 //!
 //! A value outside a function's stated range gives an [`Error`] that names the input,
 //! the value and the range; nothing panics.
@@ -27,5 +28,6 @@ pub mod mount;
 pub mod oil;
 pub mod start_up;
 pub mod units;
+pub mod vibrate;
 
 pub use error::{Error, Result};
