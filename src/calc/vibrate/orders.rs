@@ -164,7 +164,11 @@ pub(super) fn count(input: &'static str, count: u32) -> Result<f64> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::{angular_velocity::revolution_per_minute, frequency::cycle_per_minute};
+    use crate::load::torque::{output_torque, power};
+    use crate::units::{
+        Ratio, Torque, angular_velocity::revolution_per_minute, frequency::cycle_per_minute, power::horsepower,
+        ratio::ratio, torque::pound_force_inch,
+    };
     use approx::{assert_abs_diff_eq, assert_relative_eq};
 
     fn rpm(value: f64) -> AngularVelocity {
@@ -198,8 +202,16 @@ mod tests {
 
     #[test]
     fn published_trains() {
-        // T. H. Wentzell, Machine Design, Ex. 11.1, p. 217: 400 rev/min (0.01)
+        // T. H. Wentzell, Machine Design, Ex. 11.1, p. 217: 400 rev/min; 200 lb·in become 1800, 11.43 hp at both ends (0.01:
+        // half the last place, and 63 000 in the book for 63 025)
         assert_abs_diff_eq!(out(3600.0, &[(20, 60), (20, 60)]), 400.0, epsilon = 0.01);
+        let lossless = Ratio::new::<ratio>(1.0);
+        let (t1, i) = (Torque::new::<pound_force_inch>(200.0), Ratio::new::<ratio>(3600.0 / 400.0));
+        let t2 = output_torque(t1, i, lossless).unwrap();
+        assert_abs_diff_eq!(t2.get::<pound_force_inch>(), 1800.0, epsilon = 0.01);
+        for (t, n) in [(t1, 3600.0), (t2, 400.0)] {
+            assert_abs_diff_eq!(power(t, rpm(n)).unwrap().get::<horsepower>(), 11.43, epsilon = 0.01);
+        }
         // the same, Ex. 11.2, p. 219, an idler: 307.69 rev/min (0.01)
         assert_abs_diff_eq!(out(3000.0, &[(20, 65), (20, 22), (22, 60)]), 307.69, epsilon = 0.01);
         // R. S. Khurmi, J. K. Gupta, Theory of Machines, Ex. 13.1, p. 432: 52 rev/min
@@ -210,12 +222,8 @@ mod tests {
 
     #[test]
     fn the_mesh_is_the_same_from_either_gear() {
-        for stage in run(1475.0, &[(17, 71), (19, 83), (15, 45)]) {
-            let (z1, z2) = match stage.driver_speed.value {
-                v if v == rpm(1475.0).value => (17, 71),
-                v if (v - rpm(1475.0 * 17.0 / 71.0).value).abs() < 1e-9 => (19, 83),
-                _ => (15, 45),
-            };
+        let pairs = [(17, 71), (19, 83), (15, 45)];
+        for (stage, (z1, z2)) in run(1475.0, &pairs).into_iter().zip(pairs) {
             assert_relative_eq!(mesh_frequency(stage.driver_speed, z1).unwrap().value, stage.mesh.value);
             let other = mesh_frequency(stage.driven_speed, z2).unwrap().value;
             assert_relative_eq!(other, stage.mesh.value, max_relative = 1e-14);
