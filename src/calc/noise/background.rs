@@ -107,7 +107,8 @@ pub fn source(running: Level, stopped: Level) -> Result<Level> {
 /// ```
 pub fn machine_alone(running: Level, stopped: Level) -> Result<Corrected> {
     let (on, off) = (running.checked()?, stopped.checked()?);
-    let difference = within("difference of levels", on - off, 0.0, f64::MAX)?;
+    // 86.3 − 80.3 must be 6 dB and not a hair below
+    let difference = within("difference of levels", ((on - off) * 1e9).round() / 1e9, 0.0, f64::MAX)?;
     let upper_bound = difference < BOUND_BELOW;
     let correction = if difference > NONE_ABOVE {
         0.0
@@ -146,6 +147,11 @@ mod tests {
         assert_abs_diff_eq!(rule(15.0).correction, 0.140, epsilon = 5e-4);
         assert_eq!(rule(15.1).correction, 0.0);
         assert!(!rule(6.0).upper_bound && rule(6.0).correction > 1.25);
+        for tenths in 0..1000 {
+            let off = f64::from(tenths) / 10.0;
+            let on = f64::from(tenths + 60) / 10.0;
+            assert!(!machine_alone(Level::db(on), Level::db(off)).unwrap().upper_bound, "{on} and {off} dB");
+        }
         for close in [5.9, 3.0, 0.0] {
             assert!(rule(close).upper_bound);
             assert_eq!(rule(close).correction, 1.3);

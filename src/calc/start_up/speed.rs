@@ -68,10 +68,12 @@ pub fn poles(supply: Frequency, nameplate: AngularVelocity) -> Result<u32> {
     let n = positive("speed", nameplate.value)?;
     // a nameplate at just the synchronous speed must not fall off by the last bit
     let pairs = (TAU * f / n * (1.0 + 1e-12)).floor();
-    (1..=MOST_POLES / 2)
-        .find(|&pair| f64::from(pair) == pairs)
-        .map(|pair| 2 * pair)
-        .ok_or(Error::NoSolution { sought: "number of poles" })
+    if (1.0..=f64::from(MOST_POLES / 2)).contains(&pairs) {
+        // a small whole number: the conversion is exact
+        Ok(2 * pairs as u32)
+    } else {
+        Err(Error::NoSolution { sought: "number of poles" })
+    }
 }
 
 /// Slip: the share by which a motor turns slower than its field.

@@ -231,9 +231,9 @@ mod tests {
         }
         // and its spin, printed 2.328 and 2.620
         for (k, printed) in [(1.0 - 2.0 * 0.397, 2.328), (1.0 - 2.0 * 0.408, 2.620)] {
-            // k is known to ±0.001 only, and the spin goes with 1/k: 0.5 %
+            // k is known to ±0.001 only, and the spin goes about with 1/k: 0.6 %
             let spin = orders(&inches(9, k, 1.0)).unwrap().spin.value;
-            assert_relative_eq!(spin, printed, max_relative = 0.01);
+            assert_relative_eq!(spin, printed, max_relative = 0.006);
         }
     }
 

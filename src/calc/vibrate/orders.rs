@@ -214,6 +214,10 @@ mod tests {
         }
         // the same, Ex. 11.2, p. 219, an idler: 307.69 rev/min (0.01)
         assert_abs_diff_eq!(out(3000.0, &[(20, 65), (20, 22), (22, 60)]), 307.69, epsilon = 0.01);
+        let i = Ratio::new::<ratio>(3000.0 / out(3000.0, &[(20, 65), (20, 22), (22, 60)]));
+        assert_abs_diff_eq!(i.value, 9.75, epsilon = 0.005);
+        let t2 = output_torque(Torque::new::<pound_force_inch>(10.0), i, lossless).unwrap();
+        assert_abs_diff_eq!(t2.get::<pound_force_inch>(), 97.50, epsilon = 0.01);
         // R. S. Khurmi, J. K. Gupta, Theory of Machines, Ex. 13.1, p. 432: 52 rev/min
         assert_abs_diff_eq!(out(975.0, &[(20, 50), (25, 75), (26, 65)]), 52.0, epsilon = 1e-9);
         // the same, Ex. 13.2, p. 433: 38 and 114 teeth, 360 and 120 rev/min

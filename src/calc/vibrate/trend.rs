@@ -4,6 +4,7 @@ use super::Measured;
 use crate::error::{positive, within};
 use crate::units::{Time, time::second};
 use crate::{Error, Result, math};
+use core::marker::PhantomData;
 
 /// A reading and when it was taken, on any clock (running hours, days since start).
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -23,9 +24,10 @@ pub enum Shape {
     Exponential,
 }
 
-/// A trend through readings.
+/// A trend through readings of one quantity.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Trend {
+pub struct Trend<Q> {
+    quantity: PhantomData<Q>,
     shape: Shape,
     /// Mean time, s: the line turns round it, so no digits are lost far from time nought.
     middle: f64,
@@ -61,7 +63,7 @@ pub struct Trend {
 /// ```
 ///
 /// Traps: a line through only the first and the last reading; readings of the run-in, which fall.
-pub fn fit<Q: Measured>(readings: &[Dated<Q>], shape: Shape) -> Result<Trend> {
+pub fn fit<Q: Measured>(readings: &[Dated<Q>], shape: Shape) -> Result<Trend<Q>> {
     let n = within("readings", readings.len() as f64, 2.0, f64::MAX)?;
     let mut points = Vec::with_capacity(readings.len());
     for reading in readings {
@@ -74,26 +76,26 @@ pub fn fit<Q: Measured>(readings: &[Dated<Q>], shape: Shape) -> Result<Trend> {
     let spread: f64 = points.iter().map(|(t, _)| (t - middle) * (t - middle)).sum();
     let product: f64 = points.iter().map(|(t, y)| (t - middle) * (y - level)).sum();
     if spread > 0.0 && spread.is_finite() {
-        Ok(Trend { shape, middle, level, slope: product / spread })
+        Ok(Trend { quantity: PhantomData, shape, middle, level, slope: product / spread })
     } else {
         Err(Error::NoSolution { sought: "trend" })
     }
 }
 
-impl Trend {
+impl<Q: Measured> Trend<Q> {
     /// Whether it grows at all.
     pub fn is_rising(&self) -> bool {
         self.slope > 0.0
     }
 
-    /// Value of the trend at a time; the quantity is the one that was fitted.
+    /// Value of the trend at a time.
     ///
     /// # Formula
     /// `a + b t`, or `A e^(b t)`.
     ///
     /// # Source
     /// As [`fit`].
-    pub fn at<Q: Measured>(&self, time: Time) -> Q {
+    pub fn at(&self, time: Time) -> Q {
         let y = self.level + self.slope * (time.value - self.middle);
         Q::from_si(match self.shape {
             Shape::Line => y,
@@ -114,7 +116,7 @@ impl Trend {
     /// limit not greater than nought under an exponential.
     ///
     /// Trap: counted from the first reading instead of from now.
-    pub fn time_to<Q: Measured>(&self, limit: Q, now: Time) -> Result<Time> {
+    pub fn time_to(&self, limit: Q, now: Time) -> Result<Time> {
         let now = within("time", now.value, f64::MIN, f64::MAX)?;
         let y = scale(self.shape, "limit", within("limit", limit.si(), f64::MIN, f64::MAX)?)?;
         if !self.is_rising() {

@@ -1,6 +1,6 @@
 use super::*;
 use crate::units::{
-    Ratio, Velocity,
+    Velocity,
     time::{day, hour},
     velocity::millimeter_per_second,
 };
@@ -62,14 +62,14 @@ fn certified_line() {
     let readings = NORRIS.map(|(y, x)| Dated { at: Time::new::<second>(x), value: plain(y) });
     let trend = fit(&readings, Shape::Line).unwrap();
     assert_relative_eq!(trend.slope, 1.002_116_818_020_45, max_relative = 1e-12);
-    let intercept: Ratio = trend.at(Time::new::<second>(0.0));
+    let intercept = trend.at(Time::new::<second>(0.0));
     assert_relative_eq!(intercept.value, -0.262_323_073_774_029, max_relative = 1e-10);
 }
 
 #[test]
 fn exact_data_are_met_exactly() {
     let line = fit(&weekly(&[1.0, 1.25, 1.5, 1.75]), Shape::Line).unwrap();
-    assert_abs_diff_eq!(line.at::<Velocity>(days(3.5)).get::<millimeter_per_second>(), 1.125, epsilon = 1e-12);
+    assert_abs_diff_eq!(line.at(days(3.5)).get::<millimeter_per_second>(), 1.125, epsilon = 1e-12);
     // 2.75 mm/s is reached at day 49, four weeks after the last reading
     assert_abs_diff_eq!(line.time_to(mm_s(2.75), days(21.0)).unwrap().get::<day>(), 28.0, epsilon = 1e-9);
     assert_eq!(line.time_to(mm_s(1.2), days(21.0)).unwrap(), Time::default(), "there already");
@@ -91,7 +91,7 @@ fn round_trip_to_the_limit() {
         let trend = fit(&readings, shape).unwrap();
         let now = readings[5].at;
         let left = trend.time_to(mm_s(4.5), now).unwrap();
-        assert_relative_eq!(trend.at::<Velocity>(now + left).value, 0.0045, max_relative = 1e-12);
+        assert_relative_eq!(trend.at(now + left).value, 0.0045, max_relative = 1e-12);
         assert!(trend.is_rising());
     }
 }
