@@ -18,8 +18,8 @@ const SQRT_3: f64 = 1.732_050_807_568_877_2;
 /// Load share under which a current reading says little about the load: a half.
 ///
 /// # Source
-/// US Department of Energy, fact sheet *Determining Electric Motor Load and Efficiency*: the current follows the load roughly
-/// in proportion down to about half load; below, the magnetising current hides it.
+/// US Department of Energy, fact sheet *Determining Electric Motor Load and Efficiency* (wording from memory): the current
+/// follows the load roughly in proportion down to about half load; below, the magnetising current hides it.
 pub const CURRENT_TRUSTED_FROM: Ratio = Ratio { dimension: PhantomData, units: PhantomData, value: 0.5 };
 
 /// Electrical readings of a running motor.
@@ -182,7 +182,8 @@ pub fn full_load_current_ratio(current: ElectricCurrent, full_load: ElectricCurr
 /// `x = (I / I_f) (V / V_r)`
 ///
 /// # Source
-/// US Department of Energy, fact sheet *Determining Electric Motor Load and Efficiency*, line-current method.
+/// US Department of Energy, fact sheet *Determining Electric Motor Load and Efficiency*, line-current method
+/// (equation from memory).
 ///
 /// # Errors
 /// [`Error::OutOfRange`] unless all four are greater than nought.

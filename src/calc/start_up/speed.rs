@@ -19,7 +19,7 @@ pub const MOST_LOAD: f64 = 1.5;
 /// `n_s = 120 f / p` (n in rev/min, f in Hz, p poles); `ω_s = 4π f / p`.
 ///
 /// # Source
-/// B. L. Theraja, A. K. Theraja, *A Textbook of Electrical Technology*, chapter 34.
+/// B. L. Theraja, A. K. Theraja, *A Textbook of Electrical Technology*, chapter 34 (title from memory).
 ///
 /// # Errors
 /// [`Error::OutOfRange`] unless the frequency is greater than nought and the poles are 2 to [`MOST_POLES`];
@@ -122,7 +122,8 @@ pub fn speed_from_slip(synchronous: AngularVelocity, slip: Ratio) -> Result<Angu
 /// `n = n_s − x (n_s − n_f)`, x the load over the rated load, n_f the full-load speed on the nameplate.
 ///
 /// # Source
-/// US Department of Energy, fact sheet *Determining Electric Motor Load and Efficiency*, slip method.
+/// US Department of Energy, fact sheet *Determining Electric Motor Load and Efficiency*, slip method
+/// (equation from memory).
 ///
 /// # Errors
 /// [`Error::OutOfRange`] unless `0 < n_f < n_s` and the load share is 0 to [`MOST_LOAD`].
@@ -219,7 +220,8 @@ mod tests {
         speed.get::<revolution_per_minute>()
     }
 
-    /// B. L. Theraja, A. K. Theraja, *A Textbook of Electrical Technology*, chapter 34, pp. 1255-1256.
+    /// B. L. Theraja, A. K. Theraja, *A Textbook of Electrical Technology*, chapter 34, pp. 1255-1256 (title from
+    /// memory).
     #[test]
     fn published_speeds() {
         // Ex. 34.1: 50 Hz, 290 rev/min, field at 300: 20 poles, slip 3.33 %
