@@ -11,6 +11,10 @@
 //! * [`load`]: torque, overhung load, bearing reactions, life, shaft stress
 //! * [`fasten`]: bolts, preload and torque, tightening order, keys, taper bushings
 //! * [`heat`]: rise over ambient, warm-up, settling, heat balance, infrared readings
+//! * [`start_up`]: motor speed, slip, power, load and current at the first start
+//! * [`vibrate`]: frequencies to look for, amplitudes, severity, alarms, control charts and trends
+//! * [`noise`]: levels added, averaged and freed of background; what an ear may take in a day
+//! * [`follow_up`]: when to look again, oil changes, the verdict on the whole machine and who may sign it
 //!
 //! A value outside a function's stated range gives an [`Error`] that names the input,
 //! the value and the range; nothing panics.
@@ -19,11 +23,15 @@ pub mod align;
 pub mod chain;
 mod error;
 pub mod fasten;
+pub mod follow_up;
 pub mod heat;
 pub mod load;
 pub mod math;
 pub mod mount;
+pub mod noise;
 pub mod oil;
+pub mod start_up;
 pub mod units;
+pub mod vibrate;
 
 pub use error::{Error, Result};

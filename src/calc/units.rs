@@ -20,3 +20,6 @@ pub use uom::si::{
 
 pub use uom::si::f64::{KinematicViscosity, MassDensity, TemperatureCoefficient};
 pub use uom::si::{kinematic_viscosity, mass_density, temperature_coefficient};
+
+pub use uom::si::f64::{ElectricCurrent, ElectricPotential, Frequency};
+pub use uom::si::{electric_current, electric_potential, frequency};

@@ -1,0 +1,114 @@
+//! Typical ranges for the zone boundaries of machines without limits of their own, such as drives of up to 15 kW.
+//!
+//! # Source
+//! ISO 20816-1:2016, Table C.1 and Annex C.2 (as transcribed by others; the ranges also in an instrument manual that quotes
+//! ISO 10816-1). r.m.s. velocity on non-rotating parts. They are ranges: maker and user agree the value within them.
+
+use super::zone::Limits;
+use crate::Result;
+use crate::error::within;
+use crate::units::{Velocity, velocity::millimeter_per_second};
+
+#[cfg(any(doc, test))]
+use crate::Error;
+
+/// Steps from which the boundaries are taken, mm/s r.m.s.
+pub const LADDER_MM_S: [f64; 14] = [0.28, 0.45, 0.71, 1.12, 1.8, 2.8, 4.5, 7.1, 9.3, 11.2, 14.7, 18.0, 28.0, 45.0];
+
+/// Range of the A/B boundary, mm/s r.m.s.
+pub const A_B_MM_S: (f64, f64) = (0.71, 4.5);
+
+/// Range of the B/C boundary, mm/s r.m.s.
+pub const B_C_MM_S: (f64, f64) = (1.8, 9.3);
+
+/// Range of the C/D boundary, mm/s r.m.s.
+pub const C_D_MM_S: (f64, f64) = (4.5, 14.7);
+
+/// B/C and C/D boundaries over the A/B boundary, where only that one is agreed.
+pub const FACTORS: (f64, f64) = (2.56, 6.4);
+
+/// Limits for a small machine: the low end of every range.
+///
+/// # Source
+/// ISO 10816-1, machines of up to 15 kW (class I): from memory; the values are the low ends of ISO 20816-1, Table C.1.
+///
+/// # Example
+/// ```
+/// use drivecourse_calc::{vibrate::{general_limits::small_machine, zone::Zone}, units::*};
+/// let reading = Velocity::new::<velocity::inch_per_second>(0.10); // r.m.s.
+/// assert_eq!(small_machine().zone(reading)?, Zone::C);
+/// # Ok::<(), drivecourse_calc::Error>(())
+/// ```
+pub fn small_machine() -> Limits<Velocity> {
+    Limits { a_b: mm_s(A_B_MM_S.0), b_c: mm_s(B_C_MM_S.0), c_d: mm_s(C_D_MM_S.0) }
+}
+
+/// Boundaries that maker and user have agreed, checked against the typical ranges.
+///
+/// # Source
+/// ISO 20816-1:2016, Table C.1.
+///
+/// # Errors
+/// [`Error::OutOfRange`] when a boundary lies outside its range or they do not rise.
+pub fn agreed(a_b: Velocity, b_c: Velocity, c_d: Velocity) -> Result<Limits<Velocity>> {
+    for (input, value, (low, high)) in
+        [("A/B limit", a_b, A_B_MM_S), ("B/C limit", b_c, B_C_MM_S), ("C/D limit", c_d, C_D_MM_S)]
+    {
+        // a limit typed in another unit may differ in its last bits
+        within(input, value.value, low * 1e-3 * (1.0 - 1e-12), high * 1e-3 * (1.0 + 1e-12))?;
+    }
+    Limits::new(a_b, b_c, c_d)
+}
+
+/// Boundaries from the A/B boundary alone.
+///
+/// # Formula
+/// `B/C = 2.56 A/B`, `C/D = 6.4 A/B`
+///
+/// # Source
+/// ISO 20816-1:2016, Annex C.2.
+///
+/// # Errors
+/// [`Error::OutOfRange`] unless the boundary is greater than nought.
+///
+/// Trap: reading 2.56 as a multiple of the *baseline*: no standard has that.
+pub fn from_a_b(a_b: Velocity) -> Result<Limits<Velocity>> {
+    Limits::new(a_b, a_b * FACTORS.0, a_b * FACTORS.1)
+}
+
+fn mm_s(value: f64) -> Velocity {
+    Velocity::new::<millimeter_per_second>(value)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use approx::assert_relative_eq;
+
+    #[test]
+    fn ranges_are_rungs_of_the_ladder() {
+        for (low, high) in [A_B_MM_S, B_C_MM_S, C_D_MM_S] {
+            assert!(LADDER_MM_S.contains(&low) && LADDER_MM_S.contains(&high) && low < high);
+        }
+        assert!(LADDER_MM_S.windows(2).all(|pair| pair[0] < pair[1]));
+    }
+
+    #[test]
+    fn the_factors_give_the_low_ends_of_the_ranges() {
+        // 0.71 × (1, 2.56, 6.4) is 0.71, 1.8, 4.5: printed to two digits
+        let made = from_a_b(mm_s(0.71)).unwrap();
+        for (made, printed) in [(made.b_c, 1.8), (made.c_d, 4.5)] {
+            assert_relative_eq!(made.value * 1e3, printed, epsilon = 0.05);
+        }
+    }
+
+    #[test]
+    fn agreed_limits() {
+        let small = small_machine();
+        assert_eq!(agreed(small.a_b, small.b_c, small.c_d), Ok(small));
+        assert!(agreed(mm_s(4.5), mm_s(9.3), mm_s(14.7)).is_ok());
+        assert!(matches!(agreed(mm_s(0.5), mm_s(1.8), mm_s(4.5)), Err(Error::OutOfRange { input: "A/B limit", .. })));
+        assert!(agreed(mm_s(2.0), mm_s(1.8), mm_s(4.5)).is_err(), "they must rise");
+        assert!(from_a_b(mm_s(0.0)).is_err());
+    }
+}
