@@ -69,7 +69,7 @@ pub(crate) fn write(path: &Path, bytes: &[u8]) -> Result<()> {
     write_as(path, bytes, 0o644)
 }
 
-/// [`write`], readable by its owner alone.
+/// [`write()`], readable by its owner alone.
 pub(crate) fn write_private(path: &Path, bytes: &[u8]) -> Result<()> {
     write_as(path, bytes, 0o600)
 }

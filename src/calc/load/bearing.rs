@@ -38,7 +38,7 @@ impl Exponent {
     /// The exponent as written.
     ///
     /// # Errors
-    /// [`Error::OutOfRange`](crate::Error::OutOfRange) outside 3 to 3.4: no rolling bearing has another (ISO 281).
+    /// [`Error::OutOfRange`] outside 3 to 3.4: no rolling bearing has another (ISO 281).
     pub fn new(exponent: Ratio) -> Result<Self> {
         within("life exponent", exponent.value, 3.0, 3.4).map(Self)
     }

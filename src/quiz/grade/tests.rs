@@ -1,7 +1,6 @@
 use super::*;
 use crate::blueprint::Blueprint;
 use crate::paper::tests::{BLUEPRINT, bank, draw};
-use crate::question::Body;
 use crate::response::{Template, template};
 use drivecourse_machine::System;
 
