@@ -30,6 +30,11 @@ const fn reported(id: &'static str, symbol: &'static str, name: &'static str) ->
     viscosity(id, symbol, name).shown("mm²/s", Significant(4), "cSt", Significant(4)).plate()
 }
 
+/// An end of the window in the maker's manual.
+const fn window_end(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
+    viscosity(id, symbol, name).shown("mm²/s", Significant(2), "cSt", Significant(2)).plate()
+}
+
 /// A temperature in whole degrees.
 const fn degrees(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
     Quantity::new(id, symbol, Kind::Temperature, name).shown("°C", Places(0), "°F", Places(0))
@@ -76,8 +81,10 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     reported("oil.sample_100", "ν_100", "viscosity of the sample at 100 °C (212 °F)"),
     viscosity("oil.running", "ν_T", "viscosity at running temperature"),
     viscosity("oil.grade_running", "ν_G", "viscosity of the plate's grade at running temperature"),
-    viscosity("oil.wanted_least", "ν_min", "least viscosity wanted at running temperature").plate(),
-    viscosity("oil.wanted_most", "ν_max", "greatest viscosity wanted at running temperature").plate(),
+    share("oil.least_share", "k_min", "least viscosity wanted, as a share of the plate's grade"),
+    share("oil.most_share", "k_max", "greatest viscosity wanted, as a share of the plate's grade"),
+    window_end("oil.wanted_least", "ν_min", "least viscosity wanted at running temperature"),
+    window_end("oil.wanted_most", "ν_max", "greatest viscosity wanted at running temperature"),
     Quantity::choice("oil.window_verdict", "", "verdict on the viscosity at running temperature", viscosity::WINDOW),
     degrees("oil.thin_at", "T_thin", "temperature at which the oil has thinned to the least viscosity"),
     viscosity("oil.band_least", "ν_a", "least viscosity of the grade at 40 °C (104 °F)").shown(

@@ -80,7 +80,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "Celsius": gauge_rise_with_oil(p, c_as_kelvin(a), c_as_kelvin(t), v, g) => "You divided degrees Celsius; a gas goes by absolute temperature, so add 273.15 first.";
             "Fahrenheit": gauge_rise_with_oil(p, f_as_absolute(a), f_as_absolute(t), v, g) => "You divided degrees Fahrenheit; a gas goes by absolute temperature, so add 459.67 first.";
             "absolute pressure": gauge_rise_with_oil(p, a, t, v, g).map(|gauge| gauge + p) => "You gave the absolute pressure; a gauge shows what is above the air outside.";
-            "quarts for gallons": gauge_rise_with_oil(p, a, t, v, g * 4.0) => "You took quarts for gallons; bring the growth and the air space to one unit.";
         },
     }
     .limits("shut in cold; a seal that lets go keeps it lower"),

@@ -55,17 +55,6 @@ fn cooled(
     sump(area, below).level(oil * (oil / expanded(oil, beta, d)?).value)
 }
 
-/// The same with the whole growth taken at the hot volume, and its level.
-fn fallen(
-    hot: Length,
-    area: Area,
-    oil: Volume,
-    beta: TemperatureCoefficient,
-    d: TemperatureRise,
-) -> Result<Length, Error> {
-    Ok(hot - level_change(growth(oil, beta, d)?, area)?)
-}
-
 /// Degrees Fahrenheit taken for degrees Celsius, and the other way about.
 fn too_many(d: TemperatureRise) -> TemperatureRise {
     d * 1.8
@@ -143,7 +132,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         "oil.growth/expansion": "Growth of the oil when it warms",
         "oil.growth": Volume = growth(v, b, d),
         from { v: Volume = "oil.cold_volume", b: TemperatureCoefficient = "oil.expansion", d: TemperatureRise = "heat.rise" },
-        formula ["G = v * b * d"],
+        formula ["G[L] = v[L] * b[1/°C] * d[°C]", "G[US qt] = 4 * v[US gal] * b[1/°F] * d[°F]"],
         source Derived("definition of the expansion"),
         turns {
             "°F with per °C": growth(v, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C, or changed the rise twice; keep both in one scale.";
@@ -161,7 +150,6 @@ pub(super) static RELATIONS: &[Relation] = &[
         formula ["D[mm] = g[L] / a[m²]", "D[in] = 57.75 * g[US qt] / a[in²]"],
         source PRISM,
         turns {
-            "gallons for quarts": level_change(g * 4.0, a) => "You reckoned 231 in³ to the quart; that is the gallon, a quart has 57.75 in³.";
             "whole volume" with { v: Volume = "oil.cold_volume" }: level_change(v + g, a) => "You spread all the oil over the area; only the growth raises the level.";
             "two sides": level_change(g / 2.0, a) => "You halved the growth; all of it rises in the sump.";
         },
@@ -198,7 +186,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "risen once more": sump(a, below).warmed(hot, b, d) => "You let the level rise; it falls as the oil cools.";
             "°F with per °C": cooled(hot, a, below, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C; keep both in one scale.";
             "temperature for rise" with { t: drivecourse_calc::units::Temperature = "heat.housing" }: cooled(hot, a, below, b, reading(t)) => "You used the housing temperature; the oil shrinks with the rise that it loses.";
-            "scale only": fallen(hot, a, a * hot, b, d) => "You let only the oil above nought of the scale shrink; all of it does.";
         },
     }
     .inverse(),
@@ -227,7 +214,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "to the high mark" with { high: Length = "oil.high_mark" }: a * (high - h) => "You filled to the high mark; aim halfway between the marks.";
             "to the low mark" with { low: Length = "oil.low_mark" }: a * (low - h) => "You filled to the low mark only; aim halfway between the marks.";
             "other position" with { l: Length = "oil.other_low", u: Length = "oil.other_high" }: a * (half(l, u) - h) => "You filled to the marks of another mounting position.";
-            "gallons for quarts": a * (m - h) / 4.0 => "You reckoned 231 in³ to the quart; that is the gallon, a quart has 57.75 in³.";
             "whole height": a * m => "You gave all the oil up to that level; only what is missing is added.";
         },
     }
@@ -242,7 +228,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "drained hot" with { hot: Length = "oil.hot_level" }: a * (hot - m) => "You drained by the hot level; when the oil has cooled it stands too low.";
             "to the high mark" with { high: Length = "oil.high_mark" }: a * (h - high) => "You drained to the high mark only; aim halfway between the marks.";
             "other position" with { l: Length = "oil.other_low", u: Length = "oil.other_high" }: a * (h - half(l, u)) => "You drained to the marks of another mounting position.";
-            "gallons for quarts": a * (h - m) / 4.0 => "You reckoned 231 in³ to the quart; that is the gallon, a quart has 57.75 in³.";
             "whole height": a * h => "You gave all the oil up to the level; only what is too much comes out.";
         },
     }

@@ -61,6 +61,26 @@ pub(super) static RELATIONS: &[Relation] = &[
     .method("The middle of the plate's grade, times the share by which the fill is thicker or thinner.")
     .model(),
     relation! {
+        "oil.wanted_least/window": "Least viscosity wanted",
+        "oil.wanted_least": KinematicViscosity = graded(plate).map(|grade| grade.middle() * k.base()),
+        from { plate: Choice = "oil.plate_grade", k: Ratio = "oil.least_share" },
+        formula [],
+        source Derived("definition of the share"),
+        turns {},
+    }
+    .method("The middle of the plate's grade, times the share to which the maker lets it thin.")
+    .model(),
+    relation! {
+        "oil.wanted_most/window": "Greatest viscosity wanted",
+        "oil.wanted_most": KinematicViscosity = graded(plate).map(|grade| grade.middle() * k.base()),
+        from { plate: Choice = "oil.plate_grade", k: Ratio = "oil.most_share" },
+        formula [],
+        source Derived("definition of the share"),
+        turns {},
+    }
+    .method("The middle of the plate's grade, times the share to which the maker lets it thicken.")
+    .model(),
+    relation! {
         "oil.sample_100/index": "Viscosity of the fill at 100 °C",
         "oil.sample_100": KinematicViscosity = at_100(v, vi),
         from { v: KinematicViscosity = "oil.sample_40", vi: Ratio = "oil.index" },
@@ -79,6 +99,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
         formula [
             "v[mm²/s] = 10^(10^(log10(log10(v40[mm²/s] + 0.7)) + (log10(log10(v100[mm²/s] + 0.7)) - log10(log10(v40[mm²/s] + 0.7))) * log10(t[K] / 313.15) / log10(373.15 / 313.15))) - 0.7",
+            "v[cSt] = 10^(10^(log10(log10(v40[cSt] + 0.7)) + (log10(log10(v100[cSt] + 0.7)) - log10(log10(v40[cSt] + 0.7))) * log10(t[K] / 313.15) / log10(373.15 / 313.15))) - 0.7",
         ],
         source D341,
         turns {
@@ -136,6 +157,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
         formula [
             "t[K] = 313.15 * (373.15 / 313.15)^((log10(log10(v40[mm²/s] + 0.7)) - log10(log10(v[mm²/s] + 0.7))) / (log10(log10(v40[mm²/s] + 0.7)) - log10(log10(v100[mm²/s] + 0.7))))",
+            "t[K] = 313.15 * (373.15 / 313.15)^((log10(log10(v40[cSt] + 0.7)) - log10(log10(v[cSt] + 0.7))) / (log10(log10(v40[cSt] + 0.7)) - log10(log10(v100[cSt] + 0.7))))",
         ],
         source D341,
         turns {

@@ -66,7 +66,7 @@ fn spelled(kind: Kind, symbol: &'static str) -> &'static str {
         "in²" => "inch^2",
         "ft²" => "foot^2",
         "L" => "litre",
-        "mL" => "millilitre",
+        "mL" => "centimetre^3",
         "US gal" => "231 inch^3",
         "US qt" => "57.75 inch^3",
         "in³" => "inch^3",
