@@ -71,7 +71,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             "wrong procedure": other(u, y, l, h) => "You used the other procedure; A holds where the oil is thicker at 40 °C (104 °F) than H, B where it is thinner.";
             "L and H swapped": index(u, y, h, l) => "You swapped L and H; L is the larger.";
             "part not missing": procedure_a(u, l, h).map(|share| Ratio::new::<drivecourse_calc::units::ratio::ratio>(100.0) - share) => "You gave the part that is missing to 100; the index counts from L down.";
-            "divided by L": procedure_a(u, l, h * 0.0 + l * 1e-9) => "You divided by L alone; L less H belongs below.";
+            "divided by L": procedure_a(u, l, l * 1e-9) => "You divided by L alone; L less H belongs below.";
         },
     }
     .method("U, Y: viscosity at 40 and 100 °C (104 and 212 °F). U at least H: 100 × (L − U) / (L − H), procedure A. U below H: N = (log H − log U) / log Y, then (10^N − 1) / 0.00715 + 100, procedure B.")
