@@ -137,7 +137,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .method("Ten per cent under the middle of the band, which is the grade's number (2.2, 3.2, 4.6 and 6.8 for VG 2, 3, 5 and 7).")
-    .limits("at 40 °C (104 °F); the end belongs to the grade")
+    .limits("at 40 °C (104 °F); the end belongs to the grade; VG 2200 and 3200 are from memory")
     .lookup(),
     relation! {
         "oil.band_most/ISO 3448": "Greatest viscosity of a grade",
@@ -153,7 +153,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .method("Ten per cent over the middle of the band, which is the grade's number (2.2, 3.2, 4.6 and 6.8 for VG 2, 3, 5 and 7).")
-    .limits("at 40 °C (104 °F); the end belongs to the grade")
+    .limits("at 40 °C (104 °F); the end belongs to the grade; VG 2200 and 3200 are from memory")
     .lookup(),
     relation! {
         "oil.sample_grade/ISO 3448": "Grade of a sample",
