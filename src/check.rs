@@ -145,7 +145,7 @@ impl Check<'_> {
                     Ok(setting) => {
                         fits.insert(&plan.family.id);
                         settled += 1;
-                        for (part, causes) in setting.dropped.iter().enumerate() {
+                        for (part, causes) in setting.harmless().dropped.iter().enumerate() {
                             for cause in causes {
                                 let at = format!("{} ({})", plan.family.id, system.code());
                                 dropped.entry((part, cause_name(cause))).or_default().push(at);
