@@ -261,6 +261,10 @@ impl Check<'_> {
                 writeln!(out, "{}\n", found.report)?;
             }
             if options.all {
+                for item in &bank.items {
+                    writeln!(out, "{:<28} {:<8} {:<24} {}", item.id, item.topic, item.skill, item.title)?;
+                }
+                writeln!(out)?;
                 self.notes.iter().try_for_each(|note| writeln!(out, "{note}"))?;
             }
             writeln!(out, "{} families, {} items read", bank.plans.len(), bank.items.len())?;

@@ -187,7 +187,7 @@ pub(crate) struct Practise {
 /// Options of `check`.
 #[derive(Debug, Args)]
 pub(crate) struct Check {
-    /// List as well what is no fault: wrong turns that make no difference, families that reject many machines
+    /// List the items too, and what is no fault: wrong turns that make no difference, wasteful families
     #[arg(long)]
     pub(crate) all: bool,
     /// Print JSON, for programs

@@ -101,7 +101,7 @@ fn broken_exams_and_rosters() {
         (
             "[[row]]\nskill = \"nosuch\"\ncount = 2\n\n[[row]]\ntopic = \"chain\"\nsafety_only = true\ncount = 1\n",
             "5:9",
-            &["nosuch", "drivecourse check"],
+            &["nosuch", "drivecourse check --all"],
         ),
         ("[[row]]\ntopic = \"chain\"\ncount = 0\n", "6:9", &["^"]),
         ("[[row]]\ntopic = \"chain\"\ncount = 2\nfamilies = [\"mixr\"]\n", "exam.toml", &["mixr"]),
@@ -128,7 +128,9 @@ fn broken_exams_and_rosters() {
     ];
     for (text, at, says) in rosters {
         place.write("r.csv", text);
-        papers("first-check", "r.csv").refused(&[&[at], says].concat());
+        let ran = papers("first-check", "r.csv");
+        assert!(!ran.err.contains('\u{202e}'), "the terminal is not turned round");
+        ran.refused(&[&[at], says].concat());
     }
     place.write("r.toml", "[[person]]\nid = \"a1\"\nname = \"Ada\"\nshift = \"day\"\n");
     papers("first-check", "r.toml").refused(&["r.toml:4:1", "unknown field `shift`"]);

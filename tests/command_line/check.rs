@@ -11,6 +11,7 @@ fn the_built_in_course_is_sound() {
     assert!(said.contains(" families, ") && said.contains("--all lists them"), "{said}");
     let all = place.run(&["check", "--all"]).done();
     assert!(all.lines().count() > 20 && all.contains("is not diagnosed"), "{all}");
+    assert!(all.contains("\nrise-over-ambient ") || all.starts_with("rise-over-ambient "), "{all}");
     let json: Value = serde_json::from_str(&place.run(&["check", "--json"]).done()).unwrap();
     assert_eq!(json["problems"].as_array().unwrap().len(), 0);
     assert!(!json["notes"].as_array().unwrap().is_empty());

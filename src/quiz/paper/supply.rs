@@ -65,8 +65,10 @@ pub(super) fn families(bank: &Bank, blueprint: &Blueprint, problems: &mut Vec<Pr
 }
 
 fn suggest<'n>(name: &str, names: impl Iterator<Item = &'n str>, what: &str) -> String {
-    nearest(name, names)
-        .map_or_else(|| format!("`drivecourse check` lists every {what}."), |near| format!("Did you mean {near:?}?"))
+    nearest(name, names).map_or_else(
+        || format!("`drivecourse check --all` lists every {what}."),
+        |near| format!("Did you mean {near:?}?"),
+    )
 }
 
 /// Why no item of the bank answers to the row, if none does.
