@@ -160,7 +160,7 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
                         line.title.into()
                     },
                     symbols: Trusted::made_by_us(line.symbols_mathml),
-                    numbers: Trusted::made_by_us(numbers_mathml(left, &line.numbers)),
+                    numbers: Trusted::made_by_us(numbers_line(left, &line.numbers)),
                     result: right_of(left, &line.result),
                     source: line.source.to_string(),
                 }
@@ -185,13 +185,12 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
     }
 }
 
-/// A line of numbers as a `math` element; empty for none.
-fn numbers_mathml(left: Option<&str>, numbers: &str) -> String {
+/// A line of numbers, its symbol as a `math` element and the rest as text, which can break at the edge of a phone; empty
+/// for none.
+fn numbers_line(left: Option<&str>, numbers: &str) -> String {
     if numbers.is_empty() {
         return String::new();
     }
-    let left = left.map_or_else(String::new, |symbol| format!("{}<mo>=</mo>", symbol_mathml(symbol)));
-    let right = right_of((!left.is_empty()).then_some(""), numbers);
-    let right = right.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
-    format!("<math><mrow>{left}<mtext>{right}</mtext></mrow></math>")
+    let right = right_of(left, numbers).replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
+    left.map_or_else(|| right.clone(), |symbol| format!("<math>{}</math> = {right}", symbol_mathml(symbol)))
 }
