@@ -34,7 +34,7 @@ typed! {
     Length => Length, Angle => Angle, Mass => Mass, LinearMassDensity => MassPerLength, Force => Force,
     Torque => Torque, Power => Power, AngularVelocity => Speed, Velocity => Velocity, Pressure => Stress,
     Temperature => Temperature, TemperatureRise => TemperatureRise, Time => Time, ThermalConductance => Conductance,
-    Ratio => Ratio,
+    Ratio => Ratio, TemperatureCoefficient => Expansion,
 }
 
 impl Typed for u32 {

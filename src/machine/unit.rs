@@ -50,6 +50,8 @@ pub enum Kind {
     Time,
     /// Heat flow for each degree of rise.
     Conductance,
+    /// Growth of a length for each degree of rise.
+    Expansion,
 }
 
 impl Kind {
@@ -75,6 +77,7 @@ impl Kind {
             Self::TemperatureRise => "a temperature difference",
             Self::Time => "a time",
             Self::Conductance => "a heat flow per degree",
+            Self::Expansion => "an expansion coefficient",
         }
     }
 }
@@ -369,6 +372,30 @@ pub static UNITS: &[Unit] = &[
             "btu/(h F)",
             "btu/(h R)"
         ]
+    ),
+    unit!(
+        "µm/(m·°C)",
+        Expansion,
+        1e-6,
+        [
+            "µm/(m K)",
+            "µm/m/°C",
+            "µm/m/K",
+            "um/m/°C",
+            "um/m/K",
+            "μm/m/°C",
+            "μm/m/K",
+            "ppm/°C",
+            "ppm/K",
+            "10^-6/°C",
+            "10^-6/K"
+        ]
+    ),
+    unit!(
+        "µin/(in·°F)",
+        Expansion,
+        1.8e-6,
+        ["µin/in/°F", "uin/in/°F", "uin/(in °F)", "μin/in/°F", "ppm/°F", "10^-6/°F"]
     ),
 ];
 

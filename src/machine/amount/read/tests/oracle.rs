@@ -20,6 +20,7 @@ fn si(kind: Kind) -> Option<&'static str> {
         Kind::Temperature | Kind::TemperatureRise => "kelvin",
         Kind::Time => "second",
         Kind::Conductance => "watt/kelvin",
+        Kind::Expansion => "1/kelvin",
         Kind::Count | Kind::Choice | Kind::Ratio | Kind::Turns => return None,
     })
 }
@@ -54,6 +55,8 @@ fn spelled(kind: Kind, symbol: &'static str) -> &'static str {
         "d" => "day",
         // A difference of one degree Fahrenheit is 5/9 K (NIST SP 811, B.8).
         "Btu/(h·°F)" => "1.8 BTU/(hour kelvin)",
+        "µm/(m·°C)" => "0.000001/kelvin",
+        "µin/(in·°F)" => "0.0000018/kelvin",
         "°C" if kind == Kind::TemperatureRise => "kelvin",
         "°F" if kind == Kind::TemperatureRise => "(5/9) kelvin",
         other => other,
