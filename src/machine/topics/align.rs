@@ -11,6 +11,7 @@ mod parallel;
 mod readings;
 mod reverse;
 mod rim;
+mod runout;
 mod sprockets;
 
 use std::sync::LazyLock;
@@ -115,6 +116,11 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     small("align.own_h", "S_h", "movable hub's rim reading across the horizontal"),
     fine("align.far_v", "y_v2", "vertical offset at the movable hub"),
     fine("align.far_h", "y_h2", "horizontal offset at the movable hub"),
+    // Runout told from misalignment.
+    small("align.runout", "r_h", "runout of the hub's face"),
+    small("align.gap_before", "G_1", "net gap between the hubs before turning").read(Feeler),
+    small("align.gap_after", "G_2", "net gap between the hubs after half a turn of both shafts").read(Feeler),
+    small("align.gap_standing", "G_m", "net gap that belongs to the alignment"),
     // What to do, and what is thought of it.
     small("align.move_front_v", "u_fv", "vertical move of the front feet that brings the shafts in line"),
     small("align.move_rear_v", "u_rv", "vertical move of the rear feet that brings the shafts in line"),
@@ -188,6 +194,7 @@ pub(super) fn relations() -> &'static [Relation] {
             rim::RELATIONS,
             face::RELATIONS,
             reverse::RELATIONS,
+            runout::RELATIONS,
             feet::RELATIONS,
             growth::RELATIONS,
         ]

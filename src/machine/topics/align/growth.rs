@@ -14,7 +14,7 @@ use crate::relation::{Relation, relation};
 use crate::source::Source::{self, CommonPractice};
 use crate::typed::{Choice, Slope};
 
-const COEFFICIENT: Source = Source::published("T. H. Wentzell, Machine Design", "Appendix 8");
+const COEFFICIENT: Source = Source::Derived("definition of the expansion coefficient");
 
 fn thirty_two() -> TemperatureRise {
     TemperatureRise::new::<temperature_interval::degree_fahrenheit>(32.0)

@@ -11,10 +11,8 @@ use crate::source::Source::{CommonPractice, Derived};
 
 const HANGS: crate::source::Source =
     Derived("a hanging dial is pushed in by the sag at the top and drops away by it at the bottom");
-const BLOCH: crate::source::Source = crate::source::Source::published(
-    "H. P. Bloch, F. K. Geitner, handbook on machinery alignment (title not seen)",
-    "p. 186",
-);
+const BLOCH: crate::source::Source =
+    crate::source::Source::published("H. P. Bloch, F. K. Geitner, handbook (title not seen)", "p. 186");
 
 /// Reading across the vertical of a dial set to nought at the top.
 fn vertical(bottom: Length, sag: Length) -> Result<Length, Error> {
