@@ -2,6 +2,7 @@
 //!
 //! To add a relation, add one entry to its topic's file; nothing else in the program changes.
 
+mod align;
 mod chain;
 mod drive;
 mod heat;
@@ -33,4 +34,5 @@ pub static ALL: &[Topic] = &[
     Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::relations },
     Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
     Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
+    Topic { id: "align", title: "Alignment", quantities: align::QUANTITIES, relations: align::relations },
 ];

@@ -408,6 +408,30 @@ pub static UNITS: &[Unit] = &[
     unit!("lb/US gal", Density, POUND / US_GALLON, ["lb/gal", "lb per gal", "lb per gallon", "lb/gallon"]),
     unit!("1/°C", Expansion, 1.0, ["/°C", "per °C", "1/C", "/C", "per C", "1/K", "/K", "per K", "per kelvin"]),
     unit!("1/°F", Expansion, 1.8, ["/°F", "per °F", "1/F", "/F", "per F"]),
+    unit!(
+        "µm/(m·°C)",
+        Expansion,
+        1e-6,
+        [
+            "µm/(m K)",
+            "µm/m/°C",
+            "µm/m/K",
+            "um/m/°C",
+            "um/m/K",
+            "μm/m/°C",
+            "μm/m/K",
+            "ppm/°C",
+            "ppm/K",
+            "10^-6/°C",
+            "10^-6/K"
+        ]
+    ),
+    unit!(
+        "µin/(in·°F)",
+        Expansion,
+        1.8e-6,
+        ["µin/in/°F", "uin/in/°F", "uin/(in °F)", "μin/in/°F", "ppm/°F", "10^-6/°F"]
+    ),
 ];
 
 #[cfg(test)]

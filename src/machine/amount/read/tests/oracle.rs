@@ -75,6 +75,8 @@ fn spelled(kind: Kind, symbol: &'static str) -> &'static str {
         "lb/US gal" => "lb/(231 inch^3)",
         "1/°C" => "kelvin^-1",
         "1/°F" => "1.8 kelvin^-1",
+        "µm/(m·°C)" => "0.000001/kelvin",
+        "µin/(in·°F)" => "0.0000018/kelvin",
         "°C" if kind == Kind::TemperatureRise => "kelvin",
         "°F" if kind == Kind::TemperatureRise => "(5/9) kelvin",
         other => other,
