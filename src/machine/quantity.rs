@@ -133,6 +133,7 @@ const fn usual(kind: Kind) -> (Display, Display) {
         Kind::TemperatureRise => (d("°C", Places(1)), d("°F", Places(1))),
         Kind::Time => (d("min", Significant(3)), d("min", Significant(3))),
         Kind::Conductance => (d("W/K", Significant(3)), d("Btu/(h·°F)", Significant(3))),
+        Kind::Area => (d("mm²", Significant(3)), d("in²", Significant(3))),
     }
 }
 

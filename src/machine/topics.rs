@@ -4,6 +4,7 @@
 
 mod chain;
 mod drive;
+mod fasten;
 mod heat;
 mod load;
 mod mount;
@@ -31,4 +32,10 @@ pub static ALL: &[Topic] = &[
     Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::relations },
     Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
     Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
+    Topic {
+        id: "fasten",
+        title: "Bolts, keys and bushings",
+        quantities: fasten::QUANTITIES,
+        relations: fasten::relations,
+    },
 ];

@@ -35,6 +35,7 @@ typed! {
     Torque => Torque, Power => Power, AngularVelocity => Speed, Velocity => Velocity, Pressure => Stress,
     Temperature => Temperature, TemperatureRise => TemperatureRise, Time => Time, ThermalConductance => Conductance,
     Ratio => Ratio,
+    Area => Area,
 }
 
 impl Typed for u32 {

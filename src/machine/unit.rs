@@ -50,6 +50,8 @@ pub enum Kind {
     Time,
     /// Heat flow for each degree of rise.
     Conductance,
+    /// Area.
+    Area,
 }
 
 impl Kind {
@@ -75,6 +77,7 @@ impl Kind {
             Self::TemperatureRise => "a temperature difference",
             Self::Time => "a time",
             Self::Conductance => "a heat flow per degree",
+            Self::Area => "an area",
         }
     }
 }
@@ -370,6 +373,14 @@ pub static UNITS: &[Unit] = &[
             "btu/(h R)"
         ]
     ),
+    unit!(
+        "mm²",
+        Area,
+        Area,
+        area::square_millimeter,
+        ["mm^2", "mm2", "sq mm", "square mm", "square millimetre", "square millimeter"]
+    ),
+    unit!("in²", Area, Area, area::square_inch, ["in^2", "in2", "sq in", "square in", "square inch", "square inches"]),
 ];
 
 #[cfg(test)]

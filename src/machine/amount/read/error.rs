@@ -156,6 +156,7 @@ pub fn examples(kind: Kind) -> &'static str {
         Kind::TemperatureRise => "35 °C or 63 °F",
         Kind::Time => "90 min or 1.5 h",
         Kind::Conductance => "12 W/K or 23 Btu/(h·°F)",
+        Kind::Area => "157 mm² or 0.142 in²",
     }
 }
 

@@ -20,6 +20,7 @@ fn si(kind: Kind) -> Option<&'static str> {
         Kind::Temperature | Kind::TemperatureRise => "kelvin",
         Kind::Time => "second",
         Kind::Conductance => "watt/kelvin",
+        Kind::Area => "meter^2",
         Kind::Count | Kind::Choice | Kind::Ratio | Kind::Turns => return None,
     })
 }

@@ -1,0 +1,201 @@
+//! Preload, torque, what a wrong torque card does, stretch, and outside loads.
+
+use drivecourse_calc::Error;
+use drivecourse_calc::fasten::bolt as calc;
+use drivecourse_calc::fasten::nut_factors::{DRY, LUBRICATED};
+use drivecourse_calc::units::{Angle, Area, Force, Length, Pressure, Ratio, Torque, ratio};
+
+use super::lookup::{factor, neighbour, other_state, strength, whole_area};
+use crate::relation::{Relation, relation};
+use crate::source::Source;
+use crate::source::Source::Derived;
+use crate::typed::Choice;
+
+const SHIGLEY_8: Source =
+    Source::published("R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design", "chapter 8");
+const WENTZELL_6: Source = Source::published("T. H. Wentzell, Machine Design", "Example 6.2, p. 121");
+
+fn plain(value: f64) -> Ratio {
+    Ratio::new::<ratio::ratio>(value)
+}
+
+/// `K D F` without the K.
+fn no_factor(f: Force, d: Length) -> Result<Torque, Error> {
+    // The calculation refuses a nut factor of one: two times a half is the same.
+    calc::torque(f, d, plain(0.5)).map(|torque| torque * 2.0)
+}
+
+fn past(found: Ratio, limit: f64) -> Choice {
+    Choice(u16::from(found.value > limit + 1e-9))
+}
+
+pub(super) const RELATIONS: &[Relation] = &[
+    relation! {
+        "fasten.preload/proof": "Preload of the bolt from proof stress and stress area",
+        "fasten.preload": Force = calc::preload(s, a, f),
+        from { f: Ratio = "fasten.proof_share", s: Pressure = "fasten.proof", a: Area = "fasten.stress_area" },
+        formula ["F[N] = f * s[MPa] * a[mm²]", "F[lbf] = f * s[psi] * a[in²]"],
+        source SHIGLEY_8,
+        turns {
+            "whole proof load": calc::preload(s, a, plain(1.0)) => "You loaded the bolt to its whole proof load; aim at the share that is asked for.";
+            "share divided": calc::preload(s, a, plain(1.0)).map(|load| load / f) => "You divided by the share of the proof load; multiply by it.";
+            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: calc::preload(strength(size, grade)?.tensile, a, f) => "You used the tensile strength; the preload is a share of the proof stress.";
+            "whole area" with { size: Choice = "fasten.thread" }: calc::preload(s, whole_area(size)?, f) => "You used the whole area of the shank; the pull is carried by the tensile stress area.";
+            "stronger bolt" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: calc::preload(neighbour(size, grade, true)?, a, f) => "You used the proof stress of a stronger bolt; check the marks on the head.";
+            "weaker bolt" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: calc::preload(neighbour(size, grade, false)?, a, f) => "You used the proof stress of a weaker bolt; check the marks on the head.";
+        },
+    }
+    .limits("0.75 of the proof load for bolts that will be taken out again"),
+    relation! {
+        "fasten.torque/preload": "Tightening torque of the bolt",
+        "fasten.torque": Torque = calc::torque(f, d, k),
+        from { k: Ratio = "fasten.nut_factor", d: Length = "fasten.bolt_dia", f: Force = "fasten.preload" },
+        formula ["T[N·m] = k * d[m] * f[N]", "T[lbf·in] = k * d[in] * f[lbf]"],
+        source SHIGLEY_8,
+        turns {
+            "dry torque": calc::torque(f, d, DRY) => "You used the nut factor of a dry bolt; on a lubricated one that torque pulls a third too hard.";
+            "lubricated torque": calc::torque(f, d, LUBRICATED) => "You used the nut factor of a lubricated bolt; a dry one stays a quarter too loose at that torque.";
+            "radius": calc::torque(f, d / 2.0, k) => "You used the radius; the formula K D F takes the nominal diameter.";
+            "nut factor left out": no_factor(f, d) => "You left the nut factor out; the torque is K times diameter times preload.";
+            "whole proof load" with { s: Pressure = "fasten.proof", a: Area = "fasten.stress_area" }: calc::torque(calc::preload(s, a, plain(1.0))?, d, k) => "You tightened to the whole proof load; use the preload, which is a share of it.";
+            "pitch" with { p: Length = "fasten.pitch" }: calc::torque(f, p, k) => "You used the pitch; the formula K D F takes the nominal diameter.";
+            "whole area" with { size: Choice = "fasten.thread", a: Area = "fasten.stress_area" }: calc::torque(f * (whole_area(size)? / a), d, k) => "You worked the preload out with the whole area of the shank; use the tensile stress area.";
+            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade", s: Pressure = "fasten.proof" }: calc::torque(f * (strength(size, grade)?.tensile / s), d, k) => "You worked the preload out with the tensile strength; use the proof stress.";
+        },
+    }
+    .limits("scatters by a quarter either way; a maker's torque goes first"),
+    relation! {
+        "fasten.preload/torque": "Preload that a tightening torque gives",
+        "fasten.preload": Force = calc::preload_from_torque(t, d, k),
+        from { t: Torque = "fasten.torque", k: Ratio = "fasten.nut_factor", d: Length = "fasten.bolt_dia" },
+        formula ["F[N] = t[N·m] / (k * d[m])", "F[lbf] = t[lbf·in] / (k * d[in])"],
+        source SHIGLEY_8,
+        turns {
+            "radius": calc::preload_from_torque(t, d / 2.0, k) => "You used the radius; the formula takes the nominal diameter.";
+            "nut factor left out": calc::preload_from_torque(t, d, plain(0.5)).map(|pull| pull / 2.0) => "You left the nut factor out; divide by K and by the diameter.";
+            "dry bolt": calc::preload_from_torque(t, d, DRY) => "You used the nut factor of a dry bolt; this one is lubricated and is pulled harder.";
+            "lubricated bolt": calc::preload_from_torque(t, d, LUBRICATED) => "You used the nut factor of a lubricated bolt; this one is dry and is pulled less.";
+        },
+    }
+    .inverse()
+    .rank(1),
+    relation! {
+        "fasten.card_torque/state": "Torque on the card for the state it was written for",
+        "fasten.card_torque": Torque = calc::torque(f, d, factor(state)?),
+        from {
+            state: Choice = "fasten.card_lubrication", d: Length = "fasten.bolt_dia", f: Force = "fasten.preload",
+        },
+        formula [],
+        source SHIGLEY_8,
+        turns {},
+    }
+    .method("The torque K D F with the nut factor of the state that the card names.")
+    .model(),
+    relation! {
+        "fasten.card_pull/torque": "Pull that the card's torque gives in the bolt as it is fitted",
+        "fasten.card_pull": Force = calc::preload_from_torque(t, d, k),
+        from { t: Torque = "fasten.card_torque", k: Ratio = "fasten.nut_factor", d: Length = "fasten.bolt_dia" },
+        formula ["F[N] = t[N·m] / (k * d[m])", "F[lbf] = t[lbf·in] / (k * d[in])"],
+        source SHIGLEY_8,
+        turns {
+            "card's state" with { state: Choice = "fasten.card_lubrication" }: calc::preload_from_torque(t, d, factor(state)?) => "You used the nut factor that the card was written for; the bolt's own state decides what the torque pulls.";
+            "other state" with { state: Choice = "fasten.lubrication" }: calc::preload_from_torque(t, d, factor(other_state(state))?) => "You used the nut factor of the other state; a lubricated bolt is pulled harder by the same torque.";
+            "radius": calc::preload_from_torque(t, d / 2.0, k) => "You used the radius; the formula takes the nominal diameter.";
+            "nut factor left out": calc::preload_from_torque(t, d, plain(0.5)).map(|pull| pull / 2.0) => "You left the nut factor out; divide by K and by the diameter.";
+        },
+    },
+    relation! {
+        "fasten.card_stress/pull": "Stress in the bolt from its pull",
+        "fasten.card_stress": Pressure = calc::stress(f, a),
+        from { f: Force = "fasten.card_pull", a: Area = "fasten.stress_area" },
+        formula ["s[MPa] = f[N] / a[mm²]", "s[psi] = f[lbf] / a[in²]"],
+        source Derived("definition of stress"),
+        turns {
+            "whole area" with { size: Choice = "fasten.thread" }: calc::stress(f, whole_area(size)?) => "You divided by the whole area of the shank; the thread is weaker, so divide by the tensile stress area.";
+            "preload aimed at" with { aimed: Force = "fasten.preload" }: calc::stress(aimed, a) => "You used the preload aimed at; use the pull that the card's torque really gives.";
+        },
+    },
+    relation! {
+        "fasten.proof_used/stress": "Share of the proof stress used",
+        "fasten.proof_used": Ratio = s / p,
+        from { s: Pressure = "fasten.card_stress", p: Pressure = "fasten.proof" },
+        formula ["u = s / p"],
+        source Derived("definition of a share"),
+        turns {
+            "turned over": p / s => "You divided the proof stress by the stress; the share used is the stress over the proof stress.";
+            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: s / strength(size, grade)?.tensile => "You compared with the tensile strength; the bolt stretches for good at the proof stress already.";
+            "share aimed at" with { f: Ratio = "fasten.proof_share" }: f => "You gave the share aimed at; work out what the card's torque really does.";
+        },
+    },
+    relation! {
+        "fasten.bolt_verdict/proof": "Verdict on the tightened bolt",
+        "fasten.bolt_verdict": Choice = past(u, 1.0),
+        from { u: Ratio = "fasten.proof_used" },
+        formula [],
+        source Derived("a bolt stressed past its proof stress keeps a lasting stretch"),
+        turns {
+            "aim taken for limit" with { f: Ratio = "fasten.proof_share" }: past(u, f.value) => "You took the share aimed at for the limit; the bolt is spoilt only past the proof stress itself.";
+            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: past(u, { let row = strength(size, grade)?; (row.tensile / row.proof).value }) => "You judged by the tensile strength; past the proof stress the bolt has already stretched for good.";
+            "card trusted": Choice(0) => "You trusted the card; its torque was written for another state, and on this bolt it goes past proof.";
+        },
+    }
+    .method("Past 100 % of the proof stress the bolt has stretched for good: take it out and fit a new one."),
+    relation! {
+        "fasten.stretch/hooke": "Stretch of the bolt over its grip",
+        "fasten.stretch": Length = calc::stretch(f, l, a, e),
+        from {
+            f: Force = "fasten.preload", l: Length = "fasten.grip", a: Area = "fasten.stress_area",
+            e: Pressure = "fasten.elasticity",
+        },
+        formula ["δ[mm] = f[N] * l[mm] / (a[mm²] * e[MPa])", "δ[in] = f[lbf] * l[in] / (a[in²] * e[psi])"],
+        source WENTZELL_6,
+        turns {
+            "whole area" with { size: Choice = "fasten.thread" }: calc::stretch(f, l, whole_area(size)?, e) => "You used the whole area of the shank; this method takes the tensile stress area over the whole grip.";
+            "diameter for grip" with { d: Length = "fasten.bolt_dia" }: calc::stretch(f, d, a, e) => "You used the bolt's diameter as its length; the grip stretches.";
+            "whole proof load" with { s: Pressure = "fasten.proof" }: calc::stretch(calc::preload(s, a, plain(1.0))?, l, a, e) => "You used the whole proof load; the preload is a share of it.";
+        },
+    }
+    .limits("threaded over the whole grip; the joint itself gives too and is left out"),
+    relation! {
+        "fasten.turn/stretch": "Turn of the nut past snug",
+        "fasten.turn": Angle = calc::turn(x, p),
+        from { x: Length = "fasten.stretch", p: Length = "fasten.pitch" },
+        formula ["θ = 360 * x / p"],
+        source WENTZELL_6,
+        turns {
+            "half a turn for a pitch": calc::turn(x, p * 2.0) => "You reckoned 180° for one pitch; the nut moves on one pitch in a full turn of 360°.";
+            "diameter for pitch" with { d: Length = "fasten.bolt_dia" }: calc::turn(x, d) => "You divided by the diameter; the nut moves on one pitch in a turn.";
+        },
+    }
+    .limits("the joint taken as rigid; count from snug"),
+    relation! {
+        "fasten.bolt_pull/joint": "Pull in the bolt under an outside load",
+        "fasten.bolt_pull": Force = calc::pull_under_load(f, p, c),
+        from { c: Ratio = "fasten.joint_share", p: Force = "fasten.outside_load", f: Force = "fasten.preload" },
+        formula ["F = f + c * p"],
+        source Source::published(
+            "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design, 9th ed.",
+            "Example 8-3, p. 439",
+        ),
+        turns {
+            "whole load added": f + p => "You added the whole outside load; in a tight joint only its share reaches the bolt.";
+            "load alone": p => "You gave the outside load alone; the preload stays in the bolt.";
+            "members' share": f + p * (plain(1.0) - c) => "You added the share that the clamped parts take; the bolt takes the rest.";
+            "taken off": f - p * c => "You took the load's share off; an outside pull adds to the bolt's preload.";
+            "preload alone": f => "You gave the preload alone; a part of the outside load adds to it.";
+        },
+    }
+    .limits("while the joint stays closed"),
+    relation! {
+        "fasten.area_needed/load": "Stress area that the outside pull needs",
+        "fasten.area_needed": Area = calc::area_needed(p, s * f),
+        from { p: Force = "fasten.outside_load", s: Pressure = "fasten.proof", f: Ratio = "fasten.proof_share" },
+        formula ["A[mm²] = p[N] / (f * s[MPa])", "A[in²] = p[lbf] / (f * s[psi])"],
+        source Source::published("R. L. Mott, Machine Elements in Mechanical Design", "chapter 19"),
+        turns {
+            "whole proof stress": calc::area_needed(p, s) => "You allowed the whole proof stress; allow the share of it that is aimed at.";
+            "share multiplied": calc::area_needed(p, s).map(|area| area * f) => "You multiplied the area by the share; less stress allowed needs more area, so divide by it.";
+            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: calc::area_needed(p, strength(size, grade)?.tensile * f) => "You used the tensile strength; use the proof stress.";
+        },
+    },
+];
