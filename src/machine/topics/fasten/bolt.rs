@@ -5,10 +5,10 @@ use drivecourse_calc::fasten::bolt as calc;
 use drivecourse_calc::fasten::nut_factors::{DRY, LUBRICATED};
 use drivecourse_calc::units::{Angle, Area, Force, Length, Pressure, Ratio, Torque, ratio};
 
-use super::lookup::{factor, neighbour, other_state, strength, whole_area};
+use super::lookup::{factor, strength};
 use crate::relation::{Relation, relation};
 use crate::source::Source;
-use crate::source::Source::Derived;
+use crate::source::Source::{CommonPractice, Derived};
 use crate::typed::Choice;
 
 const SHIGLEY_8: Source =
@@ -25,8 +25,14 @@ fn no_factor(f: Force, d: Length) -> Result<Torque, Error> {
     calc::torque(f, d, plain(0.5)).map(|torque| torque * 2.0)
 }
 
-fn past(found: Ratio, limit: f64) -> Choice {
-    Choice(u16::from(found.value > limit + 1e-9))
+/// Within, below or above two limits; a share off by the last digits is on its limit.
+fn verdict(used: Ratio, least: Ratio, most: Ratio) -> Choice {
+    const ROUNDING: f64 = 1e-9;
+    if used.value < least.value - ROUNDING {
+        Choice(1)
+    } else {
+        Choice(if used.value > most.value + ROUNDING { 2 } else { 0 })
+    }
 }
 
 pub(super) const RELATIONS: &[Relation] = &[
@@ -39,10 +45,6 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "whole proof load": calc::preload(s, a, plain(1.0)) => "You loaded the bolt to its whole proof load; aim at the share that is asked for.";
             "share divided": calc::preload(s, a, plain(1.0)).map(|load| load / f) => "You divided by the share of the proof load; multiply by it.";
-            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: calc::preload(strength(size, grade)?.tensile, a, f) => "You used the tensile strength; the preload is a share of the proof stress.";
-            "whole area" with { size: Choice = "fasten.thread" }: calc::preload(s, whole_area(size)?, f) => "You used the whole area of the shank; the pull is carried by the tensile stress area.";
-            "stronger bolt" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: calc::preload(neighbour(size, grade, true)?, a, f) => "You used the proof stress of a stronger bolt; check the marks on the head.";
-            "weaker bolt" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: calc::preload(neighbour(size, grade, false)?, a, f) => "You used the proof stress of a weaker bolt; check the marks on the head.";
         },
     }
     .limits("0.75 of the proof load for bolts that will be taken out again"),
@@ -57,10 +59,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             "lubricated torque": calc::torque(f, d, LUBRICATED) => "You used the nut factor of a lubricated bolt; a dry one stays a quarter too loose at that torque.";
             "radius": calc::torque(f, d / 2.0, k) => "You used the radius; the formula K D F takes the nominal diameter.";
             "nut factor left out": no_factor(f, d) => "You left the nut factor out; the torque is K times diameter times preload.";
-            "whole proof load" with { s: Pressure = "fasten.proof", a: Area = "fasten.stress_area" }: calc::torque(calc::preload(s, a, plain(1.0))?, d, k) => "You tightened to the whole proof load; use the preload, which is a share of it.";
             "pitch" with { p: Length = "fasten.pitch" }: calc::torque(f, p, k) => "You used the pitch; the formula K D F takes the nominal diameter.";
-            "whole area" with { size: Choice = "fasten.thread", a: Area = "fasten.stress_area" }: calc::torque(f * (whole_area(size)? / a), d, k) => "You worked the preload out with the whole area of the shank; use the tensile stress area.";
-            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade", s: Pressure = "fasten.proof" }: calc::torque(f * (strength(size, grade)?.tensile / s), d, k) => "You worked the preload out with the tensile strength; use the proof stress.";
         },
     }
     .limits("scatters by a quarter either way; a maker's torque goes first"),
@@ -99,7 +98,6 @@ pub(super) const RELATIONS: &[Relation] = &[
         source SHIGLEY_8,
         turns {
             "card's state" with { state: Choice = "fasten.card_lubrication" }: calc::preload_from_torque(t, d, factor(state)?) => "You used the nut factor that the card was written for; the bolt's own state decides what the torque pulls.";
-            "other state" with { state: Choice = "fasten.lubrication" }: calc::preload_from_torque(t, d, factor(other_state(state))?) => "You used the nut factor of the other state; a lubricated bolt is pulled harder by the same torque.";
             "radius": calc::preload_from_torque(t, d / 2.0, k) => "You used the radius; the formula takes the nominal diameter.";
             "nut factor left out": calc::preload_from_torque(t, d, plain(0.5)).map(|pull| pull / 2.0) => "You left the nut factor out; divide by K and by the diameter.";
         },
@@ -111,7 +109,6 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["s[MPa] = f[N] / a[mm²]", "s[psi] = f[lbf] / a[in²]"],
         source Derived("definition of stress"),
         turns {
-            "whole area" with { size: Choice = "fasten.thread" }: calc::stress(f, whole_area(size)?) => "You divided by the whole area of the shank; the thread is weaker, so divide by the tensile stress area.";
             "preload aimed at" with { aimed: Force = "fasten.preload" }: calc::stress(aimed, a) => "You used the preload aimed at; use the pull that the card's torque really gives.";
         },
     },
@@ -119,7 +116,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         "fasten.proof_used/stress": "Share of the proof stress used",
         "fasten.proof_used": Ratio = s / p,
         from { s: Pressure = "fasten.card_stress", p: Pressure = "fasten.proof" },
-        formula ["u = s / p"],
+        formula ["u[%] = 100 * s / p"],
         source Derived("definition of a share"),
         turns {
             "turned over": p / s => "You divided the proof stress by the stress; the share used is the stress over the proof stress.";
@@ -128,18 +125,22 @@ pub(super) const RELATIONS: &[Relation] = &[
         },
     },
     relation! {
-        "fasten.bolt_verdict/proof": "Verdict on the tightened bolt",
-        "fasten.bolt_verdict": Choice = past(u, 1.0),
-        from { u: Ratio = "fasten.proof_used" },
+        "fasten.bolt_verdict/limits": "Verdict on the tightened bolt",
+        "fasten.bolt_verdict": Choice = verdict(u, least, most),
+        from {
+            u: Ratio = "fasten.proof_used", least: Ratio = "fasten.proof_least", most: Ratio = "fasten.proof_most",
+        },
         formula [],
-        source Derived("a bolt stressed past its proof stress keeps a lasting stretch"),
+        source CommonPractice,
         turns {
-            "aim taken for limit" with { f: Ratio = "fasten.proof_share" }: past(u, f.value) => "You took the share aimed at for the limit; the bolt is spoilt only past the proof stress itself.";
-            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: past(u, { let row = strength(size, grade)?; (row.tensile / row.proof).value }) => "You judged by the tensile strength; past the proof stress the bolt has already stretched for good.";
-            "card trusted": Choice(0) => "You trusted the card; its torque was written for another state, and on this bolt it goes past proof.";
+            "card trusted": Choice(0) => "You trusted the card; its torque was written for another state, so work out what it does to this bolt.";
+            "turned round": match verdict(u, least, most) { Choice(0) => Choice(0), Choice(one) => Choice(3 - one) } => "You turned loose and tight round; a lubricated bolt is pulled harder by the same torque, a dry one less.";
+            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: { let row = strength(size, grade)?; verdict(u * (row.proof / row.tensile), least, most) } => "You judged by the tensile strength; the limits are shares of the proof stress.";
+            "lower limit left out": verdict(u, Ratio::default(), most) => "You looked at the upper limit only; a bolt that pulls too little works loose.";
         },
     }
-    .method("Past 100 % of the proof stress the bolt has stretched for good: take it out and fit a new one."),
+    .method("Compare the share of the proof stress used with the least and the greatest share allowed; right on a limit is within.")
+    .limits("about 0.9 of proof at most for joints that stay together, common practice; a bolt pulled past proof is not used again"),
     relation! {
         "fasten.stretch/hooke": "Stretch of the bolt over its grip",
         "fasten.stretch": Length = calc::stretch(f, l, a, e),
@@ -150,9 +151,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["δ[mm] = f[N] * l[mm] / (a[mm²] * e[MPa])", "δ[in] = f[lbf] * l[in] / (a[in²] * e[psi])"],
         source WENTZELL_6,
         turns {
-            "whole area" with { size: Choice = "fasten.thread" }: calc::stretch(f, l, whole_area(size)?, e) => "You used the whole area of the shank; this method takes the tensile stress area over the whole grip.";
             "diameter for grip" with { d: Length = "fasten.bolt_dia" }: calc::stretch(f, d, a, e) => "You used the bolt's diameter as its length; the grip stretches.";
-            "whole proof load" with { s: Pressure = "fasten.proof" }: calc::stretch(calc::preload(s, a, plain(1.0))?, l, a, e) => "You used the whole proof load; the preload is a share of it.";
         },
     }
     .limits("threaded over the whole grip; the joint itself gives too and is left out"),
@@ -195,7 +194,6 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "whole proof stress": calc::area_needed(p, s) => "You allowed the whole proof stress; allow the share of it that is aimed at.";
             "share multiplied": calc::area_needed(p, s).map(|area| area * f) => "You multiplied the area by the share; less stress allowed needs more area, so divide by it.";
-            "tensile strength" with { size: Choice = "fasten.thread", grade: Choice = "fasten.grade" }: calc::area_needed(p, strength(size, grade)?.tensile * f) => "You used the tensile strength; use the proof stress.";
         },
     },
 ];

@@ -99,7 +99,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         "fasten.torque_found/lost": "Screw torque found after the first run",
         "fasten.torque_found": Torque = found(t, s),
         from { t: Torque = "fasten.screw_torque", s: Ratio = "fasten.torque_lost" },
-        formula ["T = t * (1 - s)"],
+        formula ["T = t * (1 - s[%] / 100)"],
         source Derived("definition of a share"),
         turns {},
     }
@@ -108,7 +108,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         "fasten.torque_lost/found": "Share of the screw torque lost in the first run",
         "fasten.torque_lost": Ratio = calc::torque_lost(t, f),
         from { t: Torque = "fasten.screw_torque", f: Torque = "fasten.torque_found" },
-        formula ["s = (t - f) / t"],
+        formula ["s[%] = 100 * (t - f) / t"],
         source CommonPractice,
         turns {
             "share kept": (f / t) => "You gave the share that is left; the loss is what is missing from the torque set.";

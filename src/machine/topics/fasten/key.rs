@@ -197,7 +197,6 @@ pub(super) const RELATIONS: &[Relation] = &[
             "factor divided": calc::length_for_shear(t, d, w, s, plain(1.0)).map(|length| length / n) => "You divided by the factor of safety; it makes the key longer, so multiply.";
             "diameter for radius": calc::length_for_shear(t, d * 2.0, w, s, n) => "You divided the torque by the diameter; its lever is the radius, so the key is twice as long.";
             "radius for diameter": calc::length_for_shear(t, d / 2.0, w, s, n) => "You put the radius where the formula wants the diameter; the 2 in it has halved the diameter already.";
-            "tension strength" with { y: Pressure = "fasten.key_yield" }: calc::length_for_shear(t, d, w, y, n) => "You used the yield strength in tension; steel gives in shear at half of it.";
             "motor torque" with { m: Torque = "drive.motor_torque" }: calc::length_for_shear(m, d, w, s, n) => "You used the motor's torque; the key sits on the output shaft and carries its torque.";
         },
     }
@@ -218,7 +217,6 @@ pub(super) const RELATIONS: &[Relation] = &[
             "whole height": calc::length_for_bearing(t, d, h * 2.0, s, n) => "You used the key's whole height; only half of it bears in the shaft and half in the hub.";
             "factor left out": calc::length_for_bearing(t, d, h, s, plain(1.0)) => "You left the factor of safety out; it makes the key longer.";
             "factor divided": calc::length_for_bearing(t, d, h, s, plain(1.0)).map(|length| length / n) => "You divided by the factor of safety; it makes the key longer, so multiply.";
-            "radius for diameter": calc::length_for_bearing(t, d / 2.0, h, s, n) => "You put the radius where the formula wants the diameter; the 4 in it has halved the diameter already.";
             "shear strength" with { q: Pressure = "fasten.key_shear_strength" }: calc::length_for_bearing(t, d, h, q, n) => "You used the strength in shear; the keyway's side is pressed, so use the yield strength.";
             "motor torque" with { m: Torque = "drive.motor_torque" }: calc::length_for_bearing(m, d, h, s, n) => "You used the motor's torque; the key sits on the output shaft and carries its torque.";
         },

@@ -187,7 +187,6 @@ pub(super) const RELATIONS: &[Relation] = &[
             "whole area": whole_area(size) => "You took the whole area of the shank; the thread is cut out of it, so use the tensile stress area.";
             "root area": root_area(size) => "You took the area at the bottom of the thread; the tensile stress area is somewhat greater.";
             "radius": thread(size)?.stress_area().map(|area| area / 4.0) => "You put the radius where the formula wants the diameter, so the area came out a quarter.";
-            "quarter of pi left out": thread(size)?.stress_area().map(|area| area / FRAC_PI_4) => "You squared the diameter and left out π/4; a bolt is round.";
             "other series": fine_for_coarse(size)?.stress_area() => "You took the other series; a fine thread has more area than a coarse one of the same diameter.";
         },
     }

@@ -54,7 +54,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         "fasten.stage_torque/share": "Torque of this round",
         "fasten.stage_torque": Torque = round_torque(t, f),
         from { f: Ratio = "fasten.stage_share", t: Torque = "fasten.torque" },
-        formula ["T = f * t"],
+        formula ["T = f[%] / 100 * t"],
         source CommonPractice,
         turns {
             "full torque at once": t => "You gave the full torque; the first rounds pull the part down evenly at a share of it.";

@@ -49,6 +49,8 @@ fn spelled(kind: Kind, symbol: &'static str) -> &'static str {
         "ft/min" => "foot/minute",
         "in/s" => "inch/second",
         "ksi" => "1000 psi",
+        "mm²" => "millimetre^2",
+        "in²" => "inch^2",
         "min" => "minute",
         "h" => "hour",
         "s" => "second",
