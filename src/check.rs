@@ -2,12 +2,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::io::Write as _;
-use std::ops::Range;
 
 use anyhow::{Result, bail};
 use drivecourse_course::expand::{CourseData, Expander};
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Plan, Problem, System};
+use drivecourse_machine::{MOST_ATTEMPTS, Plan, Problem, System};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Item, Roster, Secret, Setting, Used, read_items};
@@ -26,8 +25,8 @@ pub(crate) fn run(options: &cli::Check) -> Result<()> {
     let mut check = Check { assets: &assets, found: Vec::new(), notes: Vec::new() };
     let sound = broken.is_empty();
     check.found.extend(broken.into_iter().map(|found| Found {
+        place: place_of(&found.report, &found.file),
         file: found.file,
-        place: None,
         what: found.problem.what,
         mend: found.problem.mend,
         report: found.report,
@@ -41,6 +40,12 @@ pub(crate) fn run(options: &cli::Check) -> Result<()> {
     check.exams(sound.then_some(&bank));
     check.rosters();
     check.tell(options, &bank)
+}
+
+/// Line and column that stand after the file at the beginning of a report.
+fn place_of(report: &str, file: &str) -> Option<(usize, usize)> {
+    let mut parts = report.strip_prefix(file)?.strip_prefix(':')?.splitn(3, ':');
+    Some((parts.next()?.parse().ok()?, parts.next()?.parse().ok()?))
 }
 
 /// Something wrong.
@@ -95,25 +100,15 @@ impl Check<'_> {
 
     /// Draws machines from every family.
     fn families(&mut self, bank: &Bank) {
-        let texts: BTreeMap<_, _> = self.texts("families/", ".toml").into_iter().collect();
         for plan in &bank.plans {
-            let path = format!("scenarios/families/{}.toml", plan.family.id);
-            let text = texts.get(&path).map_or("", String::as_str);
-            let mut rejected = 0;
-            for machine in 0..MACHINES {
-                match plan.draw(derive(0xc4ec, machine)) {
-                    Ok(case) => rejected += u64::from(case.rejected),
-                    Err(error) => {
-                        self.say(&path, text, error.into());
-                        break;
-                    }
-                }
-            }
+            // One machine could be drawn; now and then one cannot, and that is a question of rate.
+            let draws = (0..MACHINES).map(|machine| plan.draw(derive(0xc4ec, machine)));
+            let rejected: u64 = draws.map(|case| u64::from(case.map_or(MOST_ATTEMPTS, |case| case.rejected))).sum();
             let rate = rejected as f64 / MACHINES as f64;
             if rate > WASTEFUL {
                 self.notes.push(format!(
                     "{}: {rate:.0} machines are rejected for each one kept; narrow the draws that break a limit.",
-                    self.assets.shown(&path)
+                    self.assets.shown(&format!("scenarios/families/{}.toml", plan.family.id))
                 ));
             }
         }
@@ -138,6 +133,8 @@ impl Check<'_> {
         let named = |plan: &&Plan| item.families.is_empty() || item.families.contains(&plan.family.id);
         let plans: Vec<&Plan> = bank.plans.iter().filter(named).collect();
         let (mut reasons, mut fits) = (BTreeMap::new(), BTreeSet::new());
+        let mut dropped: BTreeMap<(usize, String), Vec<String>> = BTreeMap::new();
+        let mut settled = 0;
         for plan in &plans {
             for system in System::ALL {
                 let made = Setting::new(item, plan, system).and_then(|setting| {
@@ -147,7 +144,13 @@ impl Check<'_> {
                 match made {
                     Ok(setting) => {
                         fits.insert(&plan.family.id);
-                        self.note_dropped(path, item, &setting);
+                        settled += 1;
+                        for (part, causes) in setting.harmless().dropped.iter().enumerate() {
+                            for cause in causes {
+                                let at = format!("{} ({})", plan.family.id, system.code());
+                                dropped.entry((part, cause_name(cause))).or_default().push(at);
+                            }
+                        }
                     }
                     Err(error) => {
                         reasons.entry(&plan.family.id).or_insert_with(|| why(&error));
@@ -155,7 +158,13 @@ impl Check<'_> {
                 }
             }
         }
-        let span = || heading(text, &item.span);
+        let file = self.assets.shown(path);
+        self.notes.extend(dropped.into_iter().map(|((part, cause), places)| {
+            let places = if places.len() == settled { "all families".to_owned() } else { places.join(", ") };
+            let part = part_letter(part);
+            format!("{file}: {} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {places}", item.id)
+        }));
+        let span = || item.span.clone();
         let list = |reasons: &BTreeMap<&String, String>| {
             reasons.iter().map(|(family, reason)| format!("{family}: {reason}")).collect::<Vec<_>>().join("; ")
         };
@@ -166,22 +175,6 @@ impl Check<'_> {
         } else if !item.families.is_empty() && !reasons.is_empty() {
             let what = format!("The item {:?} names families that do not fit it. {}.", item.id, list(&reasons));
             self.say(path, text, Problem::at(span(), what, "Take them out of its families, or mend the family."));
-        }
-    }
-
-    fn note_dropped(&mut self, path: &str, item: &Item, setting: &Setting) {
-        for (index, dropped) in setting.harmless().dropped.iter().enumerate() {
-            for cause in dropped {
-                self.notes.push(format!(
-                    "{}: {} ({}), {}, {}: “{}” makes no difference there and is not diagnosed.",
-                    self.assets.shown(path),
-                    item.id,
-                    part_letter(index),
-                    setting.plan.family.id,
-                    setting.system.code(),
-                    cause_name(cause)
-                ));
-            }
         }
     }
 
@@ -281,11 +274,4 @@ impl Check<'_> {
             _ => bail!("{sum} problems were found"),
         }
     }
-}
-
-/// The first line of `span` that is not empty: a whole item is too long to point at.
-fn heading(text: &str, span: &Range<usize>) -> Range<usize> {
-    let part = text.get(span.clone()).unwrap_or("");
-    let end = part.find('\n').unwrap_or(part.len());
-    span.start..span.start + end
 }

@@ -100,7 +100,7 @@ impl Session<'_> {
         let text = String::from_utf8_lossy(&bytes).trim().to_owned();
         if !self.live {
             // From a pipe nobody sees what was typed: show it.
-            let shown: String = text.chars().filter(|c| !c.is_control()).take(200).collect();
+            let shown: String = text.chars().filter(|c| !is_hidden(*c)).take(200).collect();
             self.say(&format!("{shown}\n"))?;
         }
         Ok(Some(text))
@@ -181,6 +181,12 @@ impl Session<'_> {
         }
         self.say(&text)
     }
+}
+
+/// Characters that steer a terminal or turn the writing direction instead of being seen.
+fn is_hidden(c: char) -> bool {
+    c.is_control()
+        || matches!(c, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}')
 }
 
 fn ask(question: &Question, part: &Part, index: usize) -> String {

@@ -215,7 +215,9 @@ impl Node {
 
     fn inside(&self, word: &dyn Fn(&str, Option<&str>) -> String, level: u8) -> String {
         let text = self.text(word);
-        if self.level() < level { format!("({text})") } else { text }
+        // A reading in fractions, 2 47/64 in, would run together with the signs beside it.
+        let mixed = level >= 2 && matches!(self, Self::Name(..)) && has_fraction(&text);
+        if self.level() < level || mixed { format!("({text})") } else { text }
     }
 
     /// Presentation MathML (without the outer `math` element), each input replaced by what `word`
@@ -263,6 +265,11 @@ impl Node {
 fn angled(function: &str, args: &[Node]) -> Vec<Node> {
     let angle = matches!(function, "sin" | "cos" | "tan" | "cot");
     args.iter().map(|arg| if angle { arg.in_degrees() } else { arg.clone() }).collect()
+}
+
+/// Whether a stroke stands between two figures, as in 47/64.
+fn has_fraction(text: &str) -> bool {
+    text.as_bytes().windows(3).any(|at| at[0].is_ascii_digit() && at[1] == b'/' && at[2].is_ascii_digit())
 }
 
 /// A whole number in raised figures; nothing for anything else.
@@ -520,6 +527,8 @@ mod tests {
         assert_eq!(shown("x^n"), "12¹²");
         assert_eq!(shown("x^2"), "12²");
         assert_eq!(shown("x^-1"), "12^(−1)");
+        let scale = Formula::read("4 * m / (a + m)^2").unwrap().body.text(&|_, _| "2 47/64 in".into());
+        assert_eq!(scale, "4 × (2 47/64 in) / (2 47/64 in + 2 47/64 in)²");
     }
 
     #[test]

@@ -48,6 +48,10 @@ pub enum Instrument {
     Protractor,
     /// Power meter in the motor's supply: 0.1 kW, or 0.1 hp.
     PowerMeter,
+    /// Scale beside a sight glass, or a dipstick: 1 mm, or 1/32 in.
+    SightGlass,
+    /// Low-pressure gauge: 0.5 kPa, or 0.1 psi.
+    PressureGauge,
 }
 
 /// Step of an instrument in one system: the unit it is marked in, the step, and how it is written.
@@ -76,6 +80,8 @@ impl Instrument {
             Self::Tachometer => "tachometer",
             Self::Protractor => "protractor",
             Self::PowerMeter => "power meter",
+            Self::SightGlass => "sight glass",
+            Self::PressureGauge => "pressure gauge",
         }
     }
 
@@ -102,6 +108,10 @@ impl Instrument {
             (Self::Protractor, _) => ("°", 1.0, Places(0)),
             (Self::PowerMeter, System::Si) => ("kW", 0.1, Places(1)),
             (Self::PowerMeter, System::Us) => ("hp", 0.1, Places(1)),
+            (Self::SightGlass, System::Si) => ("mm", 1.0, Places(0)),
+            (Self::SightGlass, System::Us) => ("in", 1.0 / 32.0, Fraction(32)),
+            (Self::PressureGauge, System::Si) => ("kPa", 0.5, Places(1)),
+            (Self::PressureGauge, System::Us) => ("psi", 0.1, Places(1)),
         };
         Step { unit, step, figures }
     }

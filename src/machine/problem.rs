@@ -51,7 +51,14 @@ impl Problem {
             None => format!("{file}: {}", self.what),
         };
         if let (Some((line, column)), Some(span)) = (self.line_column(text), &self.span) {
-            let shown = text.lines().nth(line - 1).unwrap_or("").replace('\t', " ");
+            // A line of a hostile file must not steer the terminal or turn its text.
+            let plain = |c: char| match c {
+                '\t' => ' ',
+                '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' => '\u{fffd}',
+                c if c.is_control() => '\u{fffd}',
+                c => c,
+            };
+            let shown: String = text.lines().nth(line - 1).unwrap_or("").chars().map(plain).collect();
             let width = shown.chars().count().saturating_sub(column - 1);
             let length = text.get(span.clone()).map_or(1, |part| part.lines().next().unwrap_or("").chars().count());
             let marks = "^".repeat(length.clamp(1, width.max(1)));

@@ -133,7 +133,11 @@ const fn usual(kind: Kind) -> (Display, Display) {
         Kind::TemperatureRise => (d("°C", Places(1)), d("°F", Places(1))),
         Kind::Time => (d("min", Significant(3)), d("min", Significant(3))),
         Kind::Conductance => (d("W/K", Significant(3)), d("Btu/(h·°F)", Significant(3))),
-        Kind::Area => (d("mm²", Significant(3)), d("in²", Significant(3))),
+        Kind::Viscosity => (d("mm²/s", Significant(3)), d("cSt", Significant(3))),
+        Kind::Area => (d("m²", Significant(3)), d("in²", Significant(3))),
+        Kind::Volume => (d("L", Significant(3)), d("US gal", Significant(3))),
+        Kind::Density => (d("kg/m³", Significant(3)), d("lb/US gal", Significant(3))),
+        Kind::Expansion => (d("1/°C", Significant(3)), d("1/°F", Significant(3))),
     }
 }
 

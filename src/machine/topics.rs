@@ -8,6 +8,7 @@ mod fasten;
 mod heat;
 mod load;
 mod mount;
+mod oil;
 
 use crate::quantity::Quantity;
 use crate::relation::Relation;
@@ -28,6 +29,7 @@ pub struct Topic {
 /// Every topic, in the order a learner meets them.
 pub static ALL: &[Topic] = &[
     Topic { id: "mount", title: "Mounting and soft foot", quantities: mount::QUANTITIES, relations: mount::relations },
+    Topic { id: "oil", title: "Oil, level and breather", quantities: oil::QUANTITIES, relations: oil::relations },
     Topic { id: "drive", title: "The drive train", quantities: drive::QUANTITIES, relations: drive::relations },
     Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::relations },
     Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },

@@ -34,8 +34,8 @@ typed! {
     Length => Length, Angle => Angle, Mass => Mass, LinearMassDensity => MassPerLength, Force => Force,
     Torque => Torque, Power => Power, AngularVelocity => Speed, Velocity => Velocity, Pressure => Stress,
     Temperature => Temperature, TemperatureRise => TemperatureRise, Time => Time, ThermalConductance => Conductance,
-    Ratio => Ratio,
-    Area => Area,
+    Ratio => Ratio, KinematicViscosity => Viscosity, Area => Area, Volume => Volume, MassDensity => Density,
+    TemperatureCoefficient => Expansion,
 }
 
 impl Typed for u32 {

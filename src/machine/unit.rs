@@ -50,8 +50,16 @@ pub enum Kind {
     Time,
     /// Heat flow for each degree of rise.
     Conductance,
+    /// Kinematic viscosity.
+    Viscosity,
     /// Area.
     Area,
+    /// Volume.
+    Volume,
+    /// Mass of a volume.
+    Density,
+    /// Expansion, as a share for each degree.
+    Expansion,
 }
 
 impl Kind {
@@ -77,7 +85,11 @@ impl Kind {
             Self::TemperatureRise => "a temperature difference",
             Self::Time => "a time",
             Self::Conductance => "a heat flow per degree",
+            Self::Viscosity => "a viscosity",
             Self::Area => "an area",
+            Self::Volume => "a volume",
+            Self::Density => "a density",
+            Self::Expansion => "an expansion per degree",
         }
     }
 }
@@ -188,6 +200,12 @@ macro_rules! unit {
 
 /// International table British thermal unit in joules (NIST SP 811, B.8).
 const BTU: f64 = 1_055.055_852_62;
+
+/// Pound in kilograms, exact by definition (NIST SP 811, B.8).
+const POUND: f64 = 0.453_592_37;
+
+/// US gallon, 231 in³, in cubic metres, exact by definition (NIST SP 811, B.8).
+const US_GALLON: f64 = 3.785_411_784e-3;
 
 /// Every unit the program reads and prints.
 pub static UNITS: &[Unit] = &[
@@ -373,14 +391,23 @@ pub static UNITS: &[Unit] = &[
             "btu/(h R)"
         ]
     ),
-    unit!(
-        "mm²",
-        Area,
-        Area,
-        area::square_millimeter,
-        ["mm^2", "mm2", "sq mm", "square mm", "square millimetre", "square millimeter"]
-    ),
-    unit!("in²", Area, Area, area::square_inch, ["in^2", "in2", "sq in", "square in", "square inch", "square inches"]),
+    unit!("mm²/s", Viscosity, 1e-6, ["mm^2/s", "square mm per second", "mm²/sec"]),
+    unit!("cSt", Viscosity, 1e-6, ["centistoke"]),
+    unit!("m²", Area, Area, area::square_meter, ["m^2", "sq m", "square metre", "square meter"]),
+    unit!("cm²", Area, Area, area::square_centimeter, ["cm^2", "sq cm", "square centimetre", "square centimeter"]),
+    unit!("mm²", Area, Area, area::square_millimeter, ["mm^2", "sq mm", "square millimetre", "square millimeter"]),
+    unit!("in²", Area, Area, area::square_inch, ["in^2", "sq in", "square inch", "square inches"]),
+    unit!("ft²", Area, Area, area::square_foot, ["ft^2", "sq ft", "square foot", "square feet"]),
+    unit!("L", Volume, Volume, volume::liter, ["litre", "liter", "ltr", "dm³", "dm^3", "dm3"]),
+    unit!("mL", Volume, Volume, volume::milliliter, ["millilitre", "milliliter", "cm³", "cm^3", "cm3", "cc"]),
+    unit!("US gal", Volume, US_GALLON, ["gal", "gallon", "US gallon"]),
+    unit!("US qt", Volume, US_GALLON / 4.0, ["qt", "quart", "US quart"]),
+    unit!("in³", Volume, US_GALLON / 231.0, ["in^3", "in3", "cu in", "cubic inch", "cubic inches"]),
+    unit!("kg/m³", Density, MassDensity, mass_density::kilogram_per_cubic_meter, ["kg/m^3", "kg/m3"]),
+    unit!("g/cm³", Density, MassDensity, mass_density::gram_per_cubic_centimeter, ["g/cm^3", "g/cm3", "kg/L", "g/mL"]),
+    unit!("lb/US gal", Density, POUND / US_GALLON, ["lb/gal", "lb per gal", "lb per gallon", "lb/gallon"]),
+    unit!("1/°C", Expansion, 1.0, ["/°C", "per °C", "1/C", "/C", "per C", "1/K", "/K", "per K", "per kelvin"]),
+    unit!("1/°F", Expansion, 1.8, ["/°F", "per °F", "1/F", "/F", "per F"]),
 ];
 
 #[cfg(test)]
@@ -410,6 +437,13 @@ mod tests {
             (Kind::Speed, "r/min", 1.047_198e-1),
             (Kind::TemperatureRise, "°F", 5.0 / 9.0),
             (Kind::Conductance, "Btu/(h·°F)", 2.930_711e-1 * 1.8),
+            (Kind::Viscosity, "cSt", 1e-6),
+            (Kind::Volume, "US gal", 3.785_412e-3),
+            (Kind::Volume, "US qt", 9.463_529e-4),
+            (Kind::Volume, "in³", 1.638_706e-5),
+            (Kind::Area, "in²", 6.4516e-4),
+            (Kind::Density, "lb/US gal", 1.198_264e2),
+            (Kind::Expansion, "1/°F", 1.8),
         ] {
             approx::assert_relative_eq!(base(kind, symbol, 1.0), factor, max_relative = 5e-7);
         }

@@ -37,10 +37,12 @@
     for (const menu of menus) if (!menu.contains(event.target)) menu.open = false;
   });
 
-  // A worked example stands open, in the one system of units the reader has chosen.
+  // A worked example stands open, in the system of units the reader has chosen, or else in the first.
   const openWorked = () => {
-    if (!document.documentElement.dataset.units) return;
-    for (const details of document.querySelectorAll(".worked details.question")) details.open = true;
+    for (const example of document.querySelectorAll(".worked")) {
+      const shown = [...example.querySelectorAll("details.question")].find((details) => details.checkVisibility());
+      if (shown) shown.open = true;
+    }
   };
   openWorked();
   for (const chooser of document.querySelectorAll("[data-choose-units]")) chooser.addEventListener("click", openWorked);

@@ -57,6 +57,7 @@ pub(super) struct CheckKeys {
 pub(super) struct FigureKeys {
     pub(super) name: Spanned<String>,
     pub(super) family: Option<Spanned<String>>,
+    pub(super) fault: Option<Spanned<String>>,
     pub(super) seed: Option<u64>,
     #[serde(default)]
     pub(super) caption: String,

@@ -133,7 +133,9 @@ impl<'a> Questions<'a> {
         };
         let wanted = systems(keys.units);
         let draw = |plan: &Plan, seed: u64| -> Result<Vec<(System, Figure)>, Problem> {
-            let case = plan.draw(seed).map_err(|error| Problem::whole(error.to_string(), ""))?;
+            let faults = faults(plan, keys.fault.as_ref())?;
+            let case = plan.draw_with(seed, faults.as_deref());
+            let case = case.map_err(|error| Problem::whole(error.to_string(), ""))?;
             let one = |system: &System| {
                 let portrait = Portrait::of_case(&format!("{}-{}", spot.id, system.code()), &case, *system);
                 let figure = portrait.draw(keys.name.get_ref()).map_err(|error| undrawn(&error))?;
@@ -322,6 +324,19 @@ impl<'a> Questions<'a> {
             },
             solutions: each(&|index| self.cards.solution_html(question, index, show == Show::Practice))?,
         })
+    }
+}
+
+/// The faults a picture's machine must have: `None` leaves them to the family, `"none"` asks for a healthy one.
+fn faults(plan: &Plan, wanted: Option<&Spanned<String>>) -> Result<Option<Vec<usize>>, Problem> {
+    let Some(wanted) = wanted else { return Ok(None) };
+    if wanted.get_ref() == "none" {
+        return Ok(Some(Vec::new()));
+    }
+    let known = plan.family.faults.iter();
+    match known.clone().position(|fault| fault.id == *wanted.get_ref()) {
+        Some(place) => Ok(Some(vec![place])),
+        None => Err(unknown(wanted, "fault", known.map(|fault| fault.id.as_str()))),
     }
 }
 

@@ -156,7 +156,11 @@ pub fn examples(kind: Kind) -> &'static str {
         Kind::TemperatureRise => "35 °C or 63 °F",
         Kind::Time => "90 min or 1.5 h",
         Kind::Conductance => "12 W/K or 23 Btu/(h·°F)",
-        Kind::Area => "157 mm² or 0.142 in²",
+        Kind::Viscosity => "68 mm²/s or 68 cSt",
+        Kind::Area => "0.08 m² or 124 in²",
+        Kind::Volume => "2.5 L or 2.6 US qt",
+        Kind::Density => "890 kg/m³ or 7.43 lb/US gal",
+        Kind::Expansion => "0.0007 1/°C or 0.0004 1/°F",
     }
 }
 

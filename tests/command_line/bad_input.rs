@@ -1,0 +1,203 @@
+//! Broken files: what, where, how to mend, and nothing half-written.
+
+use crate::exam::roster;
+use crate::{Place, tree};
+
+/// Breaks a file of a module, and expects each command to refuse it with these words, changing nothing.
+fn broken(file: &str, from: &str, to: &str, says: &[&str]) {
+    let place = Place::new();
+    place.module("plant");
+    place.write("roster.csv", roster());
+    let file = format!("plant/scenarios/{file}");
+    place.mend(&file, from, to);
+    let before = tree(&place.path("."));
+    for arguments in [
+        &["papers", "--roster", "roster.csv", "--secret", "secret", "--out", "exam"][..],
+        &["build", "--out", "course"],
+        &["practise"],
+        &["look"],
+        &["check"],
+    ] {
+        let ran = place.run(&[arguments, &["--module", "plant"]].concat());
+        assert_eq!(ran.code, 1, "{arguments:?}: {}{}", ran.out, ran.err);
+        // What `check` finds is its result.
+        let said = if arguments == ["check"] { ran.out } else { ran.err };
+        for part in says {
+            assert!(said.contains(part), "{arguments:?}: {part:?} is not in:\n{said}");
+        }
+        let (line, column) = said.lines().find_map(|line| place_in(line, &file)).unwrap_or_else(|| panic!("{said}"));
+        let text = place.text(&file);
+        let shown = text.lines().nth(line - 1).unwrap();
+        assert!(said.contains(&format!("{line} | {shown}")), "the line is shown: {said}");
+        let pointer = said.lines().find(|line| line.trim_start_matches([' ', '|']).starts_with('^')).unwrap();
+        assert_eq!(pointer.find('^').unwrap() - pointer.find('|').unwrap(), column + 1, "{said}");
+    }
+    assert!(before == tree(&place.path(".")), "nothing was written");
+}
+
+/// Line and column of a report about `file`.
+fn place_in(line: &str, file: &str) -> Option<(usize, usize)> {
+    let mut parts = line.strip_prefix(file)?.strip_prefix(':')?.splitn(3, ':');
+    Some((parts.next()?.parse().ok()?, parts.next()?.parse().ok()?))
+}
+
+#[test]
+fn broken_families() {
+    let family = "families/mixer.toml";
+    let limit = "\"heat.sump_limit\" = \"200 °F\"";
+    broken(family, limit, "\"heat.sump_limit\" = \"200 mm\"", &["a length", "a temperature is wanted", "^^^"]);
+    broken(family, limit, "\"heat.sump_limt\" = \"200 °F\"", &["heat.sump_limt", "heat.sump_limit"]);
+    broken(family, limit, "\"heat.sump_limit\" = ", &["This is not valid here"]);
+    broken(family, "[fixed]", "[fixd]", &["fixd", "fixed"]);
+}
+
+#[test]
+fn broken_items() {
+    let item = "items/heat.toml";
+    broken(item, "ask = \"heat.rise\"", "ask = \"heat.ryse\"", &["heat.ryse", "heat.rise"]);
+    broken(item, "topic = \"heat\"", "topic = \"haet\"", &["haet", "heat"]);
+    broken(item, "skill = \"rise-and-limits\"", "skil = \"rise-and-limits\"", &["unknown field `skil`"]);
+    broken(item, "[[item]]", "[[item", &["This is not valid here"]);
+    broken(item, "id = \"allowed-today\"", "id = \"rise-over-ambient\"", &["rise-over-ambient", "another"]);
+}
+
+#[test]
+fn a_family_that_never_keeps_its_limits_is_named() {
+    let place = Place::new();
+    place.module("plant");
+    let family = "plant/scenarios/families/mixer.toml";
+    let text = place.text(family);
+    place.write(
+        family,
+        format!("{text}\n[[limit]]\nquantity = \"heat.ambient\"\nat_least = \"90 °C\"\nbecause = \"no such day\"\n"),
+    );
+    place.write("roster.csv", roster());
+    let at = format!("{family}:{}:12", text.lines().count() + 3);
+    let says = ["No machine of the family \"mixer\" could be drawn", "no such day", "Widen the limit", &at];
+    for command in [
+        &["look"][..],
+        &["practise", "--count", "1"],
+        &["build"],
+        &["papers", "--roster", "roster.csv", "--secret", "secret", "--out", "exam"],
+    ] {
+        place.run(&[command, &["--module", "plant"]].concat()).refused(&says);
+    }
+    let ran = place.run(&["check", "--module", "plant"]);
+    assert!(ran.code == 1 && says.iter().all(|part| ran.out.contains(part)), "{}", ran.out);
+}
+
+#[test]
+fn broken_exams_and_rosters() {
+    let place = Place::new();
+    place.write("roster.csv", roster());
+    let papers = |exam: &str, roster: &str| {
+        let ran = place.run(&["papers", "--exam", exam, "--roster", roster, "--secret", "secret", "--out", "exam"]);
+        assert!(place.is_empty("exam") && !place.path("exam").exists(), "nothing was written");
+        ran
+    };
+    let head = "title = \"x\"\nminutes = 60\npass = \"70 %\"\n";
+    let exams: [(&str, &str, &[&str]); 7] = [
+        ("[[row]]\ntopic = \"chian\"\ncount = 2\n", "5:9", &["\"chian\"", "The topics are mount", "^^^^^^^"]),
+        (
+            "[[row]]\nskill = \"nosuch\"\ncount = 2\n\n[[row]]\ntopic = \"chain\"\nsafety_only = true\ncount = 1\n",
+            "5:9",
+            &["nosuch", "drivecourse check"],
+        ),
+        ("[[row]]\ntopic = \"chain\"\ncount = 0\n", "6:9", &["^"]),
+        ("[[row]]\ntopic = \"chain\"\ncount = 2\nfamilies = [\"mixr\"]\n", "exam.toml", &["mixr"]),
+        ("[[row]]\ntopic = \"chain\"\ncount = 2\n", "exam.toml: No row makes sure", &["no_safety = true"]),
+        ("[[row]\n", "exam.toml:4:", &["This is not valid here"]),
+        ("", "exam.toml", &["row"]),
+    ];
+    for (rows, at, says) in exams {
+        place.write("exam.toml", format!("{head}{rows}"));
+        papers("exam.toml", "roster.csv").refused(&[&[at], says].concat());
+    }
+    place.write("exam.toml", format!("{}[[row]]\ntopic = \"chain\"\ncount = 2\n", head.replace("70 %", "170 %")));
+    papers("exam.toml", "roster.csv").refused(&["exam.toml:3:8", "170 %"]);
+
+    let rosters: [(&str, &str, &[&str]); 8] = [
+        ("id,name\na1,Ada\nA1,Bo\n", "r.csv:3:1", &["The id \"A1\" stands twice", "| A1,Bo", "^^^^^", "another id"]),
+        ("id,name\na1,Ada\na2,ada\n", "r.csv:3:1", &["Two people are called", "tells them apart"]),
+        ("id,name\na/1,Ada\n", "r.csv:2:1", &["\"a/1\" is no id", "such as a07"]),
+        ("id,name,units\na1,Ada,metric\n", "r.csv:2:1", &["\"metric\"", "Write si or us"]),
+        ("id,nam\na1,Ada\n", "r.csv", &["no column \"name\"", "\"nam\""]),
+        ("id,name\n", "r.csv", &["names nobody"]),
+        ("id,name\na1,\"Ada\n", "r.csv:2:4", &["never closed"]),
+        ("id,name\na1,A\u{202e}da\n", "r.csv:2:1", &["U+202E", "Type it again"]),
+    ];
+    for (text, at, says) in rosters {
+        place.write("r.csv", text);
+        papers("first-check", "r.csv").refused(&[&[at], says].concat());
+    }
+    place.write("r.toml", "[[person]]\nid = \"a1\"\nname = \"Ada\"\nshift = \"day\"\n");
+    papers("first-check", "r.toml").refused(&["r.toml:4:1", "unknown field `shift`"]);
+}
+
+#[test]
+fn files_that_are_not_utf8() {
+    let place = Place::new();
+    place.module("plant");
+    place.write("roster.csv", roster());
+    place.write("latin.csv", b"id,name\na1,Ad\xe9le\n");
+    place.write("latin.toml", b"title = \"x\"\nminutes = 60\n# \xe9\n");
+    let papers = ["papers", "--secret", "secret", "--out", "exam"];
+    place.run(&[&papers[..], &["--roster", "latin.csv"]].concat()).refused(&["latin.csv:2:", "UTF-8"]);
+    let exam = ["--roster", "roster.csv", "--exam", "latin.toml"];
+    place.run(&[&papers[..], &exam].concat()).refused(&["latin.toml:3:", "UTF-8"]);
+    for file in ["families/mixer.toml", "items/heat.toml", "rosters/tarn-ridge.csv", "exams/first-check.toml"] {
+        let file = format!("plant/scenarios/{file}");
+        let sound = place.text(&file);
+        place.write(&file, [sound.as_bytes(), b"# \xff\n"].concat());
+        let ran = place.run(&["check", "--module", "plant"]);
+        assert!(ran.code == 1 && ran.out.contains(&file) && ran.out.contains("UTF-8"), "{}{}", ran.out, ran.err);
+        place.write(&file, sound);
+    }
+    place.run(&["check", "--module", "plant"]).done();
+    assert!(place.is_empty("exam") && !place.path("secret").exists());
+}
+
+#[test]
+fn modules_that_are_none() {
+    let place = Place::new();
+    std::fs::create_dir(place.path("empty")).unwrap();
+    for command in [&["check"][..], &["build"], &["look"], &["practise"]] {
+        place.run(&[command, &["--module", "gone"]].concat()).refused(&["no folder gone", "--module"]);
+        let says = ["empty is no module", "book, scenarios and theme"];
+        place.run(&[command, &["--module", "empty"]].concat()).refused(&says);
+    }
+    assert!(place.is_empty("."));
+}
+
+/// A full disk: a small file system in memory, where this user may make one.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_full_disk_leaves_nothing_half_written() {
+    use std::process::Command;
+    let place = Place::new();
+    place.write("roster.csv", roster());
+    std::fs::create_dir(place.path("disk")).unwrap();
+    // In a space of its own for mounts, so that nothing outside this test sees it.
+    let run = |arguments: &str| {
+        let script = format!(
+            "mount -t tmpfs -o size=256k none disk || exit 99; '{}' {arguments}; echo code $?; find disk -type f",
+            crate::PROGRAM
+        );
+        let output =
+            Command::new("unshare").args(["-m", "-r", "sh", "-c", &script]).current_dir(place.path(".")).output();
+        output.ok().filter(|output| output.status.code() != Some(99) && output.status.code() != Some(1))
+    };
+    for arguments in [
+        "papers --roster roster.csv --secret secret --out disk/exam",
+        "build --out disk/course",
+        "demo --out disk/demo",
+    ] {
+        let Some(output) = run(arguments) else {
+            println!("skipped: this user may not make a small file system");
+            return;
+        };
+        let (out, err) = (String::from_utf8(output.stdout).unwrap(), String::from_utf8(output.stderr).unwrap());
+        assert_eq!(out, "code 1\n", "{arguments}: {err}");
+        assert!(err.contains("o space left") && err.contains("disk/"), "{arguments}: {err}");
+    }
+}

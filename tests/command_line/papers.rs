@@ -1,0 +1,176 @@
+//! `papers`: the same papers again, different ones under another secret, and nothing given away.
+
+use serde_json::Value;
+
+use crate::exam::{graded, make, parts, roster};
+use crate::{Place, plain, tree};
+
+/// The figures in a secret file: all of them, and each group.
+fn figures(secret: &str) -> Vec<String> {
+    let line = secret.lines().nth(1).unwrap();
+    let groups = line.split_whitespace().map(str::to_owned);
+    groups.chain([line.to_owned(), line.replace(' ', "")]).collect()
+}
+
+#[test]
+fn papers_come_again_byte_for_byte_and_only_under_the_same_secret() {
+    let place = Place::new();
+    let made = make(&place, "exam");
+    assert!(made.err.contains("made a new secret in secret") && made.err.lines().count() == 1, "{}", made.err);
+    let said = made.done();
+    for named in ["exam/papers", "exam/keys", "exam/exam.json", "exam/responses.csv"] {
+        assert!(said.contains(named) && place.path(named).exists(), "{said}");
+    }
+    let first = tree(&place.path("exam"));
+    assert_eq!(first.keys().filter(|path| path.starts_with("papers")).count(), 14);
+    assert_eq!(first.keys().filter(|path| path.starts_with("keys")).count(), 14);
+
+    let other = Place::new();
+    other.write("secret", place.text("secret"));
+    assert_eq!(make(&other, "deep/er").err, "");
+    assert!(first == tree(&other.path("deep/er")), "the same secret, roster and exam: the same bytes");
+
+    let stranger = Place::new();
+    make(&stranger, "exam").done();
+    let record = |place: &Place| serde_json::from_str::<Value>(&place.text("exam/exam.json")).unwrap();
+    let (ours, theirs) = (record(&place), record(&stranger));
+    for (ours, theirs) in ours["papers"].as_array().unwrap().iter().zip(theirs["papers"].as_array().unwrap()) {
+        assert_eq!(ours["candidate"], theirs["candidate"]);
+        for field in ["code", "digest", "questions"] {
+            assert_ne!(ours[field], theirs[field], "{field}");
+        }
+    }
+
+    // A second run never touches an exam that was printed.
+    make(&place, "exam").refused(&["exam", "holds an exam already", "--out"]);
+    assert!(first == tree(&place.path("exam")));
+
+    // A resit repeats no machine.
+    let resit = ["papers", "--roster", "roster.csv", "--secret", "secret", "--sitting", "2", "--after", "exam"];
+    place.run(&[&resit[..], &["--out", "resit"]].concat()).done();
+    let cases = |file: &str| -> Vec<String> {
+        let record: Value = serde_json::from_str(&place.text(file)).unwrap();
+        let papers = record["papers"].as_array().unwrap().clone();
+        papers
+            .iter()
+            .flat_map(|paper| paper["questions"].as_array().unwrap().clone())
+            .map(|q| q["case"].to_string())
+            .collect()
+    };
+    let before = cases("exam/exam.json");
+    assert!(cases("resit/exam.json").iter().all(|case| !before.contains(case)));
+}
+
+#[test]
+fn the_secret_stays_secret() {
+    let place = Place::new();
+    let made = make(&place, "exam");
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        let mode = std::fs::metadata(place.path("secret")).unwrap().permissions().mode();
+        assert_eq!(mode & 0o777, 0o600);
+    }
+    let figures = figures(&place.text("secret"));
+    let graded = place.run(&["grade", "exam", "exam/responses.csv", "--json"]);
+    let damaged = place.text("secret").replacen(&figures[0], "0000000000000000", 1);
+    place.write("damaged", damaged);
+    let refused = place.run(&["papers", "--roster", "roster.csv", "--secret", "damaged", "--out", "never"]);
+    assert!(refused.err.contains("damaged"), "{}", refused.err);
+    assert!(place.is_empty("never"));
+    let mut texts = vec![made.out, made.err, graded.out, graded.err, refused.out, refused.err];
+    texts.extend(tree(&place.path("exam")).values().map(|bytes| String::from_utf8_lossy(bytes).into_owned()));
+    assert!(texts.len() > 40);
+    for text in texts {
+        let text = text.to_lowercase();
+        assert!(figures.iter().all(|figures| !text.contains(figures.as_str())));
+    }
+}
+
+#[test]
+fn a_paper_gives_nothing_away() {
+    let place = Place::new();
+    make(&place, "exam").done();
+    let graded = graded(&place, &["exam", "exam/responses.csv"]);
+    let record: Value = serde_json::from_str(&place.text("exam/exam.json")).unwrap();
+    let papers = record["papers"].as_array().unwrap();
+    let mut compared = 0;
+    for paper in papers {
+        let (id, code) = (paper["candidate"]["id"].as_str().unwrap(), paper["code"].as_str().unwrap());
+        let html = place.text(&format!("exam/papers/{id}-{code}.html"));
+        assert!(html.contains(code) && html.contains(paper["candidate"]["name"].as_str().unwrap()));
+        assert!(html.contains("Invented Mill"));
+        let mut secrets = vec![
+            record["scenario"].as_str().unwrap().to_owned(),
+            record["key_check"].as_str().unwrap().to_owned(),
+            paper["digest"].as_str().unwrap().to_owned(),
+        ];
+        for question in paper["questions"].as_array().unwrap() {
+            for field in ["seed", "case"] {
+                let figures = question[field].as_str().unwrap();
+                secrets.push(figures.to_owned());
+                secrets.push(u64::from_str_radix(figures, 16).unwrap().to_string());
+            }
+            secrets.push(format!("\"{}\"", question["family"].as_str().unwrap()));
+        }
+        for other in papers.iter().filter(|other| other["code"] != paper["code"]) {
+            secrets.push(other["code"].as_str().unwrap().to_owned());
+            secrets.push(other["candidate"]["name"].as_str().unwrap().to_owned());
+        }
+        let lower = html.to_lowercase();
+        for secret in secrets {
+            assert!(!lower.contains(&secret.to_lowercase()), "{id}'s paper holds {secret}");
+        }
+        // Numbers stand on a paper as givens, in the words of a question and as axes of a picture;
+        // an answer may equal one of those by chance, but nowhere else may one stand.
+        let shown = plain(&without(&without(&html, "<table class=\"givens\"", "</table>"), "<svg", "</svg>"));
+        for (_, _, part) in parts(&graded).iter().filter(|(of, _, _)| of == code) {
+            let expected = plain(part["expected"].as_str().unwrap());
+            if !expected.ends_with(|c: char| c.is_ascii_digit()) && expected.starts_with(|c: char| c.is_ascii_digit()) {
+                compared += 1;
+                assert!(!shown.contains(&format!(">{expected}<")), "{id}'s paper shows {expected}");
+                let asked = part["asked"].as_str().unwrap();
+                assert!(!shown.contains(&expected) || plain(asked).contains(&expected), "{id}'s paper says {expected}");
+            }
+            if expected.len() > 6 && expected.split(' ').all(|word| word.len() == 1) {
+                assert!(!shown.contains(&expected), "{id}'s paper shows the order {expected}");
+            }
+        }
+    }
+    assert!(compared > 40, "only {compared} answers were looked for");
+}
+
+/// The text without what stands between `from` and `to`.
+fn without(text: &str, from: &str, to: &str) -> String {
+    let mut out = String::new();
+    let mut rest = text;
+    while let Some(start) = rest.find(from) {
+        out.push_str(&rest[..start]);
+        rest = rest[start..].split_once(to).map_or("", |(_, after)| after);
+    }
+    out + rest
+}
+
+#[test]
+fn what_stands_in_the_way_is_said_and_nothing_is_left_behind() {
+    let place = Place::new();
+    place.write("roster.csv", roster());
+    place.write("file", "keep");
+    place.write("secret", "drivecourse secret 1\nnot figures\n");
+    let papers = |roster: &str, secret: &str, out: &str, more: &[&str]| {
+        place.run(&[&["papers", "--roster", roster, "--secret", secret, "--out", out], more].concat())
+    };
+    papers("roster.csv", "secret", "exam", &[]).refused(&["secret", "damaged", "64 hexadecimal figures"]);
+    papers("roster.csv", "roster.csv", "exam", &[]).refused(&["roster.csv", "not a secret file"]);
+    papers("rooster.csv", "new", "exam", &[]).refused(&["no file rooster.csv", "tarn-ridge.csv"]);
+    papers("roster.csv", "new", "exam", &["--exam", "last"]).refused(&["no file last", "first-check.toml"]);
+    papers("roster.csv", "new", "exam", &["--after", "gone"]).refused(&["gone is no exam folder", "exam.json"]);
+    papers("roster.csv", "new", "exam", &["--module", "gone"]).refused(&["no folder gone", "--module"]);
+    for (name, secret) in [("exam", "new"), ("exam.json", "new")] {
+        assert!(place.is_empty(name) && !place.path(secret).exists());
+    }
+    papers("roster.csv", "file/secret", "exam", &[]).refused(&["file is a file", "choose another folder"]);
+    papers("roster.csv", "new", "file/exam", &[]).refused(&["file is a file", "choose another folder"]);
+    assert_eq!(place.text("file"), "keep");
+    assert!(!place.path("exam").exists());
+}
