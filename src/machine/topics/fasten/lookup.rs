@@ -13,12 +13,15 @@ use crate::source::Source;
 use crate::source::Source::CommonPractice;
 use crate::typed::Choice;
 
-const THREAD_TABLES: Source = Source::published("ANSI B1.1 and ISO 261", "diameters and pitches");
+const DIAMETERS: Source = Source::published("ANSI B1.1 and ISO 261", "nominal diameters");
+const PITCHES: Source =
+    Source::published("ANSI B1.1 and ISO 261", "threads per inch and coarse pitches (metric ones from memory)");
 const AREAS: Source = Source::published(
     "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design; ISO 898-1",
-    "Table 8-2; tensile stress area",
+    "Table 8-2; stress area of the thread",
 );
-const STRENGTHS: Source = Source::published("SAE J429; ISO 898-1", "proof stress");
+const STRENGTHS: Source =
+    Source::published("SAE J429; ISO 898-1:1999", "proof stress (class 8.8 up to 16 mm from memory)");
 
 /// The threads as they are written, in the calculation's own order.
 pub(super) const THREADS: [&str; thread_sizes::ALL.len()] = {
@@ -155,7 +158,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         "fasten.bolt_dia": Length = thread(size).map(|thread| thread.diameter),
         from { size: Choice = "fasten.thread" },
         formula [],
-        source THREAD_TABLES,
+        source DIAMETERS,
         turns {
             "radius": thread(size).map(|thread| thread.diameter / 2.0) => "You gave the radius; the nominal diameter is the size that the thread is called by.";
             "across flats": thread(size).map(|thread| thread.diameter * 1.5) => "You gave the width across the flats of the head; the bolt is called by the diameter over its thread.";
@@ -169,7 +172,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         "fasten.pitch": Length = thread(size).map(|thread| thread.pitch),
         from { size: Choice = "fasten.thread" },
         formula [],
-        source THREAD_TABLES,
+        source PITCHES,
         turns {
             "other series": fine_for_coarse(size).map(|thread| thread.pitch) => "You took the pitch of the other series; coarse and fine threads of one diameter have different pitches.";
             "double thread": thread(size).map(|thread| thread.pitch * 2.0) => "You took two pitches; a bolt has a single thread and moves on one pitch a turn.";
