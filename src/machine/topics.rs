@@ -5,6 +5,7 @@
 mod align;
 mod chain;
 mod drive;
+mod fasten;
 mod heat;
 mod load;
 mod mount;
@@ -35,4 +36,10 @@ pub static ALL: &[Topic] = &[
     Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
     Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
     Topic { id: "align", title: "Alignment", quantities: align::QUANTITIES, relations: align::relations },
+    Topic {
+        id: "fasten",
+        title: "Bolts, keys and bushings",
+        quantities: fasten::QUANTITIES,
+        relations: fasten::relations,
+    },
 ];
