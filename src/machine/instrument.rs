@@ -48,6 +48,16 @@ pub enum Instrument {
     Protractor,
     /// Power meter in the motor's supply: 0.1 kW, or 0.1 hp.
     PowerMeter,
+    /// Voltmeter: 1 V.
+    Voltmeter,
+    /// Clamp ammeter: 0.1 A.
+    Ammeter,
+    /// Vibration meter, velocity: 0.01 mm/s, or 0.001 in/s.
+    VibrationMeter,
+    /// Vibration meter, displacement: 1 µm, or 0.1 mil.
+    DisplacementMeter,
+    /// Sound level meter: 0.1 dB.
+    SoundMeter,
 }
 
 /// Step of an instrument in one system: the unit it is marked in, the step, and how it is written.
@@ -76,6 +86,10 @@ impl Instrument {
             Self::Tachometer => "tachometer",
             Self::Protractor => "protractor",
             Self::PowerMeter => "power meter",
+            Self::Voltmeter => "voltmeter",
+            Self::Ammeter => "clamp ammeter",
+            Self::VibrationMeter | Self::DisplacementMeter => "vibration meter",
+            Self::SoundMeter => "sound level meter",
         }
     }
 
@@ -102,6 +116,13 @@ impl Instrument {
             (Self::Protractor, _) => ("°", 1.0, Places(0)),
             (Self::PowerMeter, System::Si) => ("kW", 0.1, Places(1)),
             (Self::PowerMeter, System::Us) => ("hp", 0.1, Places(1)),
+            (Self::Voltmeter, _) => ("V", 1.0, Places(0)),
+            (Self::Ammeter, _) => ("A", 0.1, Places(1)),
+            (Self::VibrationMeter, System::Si) => ("mm/s", 0.01, Places(2)),
+            (Self::VibrationMeter, System::Us) => ("in/s", 0.001, Places(3)),
+            (Self::DisplacementMeter, System::Si) => ("µm", 1.0, Places(0)),
+            (Self::DisplacementMeter, System::Us) => ("mil", 0.1, Places(1)),
+            (Self::SoundMeter, _) => ("dB", 0.1, Places(1)),
         };
         Step { unit, step, figures }
     }

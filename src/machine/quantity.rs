@@ -133,6 +133,11 @@ const fn usual(kind: Kind) -> (Display, Display) {
         Kind::TemperatureRise => (d("°C", Places(1)), d("°F", Places(1))),
         Kind::Time => (d("min", Significant(3)), d("min", Significant(3))),
         Kind::Conductance => (d("W/K", Significant(3)), d("Btu/(h·°F)", Significant(3))),
+        Kind::Frequency => (d("Hz", Significant(4)), d("cpm", Significant(4))),
+        Kind::Current => (d("A", Significant(3)), d("A", Significant(3))),
+        Kind::Voltage => (d("V", Significant(4)), d("V", Significant(4))),
+        Kind::Acceleration => (d("m/s²", Significant(3)), d("g", Significant(3))),
+        Kind::Level => (d("dB", Places(1)), d("dB", Places(1))),
     }
 }
 

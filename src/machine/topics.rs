@@ -7,6 +7,7 @@ mod drive;
 mod heat;
 mod load;
 mod mount;
+mod start;
 
 use crate::quantity::Quantity;
 use crate::relation::Relation;
@@ -31,4 +32,5 @@ pub static ALL: &[Topic] = &[
     Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::relations },
     Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
     Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
+    Topic { id: "start", title: "Start-up", quantities: start::QUANTITIES, relations: start::relations },
 ];

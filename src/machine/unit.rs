@@ -50,6 +50,16 @@ pub enum Kind {
     Time,
     /// Heat flow for each degree of rise.
     Conductance,
+    /// Frequency.
+    Frequency,
+    /// Electric current.
+    Current,
+    /// Electric voltage.
+    Voltage,
+    /// Acceleration.
+    Acceleration,
+    /// Sound level.
+    Level,
 }
 
 impl Kind {
@@ -75,6 +85,11 @@ impl Kind {
             Self::TemperatureRise => "a temperature difference",
             Self::Time => "a time",
             Self::Conductance => "a heat flow per degree",
+            Self::Frequency => "a frequency",
+            Self::Current => "a current",
+            Self::Voltage => "a voltage",
+            Self::Acceleration => "an acceleration",
+            Self::Level => "a sound level",
         }
     }
 }
@@ -370,6 +385,19 @@ pub static UNITS: &[Unit] = &[
             "btu/(h R)"
         ]
     ),
+    unit!("Hz", Frequency, Frequency, frequency::hertz, ["hertz", "cycles per second", "cps"]),
+    unit!("cpm", Frequency, Frequency, frequency::cycle_per_minute, ["c/min", "cycles per minute", "cycles/min"]),
+    unit!("A", Current, ElectricCurrent, electric_current::ampere, ["amp", "ampere"]),
+    unit!("V", Voltage, ElectricPotential, electric_potential::volt, ["volt"]),
+    unit!(
+        "m/s²",
+        Acceleration,
+        Acceleration,
+        acceleration::meter_per_second_squared,
+        ["m/s^2", "metres per second squared", "meters per second squared"]
+    ),
+    unit!("g", Acceleration, Acceleration, acceleration::standard_gravity, ["gn", "g force"]),
+    unit!("dB", Level, 1.0, ["dB(A)", "dBA", "decibel"]),
 ];
 
 #[cfg(test)]

@@ -156,6 +156,11 @@ pub fn examples(kind: Kind) -> &'static str {
         Kind::TemperatureRise => "35 °C or 63 °F",
         Kind::Time => "90 min or 1.5 h",
         Kind::Conductance => "12 W/K or 23 Btu/(h·°F)",
+        Kind::Frequency => "29.2 Hz or 1750 cpm",
+        Kind::Current => "12.5 A",
+        Kind::Voltage => "400 V",
+        Kind::Acceleration => "4.9 m/s² or 0.5 g",
+        Kind::Level => "85 dB",
     }
 }
 
