@@ -8,6 +8,7 @@ mod heat;
 mod load;
 mod mount;
 mod start;
+mod vibrate;
 
 use crate::quantity::Quantity;
 use crate::relation::Relation;
@@ -33,4 +34,5 @@ pub static ALL: &[Topic] = &[
     Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
     Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
     Topic { id: "start", title: "Start-up", quantities: start::QUANTITIES, relations: start::relations },
+    Topic { id: "vibrate", title: "Vibration", quantities: vibrate::QUANTITIES, relations: vibrate::relations },
 ];
