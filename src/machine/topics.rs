@@ -7,6 +7,7 @@ mod drive;
 mod heat;
 mod load;
 mod mount;
+mod noise;
 mod start;
 mod vibrate;
 
@@ -35,4 +36,5 @@ pub static ALL: &[Topic] = &[
     Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
     Topic { id: "start", title: "Start-up", quantities: start::QUANTITIES, relations: start::relations },
     Topic { id: "vibrate", title: "Vibration", quantities: vibrate::QUANTITIES, relations: vibrate::relations },
+    Topic { id: "noise", title: "Noise", quantities: noise::QUANTITIES, relations: noise::relations },
 ];
