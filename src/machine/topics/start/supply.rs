@@ -57,7 +57,6 @@ pub(super) static RELATIONS: &[Relation] = &[
         source MEAN,
         turns {
             "sum": a + b + c => "You added the three voltages and did not divide by three.";
-            "two of three": (a + b) / 2.0 => "You took two of the three voltages; the mean takes all three.";
             "phase voltage": mean_voltage([a, b, c]).map(|v| v / 3_f64.sqrt()) => "You went on to the phase voltage; the formulas here want the voltage between lines.";
         },
     }
@@ -105,7 +104,6 @@ pub(super) static RELATIONS: &[Relation] = &[
         turns {
             "sum": a + b + c => "You added the three currents; each line carries its own, and the formulas want their mean.";
             "one line": a => "You took one line for all three; take the mean.";
-            "two of three": (a + b) / 2.0 => "You took two of the three currents; the mean takes all three.";
         },
     }
     .limits("by a person qualified and authorised to take electrical readings")
