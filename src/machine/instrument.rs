@@ -52,6 +52,16 @@ pub enum Instrument {
     SightGlass,
     /// Low-pressure gauge: 0.5 kPa, or 0.1 psi.
     PressureGauge,
+    /// Voltmeter: 1 V.
+    Voltmeter,
+    /// Clamp ammeter: 0.1 A.
+    Ammeter,
+    /// Vibration meter, velocity: 0.01 mm/s, or 0.001 in/s.
+    VibrationMeter,
+    /// Vibration meter, displacement: 1 µm, or 0.1 mil.
+    DisplacementMeter,
+    /// Sound level meter: 0.1 dB.
+    SoundMeter,
 }
 
 /// Step of an instrument in one system: the unit it is marked in, the step, and how it is written.
@@ -82,6 +92,10 @@ impl Instrument {
             Self::PowerMeter => "power meter",
             Self::SightGlass => "sight glass",
             Self::PressureGauge => "pressure gauge",
+            Self::Voltmeter => "voltmeter",
+            Self::Ammeter => "clamp ammeter",
+            Self::VibrationMeter | Self::DisplacementMeter => "vibration meter",
+            Self::SoundMeter => "sound level meter",
         }
     }
 
@@ -112,6 +126,13 @@ impl Instrument {
             (Self::SightGlass, System::Us) => ("in", 1.0 / 32.0, Fraction(32)),
             (Self::PressureGauge, System::Si) => ("kPa", 0.5, Places(1)),
             (Self::PressureGauge, System::Us) => ("psi", 0.1, Places(1)),
+            (Self::Voltmeter, _) => ("V", 1.0, Places(0)),
+            (Self::Ammeter, _) => ("A", 0.1, Places(1)),
+            (Self::VibrationMeter, System::Si) => ("mm/s", 0.01, Places(2)),
+            (Self::VibrationMeter, System::Us) => ("in/s", 0.001, Places(3)),
+            (Self::DisplacementMeter, System::Si) => ("µm", 1.0, Places(0)),
+            (Self::DisplacementMeter, System::Us) => ("mil", 0.1, Places(1)),
+            (Self::SoundMeter, _) => ("dB", 0.1, Places(1)),
         };
         Step { unit, step, figures }
     }

@@ -138,6 +138,11 @@ const fn usual(kind: Kind) -> (Display, Display) {
         Kind::Volume => (d("L", Significant(3)), d("US gal", Significant(3))),
         Kind::Density => (d("kg/m³", Significant(3)), d("lb/US gal", Significant(3))),
         Kind::Expansion => (d("1/°C", Significant(3)), d("1/°F", Significant(3))),
+        Kind::Frequency => (d("Hz", Significant(4)), d("cpm", Significant(4))),
+        Kind::Current => (d("A", Significant(3)), d("A", Significant(3))),
+        Kind::Voltage => (d("V", Significant(4)), d("V", Significant(4))),
+        Kind::Acceleration => (d("m/s²", Significant(3)), d("g", Significant(3))),
+        Kind::Level => (d("dB", Places(1)), d("dB", Places(1))),
     }
 }
 

@@ -9,7 +9,10 @@ mod fasten;
 mod heat;
 mod load;
 mod mount;
+mod noise;
 mod oil;
+mod start;
+mod vibrate;
 
 use crate::quantity::Quantity;
 use crate::relation::Relation;
@@ -42,4 +45,7 @@ pub static ALL: &[Topic] = &[
         quantities: fasten::QUANTITIES,
         relations: fasten::relations,
     },
+    Topic { id: "start", title: "Start-up", quantities: start::QUANTITIES, relations: start::relations },
+    Topic { id: "vibrate", title: "Vibration", quantities: vibrate::QUANTITIES, relations: vibrate::relations },
+    Topic { id: "noise", title: "Noise", quantities: noise::QUANTITIES, relations: noise::relations },
 ];

@@ -1,5 +1,6 @@
 //! The bridge between the flat numbers of a case and the typed functions of the calculation crate.
 
+use drivecourse_calc::noise::level::Level;
 use drivecourse_calc::{Error, units as u};
 
 use crate::unit::Kind;
@@ -36,6 +37,7 @@ typed! {
     Temperature => Temperature, TemperatureRise => TemperatureRise, Time => Time, ThermalConductance => Conductance,
     Ratio => Ratio, KinematicViscosity => Viscosity, Area => Area, Volume => Volume, MassDensity => Density,
     TemperatureCoefficient => Expansion,
+    Frequency => Frequency, ElectricCurrent => Current, ElectricPotential => Voltage, Acceleration => Acceleration,
 }
 
 impl Typed for u32 {
@@ -80,6 +82,18 @@ impl Typed for Slope {
     #[inline]
     fn base(self) -> f64 {
         self.0.base()
+    }
+}
+
+impl Typed for Level {
+    const KIND: Kind = Kind::Level;
+    #[inline]
+    fn from_base(base: f64) -> Self {
+        Self::db(base)
+    }
+    #[inline]
+    fn base(self) -> f64 {
+        self.in_db()
     }
 }
 

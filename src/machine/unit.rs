@@ -60,6 +60,16 @@ pub enum Kind {
     Density,
     /// Expansion, as a share for each degree.
     Expansion,
+    /// Frequency.
+    Frequency,
+    /// Electric current.
+    Current,
+    /// Electric voltage.
+    Voltage,
+    /// Acceleration.
+    Acceleration,
+    /// Sound level.
+    Level,
 }
 
 impl Kind {
@@ -90,6 +100,11 @@ impl Kind {
             Self::Volume => "a volume",
             Self::Density => "a density",
             Self::Expansion => "an expansion per degree",
+            Self::Frequency => "a frequency",
+            Self::Current => "a current",
+            Self::Voltage => "a voltage",
+            Self::Acceleration => "an acceleration",
+            Self::Level => "a sound level",
         }
     }
 }
@@ -432,6 +447,19 @@ pub static UNITS: &[Unit] = &[
         1.8e-6,
         ["µin/in/°F", "uin/in/°F", "uin/(in °F)", "μin/in/°F", "ppm/°F", "10^-6/°F"]
     ),
+    unit!("Hz", Frequency, Frequency, frequency::hertz, ["hertz", "cycles per second", "cps"]),
+    unit!("cpm", Frequency, Frequency, frequency::cycle_per_minute, ["c/min", "cycles per minute", "cycles/min"]),
+    unit!("A", Current, ElectricCurrent, electric_current::ampere, ["amp", "ampere"]),
+    unit!("V", Voltage, ElectricPotential, electric_potential::volt, ["volt"]),
+    unit!(
+        "m/s²",
+        Acceleration,
+        Acceleration,
+        acceleration::meter_per_second_squared,
+        ["m/s^2", "metres per second squared", "meters per second squared"]
+    ),
+    unit!("g", Acceleration, Acceleration, acceleration::standard_gravity, ["gn", "g force"]),
+    unit!("dB", Level, 1.0, ["dB(A)", "dBA", "decibel"]),
 ];
 
 #[cfg(test)]

@@ -161,6 +161,11 @@ pub fn examples(kind: Kind) -> &'static str {
         Kind::Volume => "2.5 L or 2.6 US qt",
         Kind::Density => "890 kg/m³ or 7.43 lb/US gal",
         Kind::Expansion => "0.0007 1/°C or 0.0004 1/°F",
+        Kind::Frequency => "29.2 Hz or 1750 cpm",
+        Kind::Current => "12.5 A",
+        Kind::Voltage => "400 V",
+        Kind::Acceleration => "4.9 m/s² or 0.5 g",
+        Kind::Level => "85 dB",
     }
 }
 

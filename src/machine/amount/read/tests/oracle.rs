@@ -26,6 +26,11 @@ fn si(kind: Kind) -> Option<&'static str> {
         Kind::Density => "kilogram/metre^3",
         Kind::Expansion => "kelvin^-1",
         Kind::Count | Kind::Choice | Kind::Ratio | Kind::Turns => return None,
+        Kind::Frequency => "hertz",
+        Kind::Current => "ampere",
+        Kind::Voltage => "volt",
+        Kind::Acceleration => "metre/second^2",
+        Kind::Count | Kind::Choice | Kind::Ratio | Kind::Turns | Kind::Level => return None,
     })
 }
 
@@ -57,6 +62,11 @@ fn spelled(kind: Kind, symbol: &'static str) -> &'static str {
         "h" => "hour",
         "s" => "second",
         "d" => "day",
+        "cpm" => "1/minute",
+        "A" => "ampere",
+        "V" => "volt",
+        "m/s²" => "metre/second^2",
+        "g" if kind == Kind::Acceleration => "9.80665 metre/second^2",
         // A difference of one degree Fahrenheit is 5/9 K (NIST SP 811, B.8).
         "Btu/(h·°F)" => "1.8 BTU/(hour kelvin)",
         "mm²/s" | "cSt" => "millimetre^2/second",
