@@ -105,7 +105,7 @@ pub fn reported(index: Ratio) -> i32 {
 /// Viscosity at 100 °C of an oil known by its viscosity at 40 °C and its index: the inverse of [`viscosity_index`].
 ///
 /// # Formula
-/// The Y with `VI(U, Y) = VI`, found by halving a bracket from 2 mm²/s to U.
+/// The Y with `VI(U, Y) = VI`, found by narrowing a bracket from 2 mm²/s to U.
 ///
 /// # Source
 /// As [`viscosity_index`].
@@ -122,7 +122,7 @@ pub fn viscosity_at_100(at_40: KinematicViscosity, index: Ratio) -> Result<Kinem
         viscosity_index(at_40, y).map_or(f64::NAN, |index| index.value - wanted)
     };
     let end = u.min(most) / 1e-6;
-    math::root("viscosity at 100 °C", LEAST, end * (1.0 - 1e-9), gap).map(viscosity_of)
+    math::root_within("viscosity at 100 °C", LEAST, end * (1.0 - 1e-9), 1e-12, gap).map(viscosity_of)
 }
 
 /// The viscosity curve of an oil known by its viscosity at 40 °C and its index, as a data sheet gives it.

@@ -203,6 +203,7 @@ pub(super) static RELATIONS: &[Relation] = &[
     }
     .method("On the viscosity chart, the line of each grade at the oil's index, read at running temperature: the first grade that is still as thick as wanted.")
     .limits("the maker's table goes first; check that the oil still flows at the coldest start")
+    .question()
     .lookup(),
 ];
 
