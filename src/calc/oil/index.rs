@@ -117,9 +117,12 @@ pub fn viscosity_at_100(at_40: KinematicViscosity, index: Ratio) -> Result<Kinem
     let most = THICKEST * 1e-6;
     let u = within("viscosity at 40 °C", at_40.value, LEAST * 1e-6, 100.0 * most)?;
     let wanted = within("viscosity index", index.value, 0.0, MOST)?;
-    let gap = |y: f64| {
-        let y = viscosity_of(y);
-        viscosity_index(at_40, y).map_or(f64::NAN, |index| index.value - wanted)
+    // Each procedure's own equation, set to nought: far cheaper to work out than the index itself.
+    let n = math::log10(((wanted - 100.0) * 0.007_15 + 1.0).max(f64::MIN_POSITIVE));
+    let gap = |y: f64| match reference_oils(viscosity_of(y)) {
+        Err(_) => f64::NAN,
+        Ok((l, h)) if wanted <= 100.0 => l.value - u - 0.01 * wanted * (l.value - h.value),
+        Ok((_, h)) => math::log10(h.value / u) - n * math::log10(y),
     };
     let end = u.min(most) / 1e-6;
     math::root_within("viscosity at 100 °C", LEAST, end * (1.0 - 1e-9), 1e-12, gap).map(viscosity_of)
