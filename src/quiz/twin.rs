@@ -7,6 +7,8 @@ use crate::setting::{Setting, Unsettled};
 
 /// How many machines are tried for discriminating numbers before the least bad one is taken.
 const MOST_TRIES: u64 = 60;
+/// Tries in which every wrong turn counts, harmless over the family or not.
+const PLAIN_TRIES: u64 = 4;
 /// Tries after which two wrong turns with the same answer are put up with.
 const PAIR_TRIES: u64 = 12;
 
@@ -30,15 +32,18 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
                 continue;
             }
         };
-        let mut blur = (0, 0);
-        for (question, setting) in questions.iter().zip(settings) {
-            // Most machines are clear without asking which wrong turns are harmless over the family.
-            if question.blurred(None) != (0, 0) {
-                let (inside, pairs) = question.blurred(Some(setting.harmless()));
-                blur = (blur.0 + inside, blur.1 + pairs);
-            }
+        // Most items soon meet a machine that is clear as it stands; only when none of the first few
+        // is, it is worth finding out which wrong turns are harmless over the whole family.
+        let clear = questions.iter().all(|question| question.blurred(None) == (0, 0));
+        if !clear && attempt < PLAIN_TRIES {
+            continue;
         }
-        let (inside, pairs) = blur;
+        let (inside, pairs) = match clear {
+            true => (0, 0),
+            false => (questions.iter().zip(settings))
+                .map(|(question, setting)| question.blurred(Some(setting.harmless())))
+                .fold((0, 0), |(inside, pairs), (more, likewise)| (inside + more, pairs + likewise)),
+        };
         if inside == 0 && (pairs == 0 || attempt >= PAIR_TRIES) {
             return Ok(finish(settings, questions));
         }
