@@ -112,11 +112,14 @@ fn outcome(paper: &GradedPaper) -> String {
 
 /// What went wrong, most frequent first, with who did it and in which questions.
 fn faults(graded: &Graded) -> Vec<Fault> {
-    let mut found: BTreeMap<(&str, &str), Vec<String>> = BTreeMap::new();
+    let mut found: BTreeMap<&str, (Vec<&str>, Vec<String>)> = BTreeMap::new();
     for paper in &graded.candidates {
         for question in &paper.questions {
             for part in question.parts.iter().filter(|part| !part.because.is_empty()) {
-                let who = found.entry((&part.because, &question.title)).or_default();
+                let (titles, who) = found.entry(&part.because).or_default();
+                if !titles.contains(&question.title.as_str()) {
+                    titles.push(&question.title);
+                }
                 if !who.contains(&paper.candidate.name) {
                     who.push(paper.candidate.name.clone());
                 }
@@ -124,9 +127,9 @@ fn faults(graded: &Graded) -> Vec<Fault> {
         }
     }
     let mut faults: Vec<Fault> = (found.into_iter())
-        .map(|((because, title), candidates)| Fault {
+        .map(|(because, (titles, candidates))| Fault {
             sentence: because.to_owned(),
-            place: title.to_owned(),
+            place: titles.join("; "),
             candidates,
         })
         .collect();

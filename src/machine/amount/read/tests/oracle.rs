@@ -25,7 +25,6 @@ fn si(kind: Kind) -> Option<&'static str> {
         Kind::Volume => "metre^3",
         Kind::Density => "kilogram/metre^3",
         Kind::Expansion => "kelvin^-1",
-        Kind::Count | Kind::Choice | Kind::Ratio | Kind::Turns => return None,
         Kind::Frequency => "hertz",
         Kind::Current => "ampere",
         Kind::Voltage => "volt",
