@@ -266,7 +266,7 @@ mod tests {
         assert_eq!(ratings(Class::II, Subclass::BHighPower).displacement_rating, 80.0);
     }
 
-    /// Checks that come with the transcription.
+    /// Checks that come with the copied tables.
     #[test]
     fn published_checks() {
         let limits = velocity_limits(ratings(Class::III, Subclass::A).velocity_rating).unwrap();
