@@ -202,7 +202,7 @@ pub(crate) struct Check {
 #[command(after_help = "Example:  drivecourse solve load.overhung drive.output_torque=\"4500 in-lbf\" \\
             chain.pitch_dia_small=\"5.98 in\" load.connection_factor=1 load.location_factor=1 load.service_factor=1.25
 
-A name may be cut to its last part where that is clear: torque, sag, overhung.")]
+A name may be cut to its last part where that is clear: overhung, wear, span.")]
 pub(crate) struct Solve {
     /// The quantity wanted, such as load.overhung
     pub(crate) quantity: Option<String>,

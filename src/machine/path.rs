@@ -73,6 +73,11 @@ impl Path {
         let mut next = 0;
         while next < paths.len() && paths.len() < most {
             for step in paths[next].steps.clone() {
+                // Where nothing else gives it, there is no other way round this step.
+                let giving = Registry::get().giving(step.get().gives);
+                if giving.iter().filter(|relation| choice.allows(**relation)).count() < 2 {
+                    continue;
+                }
                 let mut other = choice.clone();
                 other.without.push(step);
                 if let Ok(path) = Self::find(given, asked, &other)

@@ -89,7 +89,7 @@ fn what_is_missing_or_in_doubt_is_named() {
     solve(&["load.overhung", "drive.output_torque=five"]).refused(&["five", "120 N·m"]);
     solve(&["load.overhung", "drive.output_torque"]).refused(&["name=value"]);
     solve(&["load.overhung", "load.overhung=5 N"]).refused(&["load.overhung is what you ask for", "leave it out"]);
-    solve(&["chain.sag_share", "chain.sag=1 mm", "sag=2 mm"]).refused(&["chain.sag is given twice"]);
+    solve(&["chain.sag_share", "chain.sag=1 mm", "chain.sag=2 mm"]).refused(&["chain.sag is given twice"]);
     solve(&["load.overhung", "--by", "load.overhung/torqe"]).refused(&["no method", "load.overhung/torque"]);
     solve(&["load.overhung", "--by", "magic"]).refused(&["no method \"magic\"", "--list"]);
     solve(&["chain.sag_share", "chain.sag=1/0 in", "chain.span=1 m"]).refused(&["chain.sag"]);
