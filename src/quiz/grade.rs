@@ -8,11 +8,11 @@ mod export;
 mod statistics;
 
 pub use export::{candidates_csv, parts_csv};
-pub use statistics::{Count, ItemStatistics};
+pub use statistics::{Count, ItemStatistics, correlation, mean, ranked};
 
 use std::collections::BTreeMap;
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use crate::code::Code;
 use crate::exam::{Exam, Mismatch};
@@ -24,11 +24,14 @@ use crate::response::Responses;
 use crate::roster::Person;
 use statistics::Statistics;
 
+/// Below this share of its marks a skill is named for practice.
+pub const ENOUGH: f64 = 0.75;
+
 /// Papers in the works at one time, for each thread.
 const BATCH: usize = 32;
 
 /// One part of a graded question.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct GradedPart {
     /// `a`, `b` ...
     pub part: char,
@@ -57,12 +60,14 @@ pub struct GradedPart {
 }
 
 /// A graded question.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct GradedQuestion {
     /// Its number on the paper.
     pub number: usize,
     /// The item.
     pub item: String,
+    /// The family of its machine.
+    pub family: String,
     /// As a heading.
     pub title: String,
     /// The topic.
@@ -80,7 +85,7 @@ pub struct GradedQuestion {
 }
 
 /// What a paper earned in one skill.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct SkillMark {
     /// Which.
     pub skill: String,
@@ -91,7 +96,7 @@ pub struct SkillMark {
 }
 
 /// A graded paper.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct GradedPaper {
     /// Whose it is.
     pub candidate: Person,
@@ -120,7 +125,7 @@ pub struct GradedPaper {
 }
 
 /// A graded exam.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Graded {
     /// Short name of the exam.
     pub exam: String,
@@ -153,8 +158,28 @@ impl Graded {
 /// A [`Mismatch`] for each paper that cannot be made again as it was printed; then nothing is graded.
 pub fn grade(exam: &Exam, settings: &Settings, responses: &Responses, threads: usize) -> Result<Graded, Vec<Mismatch>> {
     let mut candidates = Vec::with_capacity(exam.papers.len());
-    let mut mismatches = Vec::new();
     let mut statistics = Statistics::default();
+    grade_each(exam, settings, responses, threads, |paper| {
+        statistics.add(&paper);
+        candidates.push(paper);
+    })?;
+    let (items, causes) = statistics.finish();
+    let (title, pass) = (exam.blueprint.title.clone(), exam.blueprint.pass);
+    Ok(Graded { exam: exam.id.clone(), title, pass, candidates, items, causes })
+}
+
+/// [`grade()`], paper by paper in the order of the exam record: no more than a few dozen are held at a time.
+///
+/// # Errors
+/// A [`Mismatch`] for each paper that cannot be made again; what was handed out before then must not stand.
+pub fn grade_each(
+    exam: &Exam,
+    settings: &Settings,
+    responses: &Responses,
+    threads: usize,
+    mut take: impl FnMut(GradedPaper),
+) -> Result<(), Vec<Mismatch>> {
+    let mut mismatches = Vec::new();
     let threads = threads.max(1);
     for batch in exam.papers.chunks(BATCH * threads) {
         let graded = in_parallel(batch, threads, |record| {
@@ -162,20 +187,12 @@ pub fn grade(exam: &Exam, settings: &Settings, responses: &Responses, threads: u
         });
         for paper in graded {
             match paper {
-                Ok(paper) => {
-                    statistics.add(&paper);
-                    candidates.push(paper);
-                }
+                Ok(paper) => take(paper),
                 Err(mismatch) => mismatches.push(mismatch),
             }
         }
     }
-    if !mismatches.is_empty() {
-        return Err(mismatches);
-    }
-    let (items, causes) = statistics.finish();
-    let (title, pass) = (exam.blueprint.title.clone(), exam.blueprint.pass);
-    Ok(Graded { exam: exam.id.clone(), title, pass, candidates, items, causes })
+    if mismatches.is_empty() { Ok(()) } else { Err(mismatches) }
 }
 
 /// Grades one paper against the share `pass` that passes.
@@ -189,15 +206,12 @@ pub fn grade_paper(paper: &Paper, pass: f64, responses: &Responses) -> GradedPap
         *skill = (skill.0 + question.earned, skill.1 + question.of);
         questions.push(question);
     }
-    let earned: u32 = questions.iter().map(|question| question.earned).sum();
-    let of: u32 = questions.iter().map(|question| question.of).sum();
-    let share = if of == 0 { 0.0 } else { f64::from(earned) / f64::from(of) };
     let missed = |question: &&GradedQuestion| question.safety && question.earned < question.of;
     let safety_missed: Vec<usize> = questions.iter().filter(missed).map(|question| question.number).collect();
+    let earned = questions.iter().map(|question| question.earned).sum();
+    let of = questions.iter().map(|question| question.of).sum();
     let present = responses.has(paper.code);
-    // A hair for shares such as 0.7 that no binary number hits.
-    let enough = share >= pass - 1e-9;
-    let passed = present && enough && safety_missed.is_empty();
+    let Outcome { share, passed, says } = outcome(present, earned, of, pass, &safety_missed);
     GradedPaper {
         candidate: paper.candidate.clone(),
         code: paper.code,
@@ -207,7 +221,7 @@ pub fn grade_paper(paper: &Paper, pass: f64, responses: &Responses) -> GradedPap
         of,
         share,
         passed,
-        says: says(present, enough, pass, (earned, of, share), &safety_missed),
+        says,
         safety_missed,
         skills: skills
             .into_iter()
@@ -215,6 +229,27 @@ pub fn grade_paper(paper: &Paper, pass: f64, responses: &Responses) -> GradedPap
             .collect(),
         questions,
     }
+}
+
+/// How a paper came out.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Outcome {
+    /// Earned marks as a share, 0 to 1.
+    pub share: f64,
+    /// Whether it passes.
+    pub passed: bool,
+    /// The result in a sentence.
+    pub says: String,
+}
+
+/// How a paper came out that earned `earned` of `of` marks where the share `pass` passes and the safety
+/// questions of the numbers `missed` were missed; `present` where anything was handed in.
+pub fn outcome(present: bool, earned: u32, of: u32, pass: f64, missed: &[usize]) -> Outcome {
+    let share = if of == 0 { 0.0 } else { f64::from(earned) / f64::from(of) };
+    // A hair for shares such as 0.7 that no binary number hits.
+    let enough = share >= pass - 1e-9;
+    let says = says(present, enough, pass, (earned, of, share), missed);
+    Outcome { share, passed: present && enough && missed.is_empty(), says }
 }
 
 fn says(present: bool, enough: bool, pass: f64, (earned, of, share): (u32, u32, f64), missed: &[usize]) -> String {
@@ -245,6 +280,7 @@ fn grade_question(number: usize, placed: &Placed, answers: &[&str]) -> GradedQue
     GradedQuestion {
         number,
         item: placed.item.id.clone(),
+        family: placed.plan.family.id.clone(),
         title: placed.item.title.clone(),
         topic: placed.item.topic.clone(),
         skill: placed.item.skill.clone(),

@@ -25,6 +25,20 @@ pub enum Verdict {
     Blank,
 }
 
+impl Verdict {
+    /// Its name in tables: `right`, `wrong-unit` ...
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Right => "right",
+            Self::Carried => "carried",
+            Self::Wrong => "wrong",
+            Self::WrongUnit => "wrong-unit",
+            Self::Unreadable => "unreadable",
+            Self::Blank => "blank",
+        }
+    }
+}
+
 /// What one answer earns.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Mark {

@@ -18,7 +18,7 @@
 mod json;
 pub(crate) mod table;
 
-pub use table::decode;
+pub use table::{Writer, decode};
 
 use std::collections::BTreeMap;
 
@@ -26,7 +26,7 @@ use crate::code::{Code, NoCode};
 use crate::exam::{Exam, Record};
 use crate::explain::part_letter;
 use crate::paper::Paper;
-use table::{Table, Writer};
+use table::Table;
 
 const COLUMNS: &[&str] = &["paper", "candidate", "question", "part", "asked", "answer"];
 
