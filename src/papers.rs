@@ -15,15 +15,6 @@ use crate::assets::{Assets, Files};
 use crate::course::pages;
 use crate::{bank, cli, files};
 
-/// How papers are marked, as it stands on every one of them.
-const POLICY: [&str; 5] = [
-    "Write each answer with its unit. Any unit of the right kind will do.",
-    "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three figures are enough.",
-    "A later part is also marked from your own earlier answer: a slip is charged once.",
-    "Questions about safety must be right, whatever the score.",
-    "Show your working: it helps you, and the assessor if an answer is in doubt.",
-];
-
 pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
     let bank = bank::load(&assets)?;
@@ -129,7 +120,7 @@ impl Order {
         let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
         let remarks = draw.remarks();
         files::fill(folder, RECORD, |folder| {
-            let mut template = Template::default();
+            let mut template = Template::new(blueprint.marking.asks_steps());
             let mut outcome = Ok(());
             draw.papers(&self.people, self.sitting, threads(), |paper| {
                 if outcome.is_ok() {
@@ -158,7 +149,7 @@ impl Order {
         let sheets: Vec<_> =
             paper.questions.iter().map(|placed| Sheet { item: placed.item, question: &placed.question }).collect();
         let time = Some(format!("{} minutes", self.written.blueprint.minutes));
-        let policy = POLICY.iter().map(|line| (*line).to_owned()).collect();
+        let policy = self.written.blueprint.policy();
         let sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
             .with_context(|| format!("the paper of {} cannot be drawn", paper.candidate.name))?;
         let name = format!("{}-{}", paper.candidate.id, paper.code);

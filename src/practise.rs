@@ -145,7 +145,7 @@ impl Session<'_> {
                                 self.count(setting, Outcome::Right);
                                 break;
                             }
-                            Verdict::Wrong => self.count(setting, Outcome::Wrong),
+                            Verdict::Wrong | Verdict::Partial => self.count(setting, Outcome::Wrong),
                             // Not readable, or no answer: nothing is counted, try again.
                             Verdict::WrongUnit | Verdict::Unreadable | Verdict::Blank => {}
                         }

@@ -14,10 +14,12 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
+use crate::blueprint::Blueprint;
 use crate::code::Code;
 use crate::exam::{Exam, Mismatch};
 use crate::explain::{self, part_letter};
-use crate::mark::{Mark, Verdict, mark};
+use crate::mark::{Mark, Verdict, mark_by};
+use crate::marking::{Marking, Written};
 use crate::paper::{Paper, Placed, Settings, in_parallel};
 use crate::question::{Part, Question};
 use crate::response::Responses;
@@ -39,6 +41,9 @@ pub struct GradedPart {
     pub asked: String,
     /// As it was written.
     pub answer: String,
+    /// Results on the way as they were written; empty where there are none.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub steps: String,
     /// How it turned out.
     pub verdict: Verdict,
     /// Marks earned.
@@ -183,7 +188,7 @@ pub fn grade_each(
     let threads = threads.max(1);
     for batch in exam.papers.chunks(BATCH * threads) {
         let graded = in_parallel(batch, threads, |record| {
-            exam.paper(record, settings).map(|paper| grade_paper(&paper, exam.blueprint.pass, responses))
+            exam.paper(record, settings).map(|paper| grade_paper(&paper, &exam.blueprint, responses))
         });
         for paper in graded {
             match paper {
@@ -195,13 +200,14 @@ pub fn grade_each(
     if mismatches.is_empty() { Ok(()) } else { Err(mismatches) }
 }
 
-/// Grades one paper against the share `pass` that passes.
-pub fn grade_paper(paper: &Paper, pass: f64, responses: &Responses) -> GradedPaper {
+/// Grades one paper as its blueprint says.
+pub fn grade_paper(paper: &Paper, blueprint: &Blueprint, responses: &Responses) -> GradedPaper {
+    let pass = blueprint.pass;
     let mut questions = Vec::with_capacity(paper.questions.len());
     let mut skills: BTreeMap<&str, (u32, u32)> = BTreeMap::new();
     for (place, placed) in paper.questions.iter().enumerate() {
         let answers = responses.answers(paper.code, place, placed.question.parts.len());
-        let question = grade_question(place + 1, placed, &answers);
+        let question = grade_question(place + 1, placed, &answers, &blueprint.marking);
         let skill = skills.entry(&placed.item.skill).or_default();
         *skill = (skill.0 + question.earned, skill.1 + question.of);
         questions.push(question);
@@ -271,11 +277,12 @@ fn says(present: bool, enough: bool, pass: f64, (earned, of, share): (u32, u32, 
     }
 }
 
-fn grade_question(number: usize, placed: &Placed, answers: &[&str]) -> GradedQuestion {
+fn grade_question(number: usize, placed: &Placed, answers: &[Written], marking: &Marking) -> GradedQuestion {
     let question = &placed.question;
-    let marks = mark(question, answers);
+    let marking = if placed.item.safety { marking.for_safety() } else { *marking };
+    let marks = mark_by(question, answers, &marking);
     let parts = (question.parts.iter().zip(marks).zip(answers).enumerate())
-        .map(|(index, ((part, mark), answer))| grade_part(index, question, part, mark, answer))
+        .map(|(index, ((part, mark), answer))| grade_part(index, question, part, mark, *answer))
         .collect::<Vec<_>>();
     GradedQuestion {
         number,
@@ -291,11 +298,12 @@ fn grade_question(number: usize, placed: &Placed, answers: &[&str]) -> GradedQue
     }
 }
 
-fn grade_part(index: usize, question: &Question, part: &Part, mark: Mark, answer: &str) -> GradedPart {
+fn grade_part(index: usize, question: &Question, part: &Part, mark: Mark, written: Written) -> GradedPart {
     GradedPart {
         part: part_letter(index),
         asked: part.text.clone(),
-        answer: answer.to_owned(),
+        answer: written.answer.to_owned(),
+        steps: written.steps.to_owned(),
         verdict: mark.verdict,
         earned: mark.earned,
         of: mark.of,

@@ -70,7 +70,7 @@ impl Statistics {
                     Verdict::Blank => sums.blank += 1,
                     Verdict::Carried => sums.carried += 1,
                     Verdict::Unreadable | Verdict::WrongUnit => sums.unread += 1,
-                    Verdict::Right | Verdict::Wrong => {}
+                    Verdict::Right | Verdict::Partial | Verdict::Wrong => {}
                 }
                 // The likeliest cause only: one slip is counted once.
                 if let Some(cause) = part.causes.first() {
