@@ -1,7 +1,5 @@
 //! `practise`: in the terminal, on a keyboard or from a pipe.
 
-use std::io::{BufRead, IsTerminal, Write};
-
 use anyhow::{Error, Result, bail};
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{System, Working, amount};
@@ -11,6 +9,7 @@ use drivecourse_quiz::{Bank, Body, Mark, Part, Question, Setting, Verdict, hint,
 use crate::assets::Assets;
 use crate::bank;
 use crate::cli;
+use crate::screen::Talk;
 use crate::solve::working_text;
 
 const CAUTION: &str = "These are numbers to practise with. On a real drive: isolate and lock out, verify zero energy,\n\
@@ -20,9 +19,7 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
     let bank = bank::load(&assets)?;
     let settings = choose(&bank, options)?;
-    let input = std::io::stdin();
-    let live = input.is_terminal();
-    let mut session = Session { input: input.lock(), out: std::io::stdout().lock(), live, tally: Vec::new() };
+    let mut session = Session { talk: Talk::new(), tally: Vec::new() };
     session.say(&format!("{CAUTION}\n\nWrite an answer with its unit, or:  ? hint   = steps   - next   q stop\n"))?;
     let mut stream = Stream::new(options.seed, "practise");
     for number in 0..options.count {
@@ -65,10 +62,8 @@ fn choose<'a>(bank: &'a Bank, options: &cli::Practise) -> Result<Vec<Setting<'a>
     Ok(settings)
 }
 
-struct Session<'a> {
-    input: std::io::StdinLock<'a>,
-    out: std::io::StdoutLock<'a>,
-    live: bool,
+struct Session {
+    talk: Talk,
     tally: Vec<(String, Outcome)>,
 }
 
@@ -83,27 +78,9 @@ enum Outcome {
     Passed,
 }
 
-impl Session<'_> {
+impl Session {
     fn say(&mut self, text: &str) -> Result<()> {
-        self.out.write_all(text.as_bytes())?;
-        Ok(self.out.flush()?)
-    }
-
-    /// The next line; `None` at the end of the input.
-    fn line(&mut self) -> Result<Option<String>> {
-        self.say("> ")?;
-        let mut bytes = Vec::new();
-        if self.input.read_until(b'\n', &mut bytes)? == 0 {
-            self.say("\n")?;
-            return Ok(None);
-        }
-        let text = String::from_utf8_lossy(&bytes).trim().to_owned();
-        if !self.live {
-            // From a pipe nobody sees what was typed: show it.
-            let shown: String = text.chars().filter(|c| !is_hidden(*c)).take(200).collect();
-            self.say(&format!("{shown}\n"))?;
-        }
-        Ok(Some(text))
+        self.talk.say(text)
     }
 
     /// Puts every part; `false` when the person stops.
@@ -114,7 +91,7 @@ impl Session<'_> {
             let hints = hints(setting, part, index);
             let mut hint = 0;
             loop {
-                let Some(text) = self.line()? else { return Ok(false) };
+                let Some(text) = self.talk.line("> ")? else { return Ok(false) };
                 match text.as_str() {
                     "q" => return Ok(false),
                     "?" => {
@@ -181,12 +158,6 @@ impl Session<'_> {
         }
         self.say(&text)
     }
-}
-
-/// Characters that steer a terminal or turn the writing direction instead of being seen.
-fn is_hidden(c: char) -> bool {
-    c.is_control()
-        || matches!(c, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}')
 }
 
 fn ask(question: &Question, part: &Part, index: usize) -> String {

@@ -21,6 +21,7 @@ mod geometry;
 mod kit;
 mod label;
 mod shaft_load;
+mod shares;
 mod shim_pack;
 mod warm_up;
 
@@ -33,6 +34,7 @@ pub use foot_corners::FootCorners;
 pub use foot_plan::{Foot, FootPlan};
 pub use kit::STYLE;
 pub use shaft_load::ShaftLoad;
+pub use shares::{Bar, Bars, Run};
 pub use shim_pack::{Leaf, ShimPack};
 pub use warm_up::{Level, Reading, WarmUp};
 

@@ -89,6 +89,7 @@ pub struct Import<'s> {
     items: BTreeMap<(String, String), i64>,
     causes: BTreeMap<(String, String), i64>,
     counts: BTreeMap<Taken, usize>,
+    left_behind: Vec<String>,
 }
 
 impl Store {
@@ -104,7 +105,7 @@ impl Store {
         )?;
         let exam = write.query_row("SELECT id FROM exam WHERE digest = ?1", [&sitting.digest], |row| row.get(0))?;
         let (items, causes, counts) = (BTreeMap::new(), BTreeMap::new(), BTreeMap::new());
-        Ok(Import { write, sitting, exam, items, causes, counts })
+        Ok(Import { write, sitting, exam, items, causes, counts, left_behind: Vec::new() })
     }
 }
 
@@ -129,6 +130,7 @@ fn digest(paper: &GradedPaper) -> String {
         for part in &question.parts {
             text(&part.part.to_string());
             text(&part.answer);
+            text(&part.steps);
             text(part.verdict.name());
             text(&part.earned.to_string());
         }
@@ -145,6 +147,11 @@ impl Import<'_> {
         let taken = self.take(paper)?;
         *self.counts.entry(taken).or_default() += 1;
         Ok(taken)
+    }
+
+    /// Codes of corrected papers on which an assessor had changed marks: those changes stay with the earlier revision.
+    pub fn left_behind(&self) -> &[String] {
+        &self.left_behind
     }
 
     /// Makes it count; how many papers met which fate.
@@ -185,6 +192,12 @@ impl Import<'_> {
                 }
             },
         };
+        if taken == Taken::Corrected {
+            let changes = "SELECT 1 FROM changed JOIN counted ON counted.id = changed.attempt WHERE counted.paper = ?1";
+            if self.write.prepare_cached(changes)?.exists([id])? {
+                self.left_behind.push(code.clone());
+            }
+        }
         let (says, by) = reason.map_or_else(Default::default, |reason| (reason.says, reason.by));
         self.write
             .prepare_cached(
@@ -290,7 +303,9 @@ impl Import<'_> {
     fn answer(&mut self, attempt: i64, number: usize, place: usize, item: i64, part: &GradedPart) -> Result<(), Error> {
         let cause = self.cause(part)?;
         self.write
-            .prepare_cached("INSERT INTO answer VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)")?
+            .prepare_cached(
+                "INSERT INTO answer VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)",
+            )?
             .execute(params![
                 attempt,
                 number as i64,
@@ -298,6 +313,7 @@ impl Import<'_> {
                 item,
                 part.asked,
                 part.answer,
+                part.steps,
                 part.read_as,
                 part.verdict.name(),
                 part.earned,

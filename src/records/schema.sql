@@ -66,6 +66,7 @@ CREATE TABLE answer (
     item INTEGER NOT NULL REFERENCES item,
     asked TEXT NOT NULL,
     written TEXT NOT NULL,
+    steps TEXT NOT NULL,                -- results on the way; empty where none were asked for
     read_as TEXT NOT NULL,
     verdict TEXT NOT NULL,
     earned INTEGER NOT NULL,

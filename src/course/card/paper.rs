@@ -32,9 +32,12 @@ pub fn paper_model(
     cautions: Vec<String>,
     policy: Vec<String>,
 ) -> Result<Paper, PortrayError> {
-    let questions =
-        sheets.iter().enumerate().map(|(place, sheet)| question(place + 1, *sheet)).collect::<Result<_, _>>()?;
-    Ok(Paper { head, time, marks: total(sheets).to_string(), cautions, policy, questions })
+    let questions = sheets
+        .iter()
+        .enumerate()
+        .map(|(place, sheet)| question(&head.code, place + 1, *sheet))
+        .collect::<Result<_, _>>()?;
+    Ok(Paper { head, time, marks: total(sheets).to_string(), cautions, policy, questions, large: false })
 }
 
 /// The examiner's key to the same paper; `made_with` names the versions of program and question files.
@@ -55,10 +58,10 @@ fn total(sheets: &[Sheet<'_>]) -> u32 {
     sheets.iter().map(|sheet| sheet.question.marks()).sum()
 }
 
-fn question(number: usize, sheet: Sheet<'_>) -> Result<model::Question, PortrayError> {
+fn question(code: &str, number: usize, sheet: Sheet<'_>) -> Result<model::Question, PortrayError> {
     let Sheet { item, question } = sheet;
     let figure = item.figure.as_deref().map(|name| {
-        let drawing = Portrait::of_question(&format!("q{number}"), question).draw(name)?;
+        let drawing = Portrait::of_question(&format!("{code}-q{number}"), question).draw(name)?;
         Ok(Trusted::made_by_us(format!("<figure>{}</figure>", drawing.svg)))
     });
     Ok(model::Question {

@@ -23,6 +23,8 @@ pub struct Revision {
     pub by: String,
     /// As written.
     pub written: String,
+    /// Results on the way as written; empty where there are none.
+    pub steps: String,
     /// How it was read; empty if it was not.
     pub read_as: String,
     /// How it turned out.
@@ -103,7 +105,7 @@ impl Store {
         )?;
         let mut list = self.db.prepare(
             "SELECT attempt.id, revision, sat, recorded, reason, author, written, read_as, verdict, earned, most, \
-             expected, tolerance, answer.says, cause.name, asked, title, safety \
+             expected, tolerance, answer.says, cause.name, asked, title, safety, steps \
              FROM attempt JOIN answer ON answer.attempt = attempt.id JOIN item ON item.id = answer.item \
              LEFT JOIN cause ON cause.id = answer.cause \
              WHERE paper = ?1 AND question = ?2 AND part = ?3 ORDER BY revision",
@@ -121,6 +123,7 @@ impl Store {
                 reason: row.get(4)?,
                 by: row.get(5)?,
                 written: row.get(6)?,
+                steps: row.get(18)?,
                 read_as: row.get(7)?,
                 verdict: row.get(8)?,
                 earned: row.get(9)?,

@@ -36,7 +36,13 @@ pub(crate) fn paper(number: u64, id: &str, name: &str, right: &str) -> GradedPap
         questions.iter().filter(|q| q.safety && q.earned < q.of).map(|q| q.number).collect();
     let out = outcome(!right.is_empty(), earned, of, 0.7, &safety_missed);
     GradedPaper {
-        candidate: Person { id: id.into(), name: name.into(), group: Some("day".into()), units: None },
+        candidate: Person {
+            id: id.into(),
+            name: name.into(),
+            group: Some("day".into()),
+            units: None,
+            large_print: false,
+        },
         code: Code::new(number),
         sitting: 1,
         present: !right.is_empty(),
@@ -76,6 +82,7 @@ fn question(number: u64, place: usize, c: char) -> GradedQuestion {
                 ""
             }
             .into(),
+            steps: String::new(),
             verdict: if right {
                 Verdict::Right
             } else if wrong {
