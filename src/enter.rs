@@ -91,17 +91,25 @@ impl Desk<'_> {
     /// Paper after paper; how many answers were taken down.
     fn sit(&mut self) -> Result<usize> {
         let mut count = 0;
+        let mut last = None;
         loop {
             let Some(text) = self.talk.line("\nPaper code: ")? else { return Ok(count) };
             if text.is_empty() || text == "q" {
                 return Ok(count);
+            }
+            if let ("<", Some(place)) = (text.as_str(), last) {
+                if !self.paper(place, true, &mut count)? {
+                    return Ok(count);
+                }
+                continue;
             }
             let codes = || self.exam.papers.iter().map(|record| record.code);
             let found = Code::read(&text);
             let place = found.as_ref().ok().and_then(|code| codes().position(|other| other == *code));
             match (place, found) {
                 (Some(place), _) => {
-                    if !self.paper(place, &mut count)? {
+                    last = Some(place);
+                    if !self.paper(place, false, &mut count)? {
                         return Ok(count);
                     }
                 }
@@ -115,14 +123,15 @@ impl Desk<'_> {
         }
     }
 
-    /// One paper; `false` at the end of the input.
-    fn paper(&mut self, paper: usize, count: &mut usize) -> Result<bool> {
+    /// One paper, from its first blank part or, where it was the last one and is not done after all, from its last
+    /// part; `false` at the end of the input.
+    fn paper(&mut self, paper: usize, again: bool, count: &mut usize) -> Result<bool> {
         let places: Vec<(usize, usize)> = (self.papers[paper].questions.iter().enumerate())
             .flat_map(|(question, placed)| (0..placed.question.parts.len()).map(move |part| (question, part)))
             .collect();
         let blank = |typed: &Typed| places.iter().position(|(q, p)| !typed.contains_key(&(paper, *q, *p)));
         let answered = places.iter().filter(|(q, p)| self.typed.contains_key(&(paper, *q, *p))).count();
-        let mut at = blank(&self.typed).unwrap_or(0);
+        let mut at = if again { places.len().saturating_sub(1) } else { blank(&self.typed).unwrap_or(0) };
         let name = clean(&self.papers[paper].candidate.name);
         let (code, of) = (self.papers[paper].code, places.len());
         self.talk.say(&format!("  Paper {code} of {name}: {answered} of {of} answers are there.\n"))?;

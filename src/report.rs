@@ -83,7 +83,8 @@ fn text(page: &Report) -> String {
         out.push_str("\nCaution: talk these over before any work on a machine\n");
         page.cautions.iter().for_each(|line| out.push_str(&format!("  {}\n", clean(line))));
     }
-    for section in &page.sections {
+    // A chart alone says nothing in plain text.
+    for section in page.sections.iter().filter(|section| !section.lines.is_empty() || !section.rows.is_empty()) {
         out.push_str(&format!("\n{}\n", clean(&section.heading)));
         section.lines.iter().for_each(|line| out.push_str(&format!("  {}\n", clean(line))));
         if !section.rows.is_empty() {

@@ -78,8 +78,10 @@ pub(crate) fn person(report: &PersonReport) -> Result<Report> {
         name: words(&skill.skill),
         share: skill.last,
         between: None,
-        note: skill.trend.map_or_else(|| "first time".into(), |trend| format!("{:+.0} points", trend * 100.0)),
+        note: change(skill.trend),
     });
+    let skill_rows =
+        report.skills.iter().map(|skill| vec![words(&skill.skill), percent(skill.last), change(skill.trend)]);
     let practise = report.to_practise().map(|skill| {
         let wrong = skill.causes.first().map_or_else(String::new, |cause| cause.says.clone());
         vec![words(&skill.skill), percent(skill.last), percent(skill.all), wrong]
@@ -106,6 +108,8 @@ pub(crate) fn person(report: &PersonReport) -> Result<Report> {
             ReportSection {
                 heading: "Skills on the latest day, and the change since the first".into(),
                 figure: bars("skills", "Share of the marks of each skill", skills.collect())?,
+                headings: headings(&["Skill", "Latest", "Change"]),
+                rows: skill_rows.collect(),
                 ..ReportSection::default()
             },
             ReportSection {
@@ -121,6 +125,11 @@ pub(crate) fn person(report: &PersonReport) -> Result<Report> {
             },
         ],
     })
+}
+
+/// How a skill has changed since it was first asked.
+fn change(trend: Option<f64>) -> String {
+    trend.map_or_else(|| "first time".into(), |trend| format!("{:+.0} points", trend * 100.0 + 0.0))
 }
 
 /// What a missed safety question means, for those who missed one.
@@ -176,6 +185,10 @@ pub(crate) fn class(report: &ClassReport) -> Result<Report> {
         between: None,
         note: format!("{} of {} marks", skill.earned, skill.of),
     });
+    let skill_rows = report
+        .skills
+        .iter()
+        .map(|skill| vec![words(&skill.skill), percent(skill.share), format!("{} of {}", skill.earned, skill.of)]);
     let totals = report.totals.iter().map(|total| {
         let mean = if total.of == 0 { "–".into() } else { percent(total.earned as f64 / total.of as f64) };
         let counts = [total.papers, total.handed_in, total.passed, total.removed].map(|count| count.to_string());
@@ -196,6 +209,8 @@ pub(crate) fn class(report: &ClassReport) -> Result<Report> {
             ReportSection {
                 heading: "Skills, weakest first".into(),
                 figure: bars("skills", "Share of the marks of each skill", skills.collect())?,
+                headings: headings(&["Skill", "Share", "Marks"]),
+                rows: skill_rows.collect(),
                 ..ReportSection::default()
             },
             cause_section(&report.causes),
