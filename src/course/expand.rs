@@ -79,15 +79,18 @@ impl Expander {
     /// Every chapter, path and text, expanded on as many threads as the machine has; in the order given.
     fn all(&self, chapters: &[(String, String)]) -> Vec<Result<String, Vec<Problem>>> {
         let threads = std::thread::available_parallelism().map_or(1, usize::from).min(chapters.len().max(1));
+        // The longest first, so that no thread is left alone with one at the end.
+        let mut order: Vec<usize> = (0..chapters.len()).collect();
+        order.sort_by_key(|place| core::cmp::Reverse(chapters[*place].1.matches("\n```").count()));
         let next = AtomicUsize::new(0);
         let work = || {
             // A workshop for each thread: what was made ready for one card serves the next.
             let workshop = Workshop::new(&self.data);
             let mut done = Vec::new();
             loop {
-                let place = next.fetch_add(1, Ordering::Relaxed);
-                let Some((path, text)) = chapters.get(place) else { return done };
-                done.push((place, workshop.chapter(path, text)));
+                let Some(place) = order.get(next.fetch_add(1, Ordering::Relaxed)) else { return done };
+                let (path, text) = &chapters[*place];
+                done.push((*place, workshop.chapter(path, text)));
             }
         };
         let done: BTreeMap<usize, _> = std::thread::scope(|scope| {

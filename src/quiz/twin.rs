@@ -24,7 +24,11 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
     let mut last = None;
     for attempt in 0..MOST_TRIES {
         let machine = derive(seed, attempt);
-        let drawn: Result<Vec<_>, _> = settings.iter().map(|setting| setting.attempt(machine, seed)).collect();
+        // The settings differ in their units alone: one machine serves them all.
+        let Some(first) = settings.first() else { return Ok(Vec::new()) };
+        let drawn = first.machine(machine).and_then(|case| {
+            settings.iter().map(|setting| setting.ask(case.clone(), machine, seed)).collect::<Result<Vec<_>, _>>()
+        });
         let questions = match drawn {
             Ok(questions) => questions,
             Err(error) => {
