@@ -116,11 +116,26 @@ impl<'a> Setting<'a> {
         })
     }
 
+    /// Whether `case` is a machine that the item may be asked about.
+    pub(crate) fn suits(&self, case: &Case) -> Result<(), Unsettled> {
+        if let Some(broken) = self.item.when.iter().find(|when| !when.holds(case)) {
+            return Err(Unsettled::NoMachine(format!(
+                "this machine does not keep the item's bounds on {}",
+                broken.quantity.get().id
+            )));
+        }
+        // A machine with a second fault besides the one wanted will do; one without any will not.
+        let has = |wanted: &Vec<usize>| {
+            wanted.is_empty() == case.faults.is_empty() && wanted.iter().all(|fault| case.faults.contains(fault))
+        };
+        if !self.faults.iter().any(|faults| faults.as_ref().is_none_or(has)) {
+            return Err(Unsettled::NoMachine("this machine has not the fault the item wants".into()));
+        }
+        Ok(())
+    }
+
     fn keeps_bounds(&self, case: &Case) -> bool {
-        self.item.when.iter().all(|when| {
-            let value = case.values[when.quantity.index()];
-            value >= when.at_least && value <= when.at_most
-        })
+        self.item.when.iter().all(|when| when.holds(case))
     }
 
     /// What is asked about `case`, which [`Self::machine`] drew for `machine`.
