@@ -11,6 +11,7 @@ mod grade;
 mod look;
 mod papers;
 mod practise;
+mod serve;
 mod solve;
 
 use std::process::ExitCode;
@@ -28,6 +29,7 @@ fn main() -> ExitCode {
     let outcome = match arguments.command {
         cli::Command::Demo(options) => demo::run(&options),
         cli::Command::Build(options) => course::run(&options),
+        cli::Command::Serve(options) => serve::run(&options),
         cli::Command::Papers(options) => papers::run(&options),
         cli::Command::Grade(options) => grade::run(&options),
         cli::Command::Look(options) => look::run(&options),

@@ -18,6 +18,8 @@ mod grade;
 mod papers;
 #[path = "command_line/practise.rs"]
 mod practise;
+#[path = "command_line/serve.rs"]
+mod serve;
 #[path = "command_line/solve.rs"]
 mod solve;
 
@@ -163,7 +165,7 @@ fn plain(text: &str) -> String {
 fn help_and_version_and_usage() {
     let place = Place::new();
     let help = place.run(&["--help"]).done();
-    for command in ["demo", "build", "papers", "grade", "look", "practise", "solve", "check"] {
+    for command in ["demo", "build", "serve", "papers", "grade", "look", "practise", "solve", "check"] {
         assert!(help.contains(&format!("\n  {command}")), "{help}");
         let own = place.run(&[command, "--help"]).done();
         assert!(own.contains("Usage: drivecourse ") && own.contains("--"), "{own}");
