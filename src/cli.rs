@@ -125,6 +125,9 @@ pub(crate) struct Papers {
     /// Which sitting: 1, and 2 or more for resits
     #[arg(long, default_value_t = 1, value_parser = clap::value_parser!(u32).range(1..=99))]
     pub(crate) sitting: u32,
+    /// Make a page for each candidate to answer on a screen as well, in the folder `screen`
+    #[arg(long)]
+    pub(crate) screen: bool,
     /// Exam folders whose machines must not come again
     #[arg(long, value_name = "FOLDER")]
     pub(crate) after: Vec<PathBuf>,

@@ -99,6 +99,7 @@ fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(u
         people: papers::roster(assets, &plant.roster)?.people,
         sitting: 1,
         date: None,
+        screen: true,
     };
     let scenario = papers::scenario_digest(&assets.scenarios);
     let exam = order.make(bank, &pages, &scenario, Secret::new(SECRET), Used::new(), &exam_folder)?.exam;
