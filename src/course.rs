@@ -24,7 +24,7 @@ pub(crate) fn run(options: &cli::Build) -> Result<()> {
         eprintln!("drivecourse: {warning}");
     }
     let out = &options.out;
-    println!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display());
+    files::say(format!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display()))?;
     Ok(())
 }
 

@@ -1,5 +1,8 @@
 //! `drivecourse`: cases, course, papers and grading for people who commission geared, chain-driven machines.
 
+// Results go through `files::say`: a reader that closes early must not make the program panic.
+#![warn(clippy::print_stdout)]
+
 mod assets;
 mod bank;
 mod check;

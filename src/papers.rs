@@ -56,21 +56,21 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     for remark in &made.remarks {
         eprintln!("drivecourse: {remark}");
     }
-    println!(
+    files::say(format!(
         "{} papers of {} questions in {}",
         made.exam.papers.len(),
         made.exam.blueprint.questions(),
         folder.join(PAPERS).display()
-    );
+    ))?;
     if options.screen {
-        println!("the same to answer on a screen in {}", folder.join(SCREENS).display());
+        files::say(format!("the same to answer on a screen in {}", folder.join(SCREENS).display()))?;
     }
-    println!(
+    files::say(format!(
         "their keys in {}; keep them and {} from the candidates",
         folder.join(KEYS).display(),
         folder.join(RECORD).display()
-    );
-    println!("answers go into {}", folder.join(RESPONSES).display());
+    ))?;
+    files::say(format!("answers go into {}", folder.join(RESPONSES).display()))?;
     Ok(())
 }
 

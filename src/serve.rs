@@ -9,7 +9,7 @@ use drivecourse_course::book::Units;
 use tiny_http::{Header, Method, Request, Response, Server};
 
 use crate::assets::{Assets, Files, read_folder};
-use crate::{bank, cli, course};
+use crate::{bank, cli, course, files};
 
 /// How often the module's files are looked at.
 const EVERY: Duration = Duration::from_millis(400);
@@ -38,7 +38,7 @@ pub(crate) fn run(options: &cli::Serve) -> Result<()> {
         anyhow!("cannot listen on port {}: {error}; choose another one with --port, or 0 for any", options.port)
     })?;
     let port = server.server_addr().to_ip().map_or(options.port, |address| address.port());
-    println!("http://127.0.0.1:{port}/ shows the course to this machine alone; end it with Ctrl+C");
+    files::say(format!("http://127.0.0.1:{port}/ shows the course to this machine alone; end it with Ctrl+C"))?;
     if let Some(module) = module {
         eprintln!("drivecourse: watching {}", module.display());
         let (shown, module, options) = (Arc::clone(&shown), module.to_path_buf(), options.clone());
