@@ -13,6 +13,8 @@
 //! adds a clear margin round the letters and black ink on paper; without it the figures still work.
 
 mod axis;
+mod baseline_chart;
+mod calendar;
 mod drive_parts;
 mod drive_side;
 mod foot_corners;
@@ -28,6 +30,8 @@ mod warm_up;
 mod tests;
 
 pub use axis::Steps;
+pub use baseline_chart::{Across, BaselineChart, Logged};
+pub use calendar::{Calendar, CalendarRow};
 pub use drive_side::{DriveSide, Turning};
 pub use foot_corners::FootCorners;
 pub use foot_plan::{Foot, FootPlan};

@@ -5,6 +5,7 @@
 //! solution everything given and worked out is labelled, in a picture of a machine everything there is.
 
 mod chain;
+mod follow;
 mod heat;
 mod load;
 mod mount;
@@ -18,7 +19,16 @@ use drivecourse_quiz::Question;
 use crate::figures::{Figure, FigureError};
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 6] = ["drive-side", "foot-plan", "foot-corners", "shim-pack", "shaft-load", "warm-up"];
+pub const PICTURES: [&str; 8] = [
+    "drive-side",
+    "foot-plan",
+    "foot-corners",
+    "shim-pack",
+    "shaft-load",
+    "warm-up",
+    "baseline-chart",
+    "follow-up-calendar",
+];
 
 /// What a picture is drawn from.
 #[derive(Debug, Clone)]
@@ -164,6 +174,8 @@ impl Portrait {
             Some("shim-pack") => mount::shim_pack(&board),
             Some("shaft-load") => load::shaft_load(&board),
             Some("warm-up") => heat::warm_up(&board),
+            Some("baseline-chart") => follow::baseline_chart(&board),
+            Some("follow-up-calendar") => follow::calendar(&board),
             _ => Err(PortrayError::UnknownPicture(name.to_owned())),
         }
     }

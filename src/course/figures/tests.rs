@@ -111,6 +111,47 @@ fn shims() -> ShimPack {
     }
 }
 
+fn chart() -> BaselineChart {
+    let logged = |value: f64| Logged { value: Some(value), label: Some(format!("{value:.1} °C")) };
+    let across = |value: f64| Some(Across { value, label: format!("{value:.1} °C") });
+    BaselineChart {
+        id: "chart".into(),
+        title: "A settled rise and its limits".into(),
+        value_name: "Rise over ambient, °C".into(),
+        settled: [40.2, 41.5, 39.8, 40.9].map(logged).into(),
+        later: [41.2, 44.9].map(logged).into(),
+        mean: across(40.6),
+        upper: across(44.2),
+        lower: across(37.0),
+    }
+}
+
+/// A reading just on the mean.
+fn level_reading() -> Logged {
+    Logged { value: Some(40.6), label: some("40.6 °C") }
+}
+
+fn calendar() -> Calendar {
+    let row = |name: &str, ages: &[f64], locked_out, last| CalendarRow {
+        name: name.into(),
+        ages: ages.into(),
+        locked_out,
+        last: Some(last),
+        last_label: Some(format!("{last} h")),
+        next_label: some("168 h"),
+    };
+    Calendar {
+        id: "calendar".into(),
+        title: "When each check is due".into(),
+        rows: vec![
+            row("temperature, vibration, noise", &[1.0, 2.0, 4.0, 8.0, 24.0, 72.0, 168.0, 336.0, 672.0], false, 97.0),
+            row("bolts", &[8.0, 72.0, 168.0, 672.0, 2016.0], true, 80.0),
+            row("soft foot", &[72.0, 336.0, 1344.0, 4368.0], true, 74.0),
+        ],
+        now: Some((110.0, "now 110 h".into())),
+    }
+}
+
 type Drawn = Result<Figure, FigureError>;
 
 fn specimens() -> Vec<(&'static str, Drawn)> {
@@ -165,6 +206,16 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         ("shaft_short", ShaftLoad { overhang: 12.0, reactions: false, moment: false, ..shaft() }.draw()),
         ("warm", warm().draw()),
         ("warm_us", imperial.draw()),
+        ("chart", chart().draw()),
+        ("chart_bare", BaselineChart { mean: None, upper: None, lower: None, ..chart() }.draw()),
+        ("chart_settled", BaselineChart { later: vec![], ..chart() }.draw()),
+        (
+            "chart_even",
+            BaselineChart { settled: vec![level_reading(); 4], later: vec![level_reading()], ..chart() }.draw(),
+        ),
+        ("calendar", calendar().draw()),
+        ("calendar_early", Calendar { now: Some((0.6, "now 1 h".into())), ..calendar() }.draw()),
+        ("calendar_late", Calendar { now: Some((5000.0, "now 5000 h".into())), ..calendar() }.draw()),
         ("shims", shims().draw()),
         ("shims_thick", thick.draw()),
         ("shims_thin", thin.draw()),
@@ -278,6 +329,12 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
         drawn.push(WarmUp { curve: vec![(value, value)], readings: vec![], limits: vec![], ..warm() }.draw());
         drawn.push(ShimPack { gap: value, ..shims() }.draw());
         drawn.push(ShimPack { leaves: vec![Leaf { thickness: value, label: None }], ..shims() }.draw());
+        drawn.push(BaselineChart { later: vec![Logged { value: Some(value), label: None }], ..chart() }.draw());
+        drawn.push(BaselineChart { upper: Some(Across { value, label: "limit".into() }), ..chart() }.draw());
+        let mut c = calendar();
+        c.rows[1].ages.push(value);
+        drawn.push(c.draw());
+        drawn.push(Calendar { now: Some((value, "now".into())), ..calendar() }.draw());
         for figure in drawn {
             match figure {
                 Ok(figure) => {
@@ -294,6 +351,25 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
     assert!(refused > 40, "{refused}");
     assert!(DriveSide { driver_teeth: 0, ..drive() }.draw().is_err());
     assert!(WarmUp { curve: vec![], readings: vec![], ..warm() }.draw().is_err());
+    assert!(BaselineChart { settled: vec![], later: vec![], ..chart() }.draw().is_err());
+    assert!(BaselineChart { settled: vec![level_reading(); 13], ..chart() }.draw().is_err());
+    assert!(Calendar { rows: vec![], ..calendar() }.draw().is_err());
+    assert!(Calendar { rows: vec![calendar().rows[0].clone(); 9], ..calendar() }.draw().is_err());
+}
+
+#[test]
+fn a_baseline_chart_and_a_calendar_tell_what_they_show() {
+    let figure = chart().draw().unwrap();
+    assert_eq!(figure.table.len(), 9);
+    assert_eq!(figure.table[5], ("Later reading 6".to_owned(), "44.9 °C".to_owned()));
+    // Two readings and their mean are not told apart by colour: solid dots, rings, dash and dot.
+    assert_eq!(figure.svg.matches("<circle").count(), 6);
+    assert!(figure.svg.contains("fig-centre") && figure.svg.matches("fig-hidden").count() == 2);
+    let figure = calendar().draw().unwrap();
+    assert_eq!(figure.table[3].1, "8\u{a0}h, 3\u{a0}d, 1\u{a0}wk, 4\u{a0}wk, 12\u{a0}wk");
+    assert_eq!(figure.table[4], ("bolts, last".to_owned(), "80 h".to_owned()));
+    assert_eq!(figure.svg.matches("<circle").count(), 9, "readings are circles");
+    assert_eq!(figure.svg.matches("<polygon").count(), 9, "what needs the lock is square");
 }
 
 #[test]

@@ -88,12 +88,16 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     hours("follow.hours_a_day", "h_d", "hours that the drive runs in a day of 24 h").plate(),
     share("follow.run_share", "s_d", "share of the time that the drive runs", 3),
     hours("follow.first_running", "t_1r", "running time allowed before the first oil change").plate(),
-    days("follow.first_calendar", "t_1c", "calendar time allowed before the first oil change").plate(),
+    days("follow.first_calendar", "t_1c", "calendar time allowed before the first oil change")
+        .shown("d", Places(0), "d", Places(0))
+        .plate(),
     days("follow.first_change", "d_1", "calendar days from the start to the first oil change"),
     hours("follow.usual_running", "t_ur", "running time allowed between later oil changes").plate(),
     days("follow.usual_calendar", "t_uc", "calendar time allowed between later oil changes"),
     days("follow.next_change", "d_2", "calendar days from the first oil change to the next"),
-    days("follow.oil_days", "t_oc", "calendar days since the oil went in").plate(),
+    days("follow.oil_days", "t_oc", "calendar days since the oil went in")
+        .shown("d", Places(0), "d", Places(0))
+        .plate(),
     hours("follow.oil_hours", "t_or", "running hours since the oil went in").plate(),
     Quantity::choice("follow.change_verdict", "", "verdict on the first oil change", &["not due yet", "due"]),
     // Wear-in of a new chain.
