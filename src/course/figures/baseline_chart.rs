@@ -49,6 +49,9 @@ pub struct BaselineChart {
 /// The plotting field on the sheet.
 const FIELD: Area = Area { low: pt(0.0, 0.0), high: pt(310.0, 220.0) };
 
+/// Height that the name and the value of a level take.
+const NAME: f64 = 36.0;
+
 /// Most readings that find room beside one another.
 const MOST: usize = 12;
 
@@ -85,10 +88,7 @@ impl BaselineChart {
                 sketch.label(at, 8.0, pt(0.0, up), words);
             }
         }
-        for (name, level, _) in self.levels() {
-            let y = height(&axis, level.value);
-            sketch.label(pt(FIELD.high.x, y), 4.0, pt(1.0, 0.0), &format!("{} {}", name.to_lowercase(), level.label));
-        }
+        self.name_levels(&mut sketch, &axis);
         Ok(sketch.finish(&self.id, &self.title, &self.description(), self.table()))
     }
 
@@ -100,6 +100,23 @@ impl BaselineChart {
             ("Lower limit", &self.lower, Line::Hidden),
         ];
         all.into_iter().filter_map(|(name, level, line)| level.as_ref().map(|level| (name, level, line))).collect()
+    }
+
+    /// Writes mean and limits at the ends of their lines, moved apart where those lie close together.
+    fn name_levels(&self, sketch: &mut Sketch, axis: &Axis) {
+        let mean = self.mean.as_ref().map(|mean| height(axis, mean.value));
+        for (name, level, _) in self.levels() {
+            let line = height(axis, level.value);
+            let y = match (name, mean) {
+                ("Upper limit", Some(mean)) => line.min(mean - NAME),
+                ("Lower limit", Some(mean)) => line.max(mean + NAME),
+                _ => line,
+            };
+            let end = pt(FIELD.high.x, line);
+            sketch.line(end, pt(FIELD.high.x + 8.0, y), Line::Thin);
+            sketch.text(pt(FIELD.high.x + 12.0, y - 8.0), Anchor::Start, &name.to_lowercase());
+            sketch.text(pt(FIELD.high.x + 12.0, y + 8.0), Anchor::Start, &level.label);
+        }
     }
 
     fn axis(&self) -> Result<Axis, FigureError> {

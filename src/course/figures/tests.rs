@@ -208,6 +208,10 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         ("warm_us", imperial.draw()),
         ("chart", chart().draw()),
         ("chart_bare", BaselineChart { mean: None, upper: None, lower: None, ..chart() }.draw()),
+        (
+            "chart_close",
+            BaselineChart { later: vec![Logged { value: Some(90.0), label: some("90.0 °C") }], ..chart() }.draw(),
+        ),
         ("chart_settled", BaselineChart { later: vec![], ..chart() }.draw()),
         (
             "chart_even",
