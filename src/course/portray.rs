@@ -4,7 +4,9 @@
 //! given has no label, and a length that would show the answer to scale is drawn at a nominal value. In a worked
 //! solution everything given and worked out is labelled, in a picture of a machine everything there is.
 
+mod align;
 mod chain;
+mod fasten;
 mod heat;
 mod load;
 mod mount;
@@ -18,7 +20,18 @@ use drivecourse_quiz::Question;
 use crate::figures::{Figure, FigureError};
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 6] = ["drive-side", "foot-plan", "foot-corners", "shim-pack", "shaft-load", "warm-up"];
+pub const PICTURES: [&str; 10] = [
+    "drive-side",
+    "foot-plan",
+    "foot-corners",
+    "shim-pack",
+    "shaft-load",
+    "warm-up",
+    "straightedge",
+    "dials",
+    "bolt-pattern",
+    "key-section",
+];
 
 /// What a picture is drawn from.
 #[derive(Debug, Clone)]
@@ -164,6 +177,10 @@ impl Portrait {
             Some("shim-pack") => mount::shim_pack(&board),
             Some("shaft-load") => load::shaft_load(&board),
             Some("warm-up") => heat::warm_up(&board),
+            Some("straightedge") => align::straightedge(&board),
+            Some("dials") => align::dials(&board),
+            Some("bolt-pattern") => fasten::bolt_pattern(&board),
+            Some("key-section") => fasten::key_section(&board),
             _ => Err(PortrayError::UnknownPicture(name.to_owned())),
         }
     }
