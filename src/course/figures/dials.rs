@@ -56,8 +56,8 @@ impl Dials {
         let middle = 205.0;
         for (index, sweep) in self.sweeps.iter().enumerate() {
             let alone = index % 2 == 0 && index + 1 == self.sweeps.len();
-            let x = if alone { middle } else { middle + if index % 2 == 0 { -110.0 } else { 110.0 } };
-            let y = below + 52.0 + 137.0 * (index / 2) as f64;
+            let x = if alone { middle } else { middle + if index % 2 == 0 { -117.0 } else { 117.0 } };
+            let y = below + 52.0 + 132.0 * (index / 2) as f64;
             clock(&mut sketch, pt(x, y), sweep);
         }
         if let Some(words) = &self.trial_label {

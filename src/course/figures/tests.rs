@@ -132,9 +132,9 @@ fn dials() -> Dials {
     Dials {
         id: "dials".into(),
         sweeps: vec![
-            sweep("Rim of the reducer's hub", ["0", "+0.32 mm", "\u{2212}0.18 mm", "\u{2212}0.50 mm"]),
-            sweep("Face of the reducer's hub", ["0", "+0.06 mm", "+0.21 mm", "+0.15 mm"]),
-            sweep("Rim of the motor's hub", ["0", "\u{2212}0.44 mm", "+0.12 mm", "+0.56 mm"]),
+            sweep("Reducer hub, rim", ["0", "+0.32 mm", "\u{2212}0.18 mm", "\u{2212}0.50 mm"]),
+            sweep("Reducer hub, face", ["0", "+0.06 mm", "+0.21 mm", "+0.15 mm"]),
+            sweep("Motor hub, rim", ["0", "\u{2212}0.44 mm", "+0.12 mm", "+0.56 mm"]),
         ],
         face: true,
         reverse: true,
@@ -346,8 +346,7 @@ fn values_that_are_not_told_are_nowhere() {
     swept.sweeps[0].readings[3] = some("?");
     let swept = swept.draw().unwrap();
     assert!(
-        !swept.svg.contains("0.50 mm")
-            && swept.table.contains(&("Rim of the reducer's hub, 9 o'clock".into(), "?".into()))
+        !swept.svg.contains("0.50 mm") && swept.table.contains(&("Reducer hub, rim, 9 o'clock".into(), "?".into()))
     );
     let plain = BoltPattern { order: vec![], bolt_label: some("?"), ..bolts() }.draw().unwrap();
     assert!(plain.svg.contains("Place 3 in the order: bolt ?") && !plain.svg.contains("1st"));

@@ -31,9 +31,7 @@ pub(super) fn straightedge(board: &Board<'_>) -> Result<Figure, PortrayError> {
 pub(super) fn dials(board: &Board<'_>) -> Result<Figure, PortrayError> {
     let told = |ids: [&str; 3]| ids.iter().any(|id| board.tells(id) || board.asks(id));
     let mut sweeps = Vec::new();
-    for (name, ids) in
-        [("Rim of the reducer's hub", RIM), ("Face of the reducer's hub", FACE), ("Rim of the motor's hub", OWN)]
-    {
+    for (name, ids) in [("Reducer hub, rim", RIM), ("Reducer hub, face", FACE), ("Motor hub, rim", OWN)] {
         if told(ids) {
             let [right, bottom, left] = ids.map(|id| board.label(id));
             sweeps.push(Sweep { name: name.into(), readings: [Some("0".into()), right, bottom, left] });
