@@ -205,6 +205,11 @@ impl Board<'_> {
         !matches!(self.portrait.view, View::Question { .. })
     }
 
+    /// Whether the picture is of a machine and of no question.
+    fn whole(&self) -> bool {
+        matches!(self.portrait.view, View::Machine)
+    }
+
     /// The value (SI) of `quantity`, where the machine has one.
     fn value(&self, quantity: &str) -> Option<f64> {
         let id = Registry::get().find(quantity)?;

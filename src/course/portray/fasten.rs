@@ -9,7 +9,8 @@ pub(super) fn bolt_pattern(board: &Board<'_>) -> Result<Figure, PortrayError> {
     let bolts = board.need("fasten.bolts")? as u32;
     let order = if board.solved() {
         let whole = board.calculated(star(bolts as usize))?;
-        let shown = board.value("fasten.turn_place").filter(|_| board.tells("fasten.bolt_at_place"));
+        // A solution shows the way to what was asked, a machine the whole order.
+        let shown = board.value("fasten.turn_place").filter(|_| !board.whole());
         whole.into_iter().take(shown.map_or(usize::MAX, |place| place as usize)).map(|bolt| bolt as u32).collect()
     } else {
         Vec::new()
@@ -20,8 +21,8 @@ pub(super) fn bolt_pattern(board: &Board<'_>) -> Result<Figure, PortrayError> {
             bolts,
             order,
             bolts_label: board.label("fasten.bolts"),
-            place_label: board.label("fasten.turn_place"),
-            bolt_label: board.label("fasten.bolt_at_place"),
+            place_label: board.label("fasten.turn_place").filter(|_| !board.whole()),
+            bolt_label: board.label("fasten.bolt_at_place").filter(|_| !board.whole()),
         }
         .draw(),
     )
@@ -29,8 +30,8 @@ pub(super) fn bolt_pattern(board: &Board<'_>) -> Result<Figure, PortrayError> {
 
 pub(super) fn key_section(board: &Board<'_>) -> Result<Figure, PortrayError> {
     let shaft = board.need("load.shaft_diameter")?;
-    // What was measured is told before what the table says.
-    let measured = board.tells("fasten.key_found") && !board.asks("fasten.key_width");
+    // What the table says is told before what was measured.
+    let measured = board.tells("fasten.key_found") && !board.tells("fasten.key_width");
     let width = if measured {
         board.label("fasten.key_found").map(|label| format!("key {label}"))
     } else {
@@ -47,7 +48,7 @@ pub(super) fn key_section(board: &Board<'_>) -> Result<Figure, PortrayError> {
             height: drawn("fasten.key_height", 1.0 / 6.0)?,
             shaft_label: board.label("load.shaft_diameter"),
             width_label: width,
-            keyway_label: board.label("fasten.keyway").map(|label| format!("keyway {label}")),
+            keyway_label: board.label("fasten.keyway").filter(|_| measured).map(|label| format!("keyway {label}")),
             height_label: board.label("fasten.key_height"),
             length_label: board.label("fasten.key_length"),
         }
