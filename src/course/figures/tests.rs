@@ -1,5 +1,7 @@
 //! What holds for every figure, whatever it shows.
 
+mod follow;
+
 use super::geometry::{Area, pt};
 use super::*;
 use quick_xml::events::Event;
@@ -111,44 +113,63 @@ fn shims() -> ShimPack {
     }
 }
 
-fn chart() -> BaselineChart {
-    let logged = |value: f64| Logged { value: Some(value), label: Some(format!("{value:.1} °C")) };
-    let across = |value: f64| Some(Across { value, label: format!("{value:.1} °C") });
-    BaselineChart {
-        id: "chart".into(),
-        title: "A settled rise and its limits".into(),
-        value_name: "Rise over ambient, °C".into(),
-        settled: [40.2, 41.5, 39.8, 40.9].map(logged).into(),
-        later: [41.2, 44.9].map(logged).into(),
-        mean: across(40.6),
-        upper: across(44.2),
-        lower: across(37.0),
+fn straightedge() -> Straightedge {
+    Straightedge {
+        id: "edge".into(),
+        gaps: [0.0, 0.0, 3.2, 4.1],
+        gap_labels: ["0.00 mm", "0.00 mm", "3.20 mm", "4.10 mm"].map(some),
+        reference_label: some("282.5 mm"),
+        other_label: some("205.0 mm"),
+        centres_label: some("1312 mm"),
+        offset_label: some("3.65 mm"),
+        twist_label: some("0.25°"),
     }
 }
 
-/// A reading just on the mean.
-fn level_reading() -> Logged {
-    Logged { value: Some(40.6), label: some("40.6 °C") }
+fn sweep(name: &str, readings: [&str; 4]) -> Sweep {
+    Sweep { name: name.into(), readings: readings.map(some) }
 }
 
-fn calendar() -> Calendar {
-    let row = |name: &str, ages: &[f64], locked_out, last| CalendarRow {
-        name: name.into(),
-        ages: ages.into(),
-        locked_out,
-        last: Some(last),
-        last_label: Some(format!("{last} h")),
-        next_label: some("168 h"),
-    };
-    Calendar {
-        id: "calendar".into(),
-        title: "When each check is due".into(),
-        rows: vec![
-            row("temperature, vibration, noise", &[1.0, 2.0, 4.0, 8.0, 24.0, 72.0, 168.0, 336.0, 672.0], false, 97.0),
-            row("bolts", &[8.0, 72.0, 168.0, 672.0, 2016.0], true, 80.0),
-            row("soft foot", &[72.0, 336.0, 1344.0, 4368.0], true, 74.0),
+fn dials() -> Dials {
+    Dials {
+        id: "dials".into(),
+        sweeps: vec![
+            sweep("Reducer hub, rim", ["0", "+0.32 mm", "\u{2212}0.18 mm", "\u{2212}0.50 mm"]),
+            sweep("Reducer hub, face", ["0", "+0.06 mm", "+0.21 mm", "+0.15 mm"]),
+            sweep("Motor hub, rim", ["0", "\u{2212}0.44 mm", "+0.12 mm", "+0.56 mm"]),
         ],
-        now: Some((110.0, "now 110 h".into())),
+        face: true,
+        reverse: true,
+        circle_label: some("112 mm"),
+        apart_label: some("140 mm"),
+        front_label: some("196 mm"),
+        rear_label: some("402 mm"),
+        trial_label: some("\u{2212}0.12 mm"),
+    }
+}
+
+fn bolts() -> BoltPattern {
+    BoltPattern {
+        id: "bolts".into(),
+        bolts: 8,
+        order: vec![1, 5, 3, 7, 2, 6, 4, 8],
+        bolts_label: some("8"),
+        place_label: some("3"),
+        bolt_label: some("3"),
+    }
+}
+
+fn key() -> KeySection {
+    KeySection {
+        id: "key".into(),
+        shaft: 70.0,
+        width: 20.0,
+        height: 12.0,
+        shaft_label: some("70 mm"),
+        width_label: some("key 19.70 mm"),
+        keyway_label: some("keyway 20.02 mm"),
+        height_label: some("12.0 mm"),
+        length_label: some("85 mm"),
     }
 }
 
@@ -187,7 +208,7 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         limits: vec![Level { temperature: 170.0, name: "100 °F above surroundings".into() }],
         ..warm()
     };
-    vec![
+    let mut specimens = vec![
         ("drive", drive().draw()),
         ("drive_long", flat_drive.draw()),
         ("drive_upright", steep.draw()),
@@ -206,24 +227,39 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         ("shaft_short", ShaftLoad { overhang: 12.0, reactions: false, moment: false, ..shaft() }.draw()),
         ("warm", warm().draw()),
         ("warm_us", imperial.draw()),
-        ("chart", chart().draw()),
-        ("chart_bare", BaselineChart { mean: None, upper: None, lower: None, ..chart() }.draw()),
-        (
-            "chart_close",
-            BaselineChart { later: vec![Logged { value: Some(90.0), label: some("90.0 °C") }], ..chart() }.draw(),
-        ),
-        ("chart_settled", BaselineChart { later: vec![], ..chart() }.draw()),
-        (
-            "chart_even",
-            BaselineChart { settled: vec![level_reading(); 4], later: vec![level_reading()], ..chart() }.draw(),
-        ),
-        ("calendar", calendar().draw()),
-        ("calendar_early", Calendar { now: Some((0.6, "now 1 h".into())), ..calendar() }.draw()),
-        ("calendar_late", Calendar { now: Some((5000.0, "now 5000 h".into())), ..calendar() }.draw()),
         ("shims", shims().draw()),
         ("shims_thick", thick.draw()),
         ("shims_thin", thin.draw()),
-    ]
+        ("edge", straightedge().draw()),
+        ("edge_flat", Straightedge { gaps: [0.0; 4], ..straightedge() }.draw()),
+        (
+            "edge_us",
+            Straightedge {
+                gaps: [0.0, 0.125, 0.098, 0.0],
+                gap_labels: ["0.000 in", "0.125 in", "0.098 in", "0.000 in"].map(some),
+                ..straightedge()
+            }
+            .draw(),
+        ),
+        ("dials", dials().draw()),
+        ("dials_one", Dials { sweeps: dials().sweeps[..1].into(), face: false, reverse: false, ..dials() }.draw()),
+        (
+            "dials_two",
+            Dials { sweeps: dials().sweeps[..2].into(), reverse: false, apart_label: None, ..dials() }.draw(),
+        ),
+        ("bolts", bolts().draw()),
+        ("bolts_plain", BoltPattern { order: vec![], bolts: 12, bolt_label: None, ..bolts() }.draw()),
+        ("bolts_many", BoltPattern { bolts: 16, order: (1..=16).collect(), ..bolts() }.draw()),
+        ("bolts_few", BoltPattern { bolts: 4, order: vec![1, 3, 2, 4], ..bolts() }.draw()),
+        ("key", key().draw()),
+        ("key_square", KeySection { height: 20.0, keyway_label: None, length_label: None, ..key() }.draw()),
+        (
+            "key_asked",
+            KeySection { width_label: some("?"), height_label: some("?"), keyway_label: None, ..key() }.draw(),
+        ),
+    ];
+    specimens.extend(follow::specimens());
+    specimens
 }
 
 /// The sheet, and the place each line of words takes on it by the kit's own (generous) measure.
@@ -307,6 +343,22 @@ fn shown_values_are_in_the_drawing_and_the_table() {
 }
 
 #[test]
+fn values_that_are_not_told_are_nowhere() {
+    let edge = Straightedge { offset_label: None, twist_label: some("?"), ..straightedge() }.draw().unwrap();
+    assert!(!edge.svg.contains("3.65") && edge.svg.contains("Twist: ?"));
+    let mut swept = dials();
+    swept.sweeps[0].readings[3] = some("?");
+    let swept = swept.draw().unwrap();
+    assert!(
+        !swept.svg.contains("0.50 mm") && swept.table.contains(&("Reducer hub, rim, 9 o'clock".into(), "?".into()))
+    );
+    let plain = BoltPattern { order: vec![], bolt_label: some("?"), ..bolts() }.draw().unwrap();
+    assert!(plain.svg.contains("Place 3 in the order: bolt ?") && !plain.svg.contains("1st"));
+    let key = KeySection { width_label: None, ..key() }.draw().unwrap();
+    assert!(!key.svg.contains("19.70") && key.svg.contains("keyway 20.02 mm"));
+}
+
+#[test]
 fn odd_input_is_refused_or_drawn_but_never_panics() {
     let odd = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 0.0, -0.0, -1.0, 1e-300, 1e300, 1e-6, 1e6];
     let mut refused = 0;
@@ -333,12 +385,15 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
         drawn.push(WarmUp { curve: vec![(value, value)], readings: vec![], limits: vec![], ..warm() }.draw());
         drawn.push(ShimPack { gap: value, ..shims() }.draw());
         drawn.push(ShimPack { leaves: vec![Leaf { thickness: value, label: None }], ..shims() }.draw());
-        drawn.push(BaselineChart { later: vec![Logged { value: Some(value), label: None }], ..chart() }.draw());
-        drawn.push(BaselineChart { upper: Some(Across { value, label: "limit".into() }), ..chart() }.draw());
-        let mut c = calendar();
-        c.rows[1].ages.push(value);
-        drawn.push(c.draw());
-        drawn.push(Calendar { now: Some((value, "now".into())), ..calendar() }.draw());
+        for part in 0..4 {
+            let mut e = straightedge();
+            e.gaps[part] = value;
+            drawn.push(e.draw());
+        }
+        drawn.push(KeySection { shaft: value, ..key() }.draw());
+        drawn.push(KeySection { width: value, ..key() }.draw());
+        drawn.push(KeySection { height: value, ..key() }.draw());
+        drawn.extend(follow::odd(value));
         for figure in drawn {
             match figure {
                 Ok(figure) => {
@@ -354,26 +409,10 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
     }
     assert!(refused > 40, "{refused}");
     assert!(DriveSide { driver_teeth: 0, ..drive() }.draw().is_err());
+    assert!(Dials { sweeps: vec![], ..dials() }.draw().is_err());
+    assert!(BoltPattern { bolts: 2, order: vec![], ..bolts() }.draw().is_err());
+    assert!(BoltPattern { order: vec![9], ..bolts() }.draw().is_err());
     assert!(WarmUp { curve: vec![], readings: vec![], ..warm() }.draw().is_err());
-    assert!(BaselineChart { settled: vec![], later: vec![], ..chart() }.draw().is_err());
-    assert!(BaselineChart { settled: vec![level_reading(); 13], ..chart() }.draw().is_err());
-    assert!(Calendar { rows: vec![], ..calendar() }.draw().is_err());
-    assert!(Calendar { rows: vec![calendar().rows[0].clone(); 9], ..calendar() }.draw().is_err());
-}
-
-#[test]
-fn a_baseline_chart_and_a_calendar_tell_what_they_show() {
-    let figure = chart().draw().unwrap();
-    assert_eq!(figure.table.len(), 9);
-    assert_eq!(figure.table[5], ("Later reading 6".to_owned(), "44.9 °C".to_owned()));
-    // Two readings and their mean are not told apart by colour: solid dots, rings, dash and dot.
-    assert_eq!(figure.svg.matches("<circle").count(), 6);
-    assert!(figure.svg.contains("fig-centre") && figure.svg.matches("fig-hidden").count() == 2);
-    let figure = calendar().draw().unwrap();
-    assert_eq!(figure.table[3].1, "8\u{a0}h, 3\u{a0}d, 1\u{a0}wk, 4\u{a0}wk, 12\u{a0}wk");
-    assert_eq!(figure.table[4], ("bolts, last".to_owned(), "80 h".to_owned()));
-    assert_eq!(figure.svg.matches("<circle").count(), 9, "readings are circles");
-    assert_eq!(figure.svg.matches("<polygon").count(), 9, "what needs the lock is square");
 }
 
 #[test]
