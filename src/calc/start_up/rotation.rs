@@ -51,7 +51,7 @@ impl Way {
 /// Trap: the motor looked at from its fan, and the output shaft from its free end on the other side.
 pub fn through(way: Way, stages: u32) -> Result<Way> {
     within("number of stages", f64::from(stages), 1.0, f64::from(MOST_STAGES))?;
-    Ok(if stages % 2 == 0 { way } else { way.reversed() })
+    Ok(if stages.is_multiple_of(2) { way } else { way.reversed() })
 }
 
 #[cfg(test)]

@@ -143,7 +143,12 @@ macro_rules! shim_way {
 }
 
 pub(super) static RELATIONS: &[Relation] = &[
-    warm!("align.front_warm/rise", "Temperature of the motor at its front feet", "align.front_warm", "align.front_rise"),
+    warm!(
+        "align.front_warm/rise",
+        "Temperature of the motor at its front feet",
+        "align.front_warm",
+        "align.front_rise"
+    ),
     warm!("align.rear_warm/rise", "Temperature of the motor at its rear feet", "align.rear_warm", "align.rear_rise"),
     grown!(
         "align.growth_front/warm",
