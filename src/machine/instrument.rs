@@ -62,7 +62,7 @@ pub enum Instrument {
     DisplacementMeter,
     /// Sound level meter: 0.1 dB.
     SoundMeter,
-    /// Vibration analyser, frequency of a line: 0.1 Hz, or 5 cpm.
+    /// Vibration analyser, frequency of a line: 0.02 Hz, or 1 cpm.
     Analyser,
 }
 
@@ -136,8 +136,8 @@ impl Instrument {
             (Self::DisplacementMeter, System::Si) => ("µm", 1.0, Places(0)),
             (Self::DisplacementMeter, System::Us) => ("mil", 0.1, Places(1)),
             (Self::SoundMeter, _) => ("dB", 0.1, Places(1)),
-            (Self::Analyser, System::Si) => ("Hz", 0.1, Places(1)),
-            (Self::Analyser, System::Us) => ("cpm", 5.0, Places(0)),
+            (Self::Analyser, System::Si) => ("Hz", 0.02, Places(2)),
+            (Self::Analyser, System::Us) => ("cpm", 1.0, Places(0)),
         };
         Step { unit, step, figures }
     }

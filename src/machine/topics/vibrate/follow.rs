@@ -78,7 +78,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "first start" with { first: Velocity = "vibrate.first" }: first => "You took the reading at the first start; the baseline is made when the machine has run in and settled.";
             "run-in and all" with { first: Velocity = "vibrate.first" }: (a + b + c + d + first) / 5.0 => "You took the reading at the first start into the mean; the baseline is made when the machine has run in and settled.";
             "sum": a + b + c + d => "You added the readings and did not divide by their number.";
-            "reading now" with { now: Velocity = "vibrate.velocity" }: now => "You took the reading now; the baseline is what it is compared with.";
         },
     }
     .limits("after run-in, at steady speed, load and temperature"),

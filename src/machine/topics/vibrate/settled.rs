@@ -20,7 +20,7 @@ const GAP_RAISES: f64 = 0.15;
 /// An offset or an angle as large as its limit raises the line at twice the motor's speed by this share.
 const OFFSET_RAISES: f64 = 1.0;
 /// Base bolts that have lost twice the torque allowed raise the lines at once and twice the motor's speed by this share.
-const BOLTS_RAISE: f64 = 2.5;
+const BOLTS_RAISE: f64 = 4.0;
 /// Bushing screws that have lost twice the torque allowed raise the line at the output shaft's frequency by this share.
 const BUSHING_RAISES: f64 = 20.0;
 /// A chain worn by this share runs twice as rough.
@@ -207,14 +207,14 @@ pub(super) static RELATIONS: &[Relation] = &[
         "Line at the motor's shaft frequency now",
         "vibrate.line_motor" from "vibrate.settled_motor" by "fasten.bolt_lost",
         BOLTS_RAISE,
-        "v = v * (1 + 2.5 * max(lost[] / limit[] - 1, 0))"
+        "v = v * (1 + 4 * max(lost[] / limit[] - 1, 0))"
     ),
     loosened!(
         "vibrate.line_double/base bolts",
         "Line at twice the motor's shaft frequency now",
         "vibrate.line_double" from "vibrate.settled_double" by "fasten.bolt_lost",
         BOLTS_RAISE,
-        "v = v * (1 + 2.5 * max(lost[] / limit[] - 1, 0))"
+        "v = v * (1 + 4 * max(lost[] / limit[] - 1, 0))"
     ),
     loosened!(
         "vibrate.line_output/bushing",
