@@ -40,7 +40,6 @@ const fn decision(id: &'static str, name: &'static str) -> Quantity {
 
 pub(super) const QUANTITIES: &[Quantity] = &[
     // The decision.
-    Quantity::choice("follow.guard", "", "state of the guards", &["fastened", "off or damaged"]).plate(),
     decision("follow.base", "decision on the base"),
     decision("follow.oil", "decision on the oil"),
     decision("follow.chain", "decision on the chain"),
@@ -49,7 +48,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     decision("follow.bolts", "decision on bolts, key and bushing"),
     decision("follow.heat", "decision on the temperature"),
     decision("follow.vibration", "decision on the vibration"),
-    decision("follow.motor", "decision on the motor's supply and current"),
+    decision("follow.motor", "decision on the motor and its supply"),
     decision("follow.standstill", "decision on the checks at standstill"),
     decision("follow.running", "decision on the readings while running"),
     decision("follow.decision", "decision on the whole machine"),

@@ -4,12 +4,14 @@ mod amplitude;
 mod bearing;
 mod follow;
 mod orders;
+mod settled;
 mod severity;
+mod spectrum;
 
 use std::sync::LazyLock;
 
 use crate::instrument::Figures::{Places, Significant};
-use crate::instrument::Instrument::{DisplacementMeter, VibrationMeter};
+use crate::instrument::Instrument::{Analyser, DisplacementMeter, VibrationMeter};
 use crate::quantity::Quantity;
 use crate::relation::Relation;
 use crate::unit::Kind;
@@ -27,11 +29,16 @@ const fn dimension(id: &'static str, symbol: &'static str, name: &'static str) -
 }
 
 const fn severity(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
-    Quantity::new(id, symbol, Kind::Velocity, name).shown("mm/s", Places(2), "in/s", Places(3))
+    Quantity::new(id, symbol, Kind::Velocity, name).shown("mm/s", Places(2), "in/s", Places(4))
 }
 
 const fn reading(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
     Quantity::new(id, symbol, Kind::Velocity, name).read(VibrationMeter)
+}
+
+/// A plain number of the hidden machine, never shown.
+const fn hidden(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
+    Quantity::new(id, symbol, Kind::Ratio, name)
 }
 
 const fn days(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
@@ -71,6 +78,17 @@ pub(super) const QUANTITIES: &[Quantity] =
         frequency("vibrate.outer", "f_outer", "outer-ring frequency of the bearing"),
         frequency("vibrate.inner", "f_inner", "inner-ring frequency of the bearing"),
         frequency("vibrate.spin", "f_spin", "spin frequency of the rolling elements"),
+        // Lines of the spectrum.
+        reading("vibrate.line_motor", "v_1m", "line at the motor's shaft frequency, r.m.s."),
+        reading("vibrate.line_double", "v_2m", "line at twice the motor's shaft frequency, r.m.s."),
+        reading("vibrate.line_output", "v_1o", "line at the output shaft's frequency, r.m.s."),
+        reading("vibrate.line_chain", "v_r", "line at the frequency at which rollers seat, r.m.s."),
+        reading("vibrate.line_mesh", "v_z", "line at the mesh frequency, r.m.s."),
+        reading("vibrate.line_bearing", "v_or", "line at the bearing's outer-ring frequency, r.m.s."),
+        reading("vibrate.rest", "v_x", "everything between the lines, r.m.s."),
+        Quantity::new("vibrate.peak_frequency", "f_max", Kind::Frequency, "frequency of the strongest line")
+            .read(Analyser),
+        Quantity::choice("vibrate.peak_part", "", "where the strongest line comes from", spectrum::PARTS),
         // One sine.
         frequency("vibrate.tone", "f", "frequency of the one vibration looked at").plate(),
         Quantity::new("vibrate.displacement", "d_pp", Kind::Length, "displacement, peak to peak, of the one vibration")
@@ -90,6 +108,8 @@ pub(super) const QUANTITIES: &[Quantity] =
         severity("vibrate.limit_bc", "L_BC", "limit between zones B and C"),
         severity("vibrate.limit_cd", "L_CD", "limit between zones C and D"),
         reading("vibrate.velocity", "v", "vibration velocity of the bearing housing now, r.m.s."),
+        Quantity::new("vibrate.limit_share", "x_v", Kind::Ratio, "share of the limit between zones B and C in use")
+            .shown("%", Significant(3), "%", Significant(3)),
         Quantity::choice("vibrate.zone", "", "severity zone", &["A", "B", "C", "D"]),
         // How it goes on.
         reading("vibrate.first", "v_0", "vibration velocity at the first start, r.m.s."),
@@ -103,12 +123,23 @@ pub(super) const QUANTITIES: &[Quantity] =
         severity("vibrate.alarm", "v_al", "alarm setting, r.m.s."),
         severity("vibrate.trip", "v_tr", "highest trip setting, r.m.s."),
         Quantity::choice(
+            "vibrate.alarm_verdict",
+            "",
+            "verdict on the reading now against alarm and trip",
+            follow::CALLS,
+        ),
+        Quantity::choice(
             "vibrate.change_verdict",
             "",
             "verdict on the change from the baseline",
             &["not significant", "significant"],
         ),
-        severity("vibrate.mean_range", "R_v", "mean moving range of the readings"),
+        Quantity::new("vibrate.mean_range", "R_v", Kind::Velocity, "mean moving range of the readings").shown(
+            "mm/s",
+            Places(3),
+            "in/s",
+            Places(5),
+        ),
         severity("vibrate.control_upper", "UCL", "upper control limit, r.m.s."),
         severity("vibrate.control_lower", "LCL", "lower control limit, r.m.s."),
         Quantity::choice(
@@ -133,11 +164,43 @@ pub(super) const QUANTITIES: &[Quantity] =
             "t_E",
             "time from the third trend reading to the limit between zones B and C, by exponential growth",
         ),
+        // The hidden machine: each line of the settled drive as a share of the limit between zones B and C, what has
+        // grown since, and how far each reading is off.
+        hidden("vibrate.share_motor", "c_1m", "share of the line at the motor's shaft frequency"),
+        hidden("vibrate.share_double", "c_2m", "share of the line at twice the motor's shaft frequency"),
+        hidden("vibrate.share_output", "c_1o", "share of the line at the output shaft's frequency"),
+        hidden("vibrate.share_chain", "c_r", "share of the line at the frequency at which rollers seat"),
+        hidden("vibrate.share_mesh", "c_z", "share of the line at the mesh frequency"),
+        hidden("vibrate.share_bearing", "c_b", "share of the line at the bearing's outer-ring frequency"),
+        hidden("vibrate.share_rest", "c_x", "share of everything between the lines"),
+        hidden("vibrate.grown_mesh", "q_z", "growth of the line at the mesh frequency"),
+        hidden("vibrate.grown_bearing", "q_b", "growth of the line at the bearing's outer-ring frequency"),
+        hidden("vibrate.bearing_slip", "s_b", "slip of the rolling elements"),
+        hidden("vibrate.run_in", "q_0", "excess of the vibration at the first start"),
+        hidden("vibrate.scatter_1", "e_1v", "scatter of the first settled reading"),
+        hidden("vibrate.scatter_2", "e_2v", "scatter of the second settled reading"),
+        hidden("vibrate.scatter_3", "e_3v", "scatter of the third settled reading"),
+        hidden("vibrate.scatter_4", "e_4v", "scatter of the fourth settled reading"),
+        severity("vibrate.settled_motor", "v_1m0", "settled line at the motor's shaft frequency"),
+        severity("vibrate.settled_double", "v_2m0", "settled line at twice the motor's shaft frequency"),
+        severity("vibrate.settled_output", "v_1o0", "settled line at the output shaft's frequency"),
+        severity("vibrate.settled_mesh", "v_z0", "settled line at the mesh frequency"),
+        severity("vibrate.settled_bearing", "v_or0", "settled line at the bearing's outer-ring frequency"),
+        severity("vibrate.settled", "v_s", "vibration velocity when the drive had settled"),
     ];
 
 pub(super) fn relations() -> &'static [Relation] {
     static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [orders::RELATIONS, bearing::RELATIONS, amplitude::RELATIONS, severity::RELATIONS, follow::RELATIONS].concat()
+        [
+            orders::RELATIONS,
+            bearing::RELATIONS,
+            spectrum::RELATIONS,
+            amplitude::RELATIONS,
+            severity::RELATIONS,
+            follow::RELATIONS,
+            settled::RELATIONS,
+        ]
+        .concat()
     });
     &ALL
 }

@@ -82,6 +82,12 @@ fn stop_unless_first(verdict: Choice) -> Choice {
     Choice(if verdict.0 == 0 { 0 } else { 2 })
 }
 
+/// The worst of verdicts that stop and of verdicts that adjust, wherever they are not the first of their choices.
+fn weighed<const N: usize, const M: usize>(stopping: [Choice; N], adjusting: [Choice; M]) -> Choice {
+    let found = stopping.map(stop_unless_first).into_iter().chain(adjusting.map(adjust_unless_first));
+    Choice(found.map(|decision| decision.0).max().unwrap_or(0))
+}
+
 /// Between the marks, low, overfull: gears and bearings that the oil does not reach must not run.
 fn level(verdict: Choice) -> Choice {
     Choice(match verdict.0 {
@@ -164,34 +170,42 @@ pub(super) static RELATIONS: &[Relation] = &[
     }
     .method("Accept stays accept; move the sprocket in is adjust; overloaded is stop."),
     relation! {
-        "follow.lie/verdict": "Decision on the alignment",
-        "follow.lie": Choice = adjust_unless_first(v),
-        from { v: Choice = "align.sprocket_verdict" },
+        "follow.lie/worst": "Decision on the alignment",
+        "follow.lie": Choice = worst([sprockets, upright, level].map(adjust_unless_first)),
+        from {
+            sprockets: Choice = "align.sprocket_verdict", upright: Choice = "align.verdict_v",
+            level: Choice = "align.verdict_h",
+        },
         formula [],
         source CommonPractice,
         turns {
-            "let pass": Choice(0) => "You let it pass; a chain between sprockets out of line wears its side plates from the first hour.";
-            "stopped": stop_unless_first(v) => "You stopped the machine for it; aligning the sprockets is an adjustment.";
+            "sprockets let pass": worst([upright, level].map(adjust_unless_first)) => "You let the sprockets pass; a chain between sprockets out of line wears its side plates from the first hour.";
+            "coupling let pass": adjust_unless_first(sprockets) => "You looked at the sprockets alone; the motor has to be in line with the reducer as well.";
+            "one plane only": worst([sprockets, upright].map(adjust_unless_first)) => "You let the horizontal alignment pass; shafts must be in line both ways.";
+            "stopped": worst([sprockets, upright, level].map(stop_unless_first)) => "You stopped the machine for it; aligning is an adjustment.";
         },
     }
-    .method("Within the limits: accept. Otherwise adjust."),
+    .method("Sprockets, and motor to reducer upright and sideways, all within their limits: accept. Otherwise adjust."),
     relation! {
         "follow.bolts/worst": "Decision on bolts, key and bushing",
-        "follow.bolts": Choice = worst([stop_unless_first(bolt), stop_unless_first(key), stop_unless_first(bushing)]),
+        "follow.bolts": Choice = weighed([bolt, key, bushing], [base, screws]),
         from {
             bolt: Choice = "fasten.bolt_verdict", key: Choice = "fasten.key_verdict",
-            bushing: Choice = "fasten.gap_verdict",
+            bushing: Choice = "fasten.gap_verdict", base: Choice = "fasten.base_verdict",
+            screws: Choice = "fasten.screw_verdict",
         },
         formula [],
         source CommonPractice,
         turns {
-            "adjusted": worst([adjust_unless_first(bolt), adjust_unless_first(key), adjust_unless_first(bushing)]) => "You called it an adjustment; what may let go while it turns can hurt people, so the machine stays stopped until it is right.";
+            "adjusted": worst([bolt, key, bushing, base, screws].map(adjust_unless_first)) => "You called it an adjustment; what may let go while it turns can hurt people, so the machine stays stopped until it is right.";
             "bolt alone": stop_unless_first(bolt) => "You went by the bolt alone; key and bushing can let go as well.";
-            "key let pass": worst([stop_unless_first(bolt), stop_unless_first(bushing)]) => "You let the short key pass.";
-            "bushing let pass": worst([stop_unless_first(bolt), stop_unless_first(key)]) => "You let the bushing pass; with its flange on the hub the taper does not grip.";
+            "key let pass": weighed([bolt, bushing], [base, screws]) => "You let the short key pass.";
+            "bushing let pass": weighed([bolt, key], [base, screws]) => "You let the bushing pass; with its flange on the hub the taper does not grip.";
+            "recheck let pass": weighed([bolt, key, bushing], []) => "You let the recheck pass; bolts and screws that have lost torque are tightened again before the machine is accepted.";
+            "recheck stopped": weighed([bolt, key, bushing, base, screws], []) => "You stopped the machine because bolts or screws have lost some torque; they are tightened again, which is adjust.";
         },
     }
-    .method("Anything that may let go while it turns: stop. Otherwise accept."),
+    .method("A bolt outside its limits, a key too short, or a bushing whose taper does not grip: stop. Base bolts or bushing screws to be tightened again: adjust. Otherwise accept."),
     relation! {
         "follow.heat/verdict": "Decision on the temperature",
         "follow.heat": Choice = told(verdict(v)),
@@ -217,25 +231,30 @@ pub(super) static RELATIONS: &[Relation] = &[
     }
     .method("Zones A and B: accept. C: adjust. D: stop."),
     relation! {
-        "follow.motor/worst": "Decision on the motor's supply and current",
-        "follow.motor": Choice = worst([stop_unless_first(current), adjust_unless_first(volts)]),
-        from { current: Choice = "start.current_verdict", volts: Choice = "start.unbalance_verdict" },
+        "follow.motor/worst": "Decision on the motor and its supply",
+        "follow.motor": Choice = weighed([current, way], [volts, unequal]),
+        from {
+            current: Choice = "start.current_verdict", way: Choice = "start.rotation_verdict",
+            volts: Choice = "start.voltage_verdict", unequal: Choice = "start.unbalance_verdict",
+        },
         formula [],
         source CommonPractice,
         turns {
-            "overload run on": worst([adjust_unless_first(current), adjust_unless_first(volts)]) => "You let an overloaded motor run on; it burns, or its protection trips with the load hanging.";
-            "supply let pass": stop_unless_first(current) => "You let the unequal voltages pass; a few per cent of unbalance heats one winding far more than the load does.";
-            "stopped": worst([stop_unless_first(current), stop_unless_first(volts)]) => "You stopped the machine for the unequal voltages alone; have them put right by those who may, which is adjust.";
+            "overload run on": weighed([way], [current, volts, unequal]) => "You let an overloaded motor run on; it burns, or its protection trips with the load hanging.";
+            "wrong way run on": weighed([current], [way, volts, unequal]) => "You let it run the wrong way round; that can wreck backstop, pump and load, so it is stop.";
+            "supply let pass": weighed([current, way], []) => "You let the supply pass; a few per cent of unbalance heats one winding far more than the load does.";
+            "unbalance let pass": weighed([current, way], [volts]) => "You looked at the mean voltage alone; the three lines must be alike as well.";
+            "stopped": weighed([current, way, volts, unequal], []) => "You stopped the machine for its supply alone; have it put right by those who may, which is adjust.";
         },
     }
-    .method("Overloaded: stop. Voltages too unequal: adjust. Otherwise accept."),
+    .method("Overloaded or turning the wrong way: stop. Voltage too far off or too unequal: adjust. Otherwise accept."),
     relation! {
         "follow.standstill/every check": "Decision on the checks at standstill",
         "follow.standstill": Choice = worst_and_guards([base, oil, chain, load, lie, bolts], guard),
         from {
             base: Choice = "follow.base", oil: Choice = "follow.oil", chain: Choice = "follow.chain",
             load: Choice = "follow.load", lie: Choice = "follow.lie", bolts: Choice = "follow.bolts",
-            guard: Choice = "follow.guard",
+            guard: Choice = "start.guards",
         },
         formula [],
         source CommonPractice,
@@ -252,7 +271,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         "follow.standstill": Choice = worst_and_guards([base, oil, chain, load], guard),
         from {
             base: Choice = "follow.base", oil: Choice = "follow.oil", chain: Choice = "follow.chain",
-            load: Choice = "follow.load", guard: Choice = "follow.guard",
+            load: Choice = "follow.load", guard: Choice = "start.guards",
         },
         formula [],
         source CommonPractice,

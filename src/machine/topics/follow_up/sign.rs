@@ -44,7 +44,7 @@ pub(super) static RELATIONS: &[Relation] = &[
         "follow.hindrance/gravest": "What stands in the way of the signature",
         "follow.hindrance": Choice = stands_in_the_way(decision, guard, &signatory(person), licence),
         from {
-            decision: Choice = "follow.decision", guard: Choice = "follow.guard", person: Choice = "follow.person",
+            decision: Choice = "follow.decision", guard: Choice = "start.guards", person: Choice = "follow.person",
             licence: Choice = "follow.licence",
         },
         formula [],
