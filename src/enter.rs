@@ -13,7 +13,7 @@ use drivecourse_quiz::response::Template;
 use drivecourse_quiz::{Body, Code, Exam, Paper, Part, Question, Responses, Written, letter};
 
 use crate::assets::Assets;
-use crate::screen::{Talk, clean};
+use crate::terminal::{Talk, clean};
 use crate::{bank, cli, files, papers};
 
 const HELP: &str = "Type each answer as it is written, with its unit.  - leave blank   < back   @3b go to 3 (b)   ? show the \

@@ -12,7 +12,7 @@ use drivecourse_quiz::{Bank, Exam, Graded, Notice, Responses, grade};
 
 use crate::assets::Assets;
 use crate::course::pages;
-use crate::screen::clean;
+use crate::terminal::clean;
 use crate::{bank, cli, files, papers};
 
 pub(crate) fn run(options: &cli::Grade) -> Result<()> {

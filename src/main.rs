@@ -1,5 +1,8 @@
 //! `drivecourse`: cases, course, papers and grading for people who commission geared, chain-driven machines.
 
+// Results go through `files::say`: a reader that closes early must not make the program panic.
+#![warn(clippy::print_stdout)]
+
 mod assets;
 mod bank;
 mod check;
@@ -15,8 +18,9 @@ mod practise;
 mod record;
 mod report;
 mod report_pages;
-mod screen;
+mod serve;
 mod solve;
+mod terminal;
 
 use std::process::ExitCode;
 
@@ -33,6 +37,7 @@ fn main() -> ExitCode {
     let outcome = match arguments.command {
         cli::Command::Demo(options) => demo::run(&options),
         cli::Command::Build(options) => course::run(&options),
+        cli::Command::Serve(options) => serve::run(&options),
         cli::Command::Papers(options) => papers::run(&options),
         cli::Command::Grade(options) => grade::run(&options),
         cli::Command::Enter(options) => enter::run(&options),

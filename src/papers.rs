@@ -21,7 +21,7 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let written = blueprint(&assets, &options.exam)?;
     let roster = roster(&assets, &options.roster)?;
     let folder = &options.out;
-    for name in [RECORD, PAPERS, KEYS] {
+    for name in [RECORD, PAPERS, SCREENS, KEYS] {
         if folder.join(name).exists() {
             bail!(
                 "{} holds an exam already: there is {name} in it; choose another folder with --out, or move that one away",
@@ -42,23 +42,27 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
         sitting: options.sitting,
         date: options.date.clone(),
         print: Print { large: options.large_print, one_file: options.one_file },
+        screen: options.screen,
     }
     .make(&bank, &pages(&assets)?, &scenario_digest(&assets.scenarios), secret, used, folder)?;
     for remark in &made.remarks {
         eprintln!("drivecourse: {remark}");
     }
-    println!(
+    files::say(format!(
         "{} papers of {} questions in {}",
         made.exam.papers.len(),
         made.exam.blueprint.questions(),
         folder.join(PAPERS).display()
-    );
-    println!(
+    ))?;
+    if options.screen {
+        files::say(format!("the same to answer on a screen in {}", folder.join(SCREENS).display()))?;
+    }
+    files::say(format!(
         "their keys in {}; keep them and {} from the candidates",
         folder.join(KEYS).display(),
         folder.join(RECORD).display()
-    );
-    println!("answers go into {}", folder.join(RESPONSES).display());
+    ))?;
+    files::say(format!("answers go into {}", folder.join(RESPONSES).display()))?;
     Ok(())
 }
 
@@ -66,6 +70,8 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
 pub(crate) const RECORD: &str = "exam.json";
 /// The folder of the papers.
 const PAPERS: &str = "papers";
+/// The folder of the pages to answer on a screen.
+const SCREENS: &str = "screen";
 /// The folder of the keys.
 const KEYS: &str = "keys";
 /// The response file to fill in.
@@ -97,6 +103,8 @@ pub(crate) struct Order {
     pub(crate) sitting: u32,
     pub(crate) date: Option<String>,
     pub(crate) print: Print,
+    /// Whether pages to answer on a screen are wanted too.
+    pub(crate) screen: bool,
 }
 
 /// How papers are printed.
@@ -175,6 +183,13 @@ impl Order {
             .with_context(|| format!("the paper of {} cannot be drawn", paper.candidate.name))?;
         sheet.large = self.print.large || paper.candidate.large_print;
         let key = key_model(head.clone(), &sheets, format!("drivecourse {}", env!("CARGO_PKG_VERSION")));
+        let name = format!("{}-{}", paper.candidate.id, paper.code);
+        if self.screen {
+            files::write(
+                &folder.join(SCREENS).join(format!("{name}.html")),
+                pages.render("screen.html", &sheet)?.as_bytes(),
+            )?;
+        }
         if self.print.one_file {
             let lay = |body: String| BundleSheet {
                 exam: head.exam.clone(),
@@ -192,7 +207,6 @@ impl Order {
             stack.keys.push(lay(pages.render("key-body.html", &key)?));
             return Ok(());
         }
-        let name = format!("{}-{}", paper.candidate.id, paper.code);
         files::write(
             &folder.join(PAPERS).join(format!("{name}.html")),
             pages.render("paper.html", &sheet)?.as_bytes(),

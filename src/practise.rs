@@ -9,8 +9,8 @@ use drivecourse_quiz::{Bank, Body, Mark, Part, Question, Setting, Verdict, hint,
 use crate::assets::Assets;
 use crate::bank;
 use crate::cli;
-use crate::screen::Talk;
 use crate::solve::working_text;
+use crate::terminal::Talk;
 
 const CAUTION: &str = "These are numbers to practise with. On a real drive: isolate and lock out, verify zero energy,\n\
     guards and protective equipment, and your site's rules and authorised people come first.";

@@ -9,7 +9,7 @@ use drivecourse_records::change::Place;
 use drivecourse_records::{Date, Reason, Sitting, Store, Taken};
 use sha2::{Digest, Sha256};
 
-use crate::screen::clean;
+use crate::terminal::clean;
 use crate::{cli, files, papers};
 
 pub(crate) fn run(options: &cli::Record) -> Result<()> {
@@ -41,7 +41,7 @@ pub(crate) fn run(options: &cli::Record) -> Result<()> {
         };
         take(&mut store, sitting, &graded, path)?;
     }
-    println!("in {}", options.records.display());
+    files::say(format!("in {}", options.records.display()))?;
     Ok(())
 }
 
@@ -69,7 +69,7 @@ fn take(store: &mut Store, sitting: Sitting, graded: &Graded, path: &Path) -> Re
     }
     let counts = import.finish().with_context(at)?;
     let count = |taken: Taken| counts.get(&taken).copied().unwrap_or(0);
-    println!(
+    files::say(format!(
         "{}: {} recorded, {} corrected, {} there already, {} not taken, {} not handed in",
         path.display(),
         count(Taken::New),
@@ -77,7 +77,7 @@ fn take(store: &mut Store, sitting: Sitting, graded: &Graded, path: &Path) -> Re
         count(Taken::Same),
         count(Taken::Changed) + count(Taken::Superseded) + count(Taken::Forgotten),
         count(Taken::Absent)
-    );
+    ))?;
     Ok(())
 }
 
@@ -139,12 +139,15 @@ pub(crate) fn change(options: &cli::Override) -> Result<()> {
     let mut store = Store::existing(&options.records)?;
     let change = store.change_mark(&place, options.marks, &reason, options.on.unwrap_or_else(today))?;
     if change.stood {
-        println!("{place}: {} of {} already, for this reason; nothing was changed", options.marks, change.of);
+        files::say(format!(
+            "{place}: {} of {} already, for this reason; nothing was changed",
+            options.marks, change.of
+        ))?;
     } else {
-        println!(
+        files::say(format!(
             "{place}: {} of {} now, {} before; the original stays on record",
             options.marks, change.of, change.was
-        );
+        ))?;
     }
     Ok(())
 }
@@ -163,10 +166,12 @@ pub(crate) fn forget(options: &cli::Forget) -> Result<()> {
         );
     }
     let removed = store.forget(&options.person)?;
-    println!(
+    files::say(format!(
         "taken out: {} papers, {} answers, {} changed marks; totals are kept",
         removed.papers, removed.answers, removed.changed
-    );
-    println!("papers, keys, response files, results and copies of the records are not touched: remove those yourself");
+    ))?;
+    files::say(format!(
+        "papers, keys, response files, results and copies of the records are not touched: remove those yourself"
+    ))?;
     Ok(())
 }

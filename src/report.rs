@@ -14,7 +14,7 @@ use crate::course::pages;
 use crate::files;
 use crate::record::{place, today};
 use crate::report_pages as make;
-use crate::screen::clean;
+use crate::terminal::clean;
 
 pub(crate) fn run(options: &cli::Report) -> Result<()> {
     match &options.of {

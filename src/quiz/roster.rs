@@ -88,7 +88,7 @@ impl Roster {
                 person.print.map(open),
             );
         }
-        reader.finish()
+        reader.finish("Add a [[person]] with an id and a name.")
     }
 
     /// Reads a CSV roster: comma, semicolon or tab; see [`decode`](crate::response::decode) for its bytes.
@@ -137,7 +137,7 @@ impl Roster {
             let some = |place: usize| Some(cell(place)).filter(|(text, _)| !text.is_empty());
             reader.person(cell(0), cell(1), some(2), some(3), some(4));
         }
-        reader.finish()
+        reader.finish("Add a row for each person, with an id and a name.")
     }
 }
 
@@ -216,9 +216,9 @@ impl Reader {
         clean
     }
 
-    fn finish(mut self) -> Result<Roster, Vec<Problem>> {
+    fn finish(mut self, add: &str) -> Result<Roster, Vec<Problem>> {
         if self.people.is_empty() && self.problems.is_empty() {
-            self.problems.push(Problem::whole("The roster names nobody.", "Add a [[person]] with an id and a name."));
+            self.problems.push(Problem::whole("The roster names nobody.", add));
         }
         if self.problems.is_empty() { Ok(Roster { people: self.people }) } else { Err(self.problems) }
     }
