@@ -18,6 +18,7 @@ mod practise;
 mod record;
 mod report;
 mod report_pages;
+mod report_tables;
 mod serve;
 mod solve;
 mod terminal;

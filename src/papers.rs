@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result, anyhow, bail};
-use drivecourse_course::card::{Sheet, key_model, paper_model};
+use drivecourse_course::card::{Sheet, ask_for_the_way, key_model, paper_model};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Trusted};
 use drivecourse_machine::Problem;
@@ -181,6 +181,9 @@ impl Order {
         let policy = self.written.blueprint.policy();
         let mut sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
             .with_context(|| format!("the paper of {} cannot be drawn", paper.candidate.name))?;
+        if self.written.blueprint.marking.asks_steps() {
+            ask_for_the_way(&mut sheet, &sheets);
+        }
         sheet.large = self.print.large || paper.candidate.large_print;
         let key = key_model(head.clone(), &sheets, format!("drivecourse {}", env!("CARGO_PKG_VERSION")));
         let name = format!("{}-{}", paper.candidate.id, paper.code);

@@ -13,34 +13,34 @@ use crate::cli::{self, Only, ReportOf, Reporting};
 use crate::course::pages;
 use crate::files;
 use crate::record::{place, today};
-use crate::report_pages as make;
 use crate::terminal::clean;
+use crate::{report_pages as make, report_tables as tables};
 
 pub(crate) fn run(options: &cli::Report) -> Result<()> {
     match &options.of {
         ReportOf::Person { id, common } => {
             let report = store(common)?.person(id, day(common), common.within)?;
-            tell(common, &format!("person-{id}"), make::person(&report)?, &make::person_csv(&report), &report)
+            tell(common, &format!("person-{id}"), make::person(&report)?, &tables::person_csv(&report), &report)
         }
         ReportOf::Class { only, common } => {
             let report = store(common)?.class(&filter(only), day(common), common.within)?;
-            tell(common, "class", make::class(&report)?, &make::standings_csv(&report.standings), &report)
+            tell(common, "class", make::class(&report)?, &tables::standings_csv(&report.standings), &report)
         }
         ReportOf::Items { item, family, only, common } => {
             let which = ItemFilter { item: item.clone(), family: family.clone() };
             let filter = Filter { until: Some(day(common)), ..filter(only) };
             let report = store(common)?.items(&filter, &which)?;
-            tell(common, "items", make::items(&report, day(common))?, &make::items_csv(&report), &report)
+            tell(common, "items", make::items(&report, day(common))?, &tables::items_csv(&report), &report)
         }
         ReportOf::Due { only, common } => {
             let report = store(common)?.due(&filter(only), day(common), common.within)?;
-            tell(common, "due", make::due(&report), &make::standings_csv(&report.due), &report)
+            tell(common, "due", make::due(&report), &tables::standings_csv(&report.due), &report)
         }
         ReportOf::Answer { code, question, part, common } => {
             let place = place(code, *question, *part)?;
             let report = store(common)?.answer(&place)?;
             let name = format!("answer-{}-{question}{part}", place.code);
-            tell(common, &name, make::answer(&report), &make::answer_csv(&report), &report)
+            tell(common, &name, make::answer(&report), &tables::answer_csv(&report), &report)
         }
     }
 }

@@ -18,7 +18,7 @@ use crate::figures::Figure;
 use crate::pages::model::Trusted;
 use crate::pages::{PageError, Pages};
 
-pub use paper::{Sheet, key_model, paper_model};
+pub use paper::{Sheet, ask_for_the_way, key_model, paper_model};
 pub use results::{candidate_result, class_results};
 
 /// Wrong answers listed in a solution, at most.

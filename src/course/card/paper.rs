@@ -40,6 +40,15 @@ pub fn paper_model(
     Ok(Paper { head, time, marks: total(sheets).to_string(), cautions, policy, questions, large: false })
 }
 
+/// Lets every part of `paper` whose way takes several steps ask for the results on it.
+pub fn ask_for_the_way(paper: &mut Paper, sheets: &[Sheet<'_>]) {
+    for (shown, sheet) in paper.questions.iter_mut().zip(sheets) {
+        for (shown, part) in shown.parts.iter_mut().zip(&sheet.question.parts) {
+            shown.way = part.key().is_some_and(|key| key.path.steps.len() > 1);
+        }
+    }
+}
+
 /// The examiner's key to the same paper; `made_with` names the versions of program and question files.
 #[must_use]
 pub fn key_model(head: Head, sheets: &[Sheet<'_>], made_with: String) -> Key {
@@ -92,6 +101,7 @@ fn paper_part(question: &Question, index: usize, part: &Part) -> model::Part {
         marks: part.marks.to_string(),
         room: if options.is_empty() { room } else { 0 },
         choices: options,
+        way: false,
     }
 }
 

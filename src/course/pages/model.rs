@@ -132,6 +132,8 @@ pub struct Part {
     pub choices: Vec<String>,
     /// Height of the room to work, in lines.
     pub room: usize,
+    /// Whether results on the way earn marks, and so have a line of their own.
+    pub way: bool,
 }
 
 /// The examiner's key to one paper; template `key.html`.

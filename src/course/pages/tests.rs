@@ -56,6 +56,7 @@ fn paper(candidate: &str) -> Paper {
         marks: if room > 4 { "2".into() } else { "1".into() },
         choices: lines(choices),
         room,
+        way: label == "c",
     };
     let question = |number| {
         Question {
@@ -215,6 +216,7 @@ fn every_page_renders_with_its_facts() {
     assert!(paper.find("How this paper is marked").unwrap() < paper.find("Question 1").unwrap());
     assert!(paper.contains("<circle cx=\"60\""), "a trusted drawing goes in as it is");
     assert!(!paper.contains("16.3"), "no answer stands on a paper");
+    assert_eq!(paper.matches("Results on the way").count(), 3, "one line for each part that asks for them");
     assert!(
         key.contains("accepted ± 0.4 mm") && key.contains("Half the sag was given.") && key.contains("<mn>813</mn>")
     );
