@@ -13,7 +13,9 @@
 //! adds a clear margin round the letters and black ink on paper; without it the figures still work.
 
 mod axis;
+mod baseline_chart;
 mod bolt_pattern;
+mod calendar;
 mod dials;
 mod drive_parts;
 mod drive_side;
@@ -32,7 +34,9 @@ mod warm_up;
 mod tests;
 
 pub use axis::Steps;
+pub use baseline_chart::{Across, BaselineChart, Logged};
 pub use bolt_pattern::BoltPattern;
+pub use calendar::{Calendar, CalendarRow};
 pub use dials::{Dials, Sweep};
 pub use drive_side::{DriveSide, Turning};
 pub use foot_corners::FootCorners;

@@ -7,6 +7,7 @@
 mod align;
 mod chain;
 mod fasten;
+mod follow;
 mod heat;
 mod load;
 mod mount;
@@ -20,7 +21,7 @@ use drivecourse_quiz::Question;
 use crate::figures::{Figure, FigureError};
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 10] = [
+pub const PICTURES: [&str; 12] = [
     "drive-side",
     "foot-plan",
     "foot-corners",
@@ -31,6 +32,8 @@ pub const PICTURES: [&str; 10] = [
     "dials",
     "bolt-pattern",
     "key-section",
+    "baseline-chart",
+    "follow-up-calendar",
 ];
 
 /// What a picture is drawn from.
@@ -181,6 +184,8 @@ impl Portrait {
             Some("dials") => align::dials(&board),
             Some("bolt-pattern") => fasten::bolt_pattern(&board),
             Some("key-section") => fasten::key_section(&board),
+            Some("baseline-chart") => follow::baseline_chart(&board),
+            Some("follow-up-calendar") => follow::calendar(&board),
             _ => Err(PortrayError::UnknownPicture(name.to_owned())),
         }
     }

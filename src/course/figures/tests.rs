@@ -1,5 +1,7 @@
 //! What holds for every figure, whatever it shows.
 
+mod follow;
+
 use super::geometry::{Area, pt};
 use super::*;
 use quick_xml::events::Event;
@@ -206,7 +208,7 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         limits: vec![Level { temperature: 170.0, name: "100 °F above surroundings".into() }],
         ..warm()
     };
-    vec![
+    let mut specimens = vec![
         ("drive", drive().draw()),
         ("drive_long", flat_drive.draw()),
         ("drive_upright", steep.draw()),
@@ -255,7 +257,9 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
             "key_asked",
             KeySection { width_label: some("?"), height_label: some("?"), keyway_label: None, ..key() }.draw(),
         ),
-    ]
+    ];
+    specimens.extend(follow::specimens());
+    specimens
 }
 
 /// The sheet, and the place each line of words takes on it by the kit's own (generous) measure.
@@ -389,6 +393,7 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
         drawn.push(KeySection { shaft: value, ..key() }.draw());
         drawn.push(KeySection { width: value, ..key() }.draw());
         drawn.push(KeySection { height: value, ..key() }.draw());
+        drawn.extend(follow::odd(value));
         for figure in drawn {
             match figure {
                 Ok(figure) => {
