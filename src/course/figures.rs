@@ -20,9 +20,12 @@ mod foot_plan;
 mod geometry;
 mod kit;
 mod label;
+mod power_chain;
 mod shaft_load;
 mod shim_pack;
+mod spectrum;
 mod warm_up;
+mod zone_bar;
 
 #[cfg(test)]
 mod tests;
@@ -32,9 +35,12 @@ pub use drive_side::{DriveSide, Turning};
 pub use foot_corners::FootCorners;
 pub use foot_plan::{Foot, FootPlan};
 pub use kit::STYLE;
+pub use power_chain::PowerChain;
 pub use shaft_load::ShaftLoad;
 pub use shim_pack::{Leaf, ShimPack};
+pub use spectrum::{Spectrum, Stem};
 pub use warm_up::{Level, Reading, WarmUp};
+pub use zone_bar::ZoneBar;
 
 use core::fmt;
 

@@ -8,6 +8,11 @@ mod chain;
 mod heat;
 mod load;
 mod mount;
+mod start;
+mod vibrate;
+
+#[cfg(test)]
+mod tests;
 
 use core::fmt;
 
@@ -18,7 +23,17 @@ use drivecourse_quiz::Question;
 use crate::figures::{Figure, FigureError};
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 6] = ["drive-side", "foot-plan", "foot-corners", "shim-pack", "shaft-load", "warm-up"];
+pub const PICTURES: [&str; 9] = [
+    "drive-side",
+    "foot-plan",
+    "foot-corners",
+    "shim-pack",
+    "shaft-load",
+    "warm-up",
+    "power-chain",
+    "spectrum",
+    "vibration-zones",
+];
 
 /// What a picture is drawn from.
 #[derive(Debug, Clone)]
@@ -164,6 +179,9 @@ impl Portrait {
             Some("shim-pack") => mount::shim_pack(&board),
             Some("shaft-load") => load::shaft_load(&board),
             Some("warm-up") => heat::warm_up(&board),
+            Some("power-chain") => start::power_chain(&board),
+            Some("spectrum") => vibrate::spectrum(&board),
+            Some("vibration-zones") => vibrate::zones(&board),
             _ => Err(PortrayError::UnknownPicture(name.to_owned())),
         }
     }
