@@ -26,7 +26,7 @@ use std::collections::BTreeMap;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, QuantityId, Registry, RelationId, topics};
+use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, topics};
 use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
 
@@ -95,6 +95,13 @@ pub struct When {
     pub at_least: f64,
     /// Largest value (SI).
     pub at_most: f64,
+}
+
+impl When {
+    /// Whether `case` keeps the bound.
+    pub fn holds(&self, case: &Case) -> bool {
+        (self.at_least..=self.at_most).contains(&case.values[self.quantity.index()])
+    }
 }
 
 /// What a part asks for.
