@@ -11,6 +11,11 @@ mod follow;
 mod heat;
 mod load;
 mod mount;
+mod start;
+mod vibrate;
+
+#[cfg(test)]
+mod tests;
 
 use core::fmt;
 
@@ -21,7 +26,7 @@ use drivecourse_quiz::Question;
 use crate::figures::{Figure, FigureError};
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 12] = [
+pub const PICTURES: [&str; 15] = [
     "drive-side",
     "foot-plan",
     "foot-corners",
@@ -34,6 +39,9 @@ pub const PICTURES: [&str; 12] = [
     "key-section",
     "baseline-chart",
     "follow-up-calendar",
+    "power-chain",
+    "spectrum",
+    "vibration-zones",
 ];
 
 /// What a picture is drawn from.
@@ -186,6 +194,9 @@ impl Portrait {
             Some("key-section") => fasten::key_section(&board),
             Some("baseline-chart") => follow::baseline_chart(&board),
             Some("follow-up-calendar") => follow::calendar(&board),
+            Some("power-chain") => start::power_chain(&board),
+            Some("spectrum") => vibrate::spectrum(&board),
+            Some("vibration-zones") => vibrate::zones(&board),
             _ => Err(PortrayError::UnknownPicture(name.to_owned())),
         }
     }
