@@ -313,6 +313,11 @@ fn other_methods(question: &Question, part: &Part) -> Vec<String> {
 
 /// Wrong answers that can be told from the right one as they are written, each once.
 fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
+    if let Body::Pick { against, .. } = &part.body {
+        // Each statement with what speaks against it, where the program found that out.
+        let wrong = against.iter().enumerate().filter(|(_, says)| !says.is_empty());
+        return wrong.map(|(place, says)| WrongRow { answer: letter(place).to_string(), says: says.clone() }).collect();
+    }
     let Body::Quantity { asked, keys, predicted } = &part.body else { return Vec::new() };
     let write = |value| amount::write(asked.get(), value, question.system);
     let right = keys.first().map(|key| write(key.value));
