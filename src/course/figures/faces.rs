@@ -10,6 +10,9 @@ mod sight_glass;
 mod thermometer;
 mod vibration;
 
+#[cfg(test)]
+pub(super) mod tests;
+
 pub use dial::DialFace;
 pub use feeler::FeelerFace;
 pub use scale::ScaleFace;

@@ -29,7 +29,7 @@ pub struct DialFace {
 /// Radius of the face.
 const RADIUS: f64 = 172.0;
 /// Where the small dial lies below the middle, and its radius.
-const SMALL: (f64, f64) = (58.0, 44.0);
+const SMALL: (f64, f64) = (56.0, 44.0);
 /// Places round the small dial; the hand may go half of them to either side.
 const PLACES: u32 = 8;
 
@@ -66,7 +66,7 @@ impl DialFace {
             sketch.text(polar(middle, RADIUS - 32.0, top + turn), Anchor::Middle, &number.to_string());
             if number > 0 {
                 let words = format!("\u{2212}{number}");
-                sketch.text(polar(middle, RADIUS - 54.0, top - turn), Anchor::Middle, &words);
+                sketch.text(polar(middle, RADIUS - 62.0, top - turn), Anchor::Middle, &words);
             }
         }
         sketch.text(pt(0.0, -76.0), Anchor::Middle, &self.division);
