@@ -90,7 +90,7 @@ fn embedded(dir: &Dir) -> Files {
 }
 
 /// Every file below `folder`; nothing where there is no such folder.
-fn read_folder(folder: &Path) -> Result<Files> {
+pub(crate) fn read_folder(folder: &Path) -> Result<Files> {
     let mut out = Files::new();
     let mut open = vec![folder.to_path_buf()];
     while let Some(next) = open.pop() {

@@ -22,6 +22,8 @@ pub(crate) enum Command {
     Demo(Demo),
     /// Build the course: a folder of pages for a phone, a screen or a web host
     Build(Build),
+    /// Show the course on this machine and build it again whenever a file of the module changes
+    Serve(Serve),
     /// Draw a different sealed paper for everyone on a roster, with keys and a response file
     Papers(Papers),
     /// Grade responses: marks, what went wrong, results as pages, CSV and JSON
@@ -37,7 +39,7 @@ pub(crate) enum Command {
 }
 
 /// Where the course, families and items come from.
-#[derive(Debug, Args)]
+#[derive(Debug, Clone, Args)]
 pub(crate) struct Module {
     /// Folder of a module of your own (book, scenarios, theme); what it lacks comes from the program
     #[arg(long, value_name = "FOLDER")]
@@ -83,6 +85,19 @@ pub(crate) struct Build {
     pub(crate) module: Module,
 }
 
+/// Options of `serve`.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct Serve {
+    /// Port on 127.0.0.1; 0 takes any that is free
+    #[arg(long, default_value_t = 8021)]
+    pub(crate) port: u16,
+    /// Units that pages show first; readers can switch. Without it, both are shown
+    #[arg(long, value_enum)]
+    pub(crate) units: Option<Units>,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
 /// Options of `papers`.
 #[derive(Debug, Args)]
 pub(crate) struct Papers {
@@ -110,6 +125,9 @@ pub(crate) struct Papers {
     /// Which sitting: 1, and 2 or more for resits
     #[arg(long, default_value_t = 1, value_parser = clap::value_parser!(u32).range(1..=99))]
     pub(crate) sitting: u32,
+    /// Make a page for each candidate to answer on a screen as well, in the folder `screen`
+    #[arg(long)]
+    pub(crate) screen: bool,
     /// Exam folders whose machines must not come again
     #[arg(long, value_name = "FOLDER")]
     pub(crate) after: Vec<PathBuf>,

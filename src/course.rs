@@ -18,18 +18,23 @@ const TITLE: &str = "Commissioning chain drives";
 pub(crate) fn run(options: &cli::Build) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
     let bank = bank::load(&assets)?;
-    let units = match options.units {
-        None => Units::Both,
-        Some(cli::Units::Si) => Units::Si,
-        Some(cli::Units::Us) => Units::Us,
-    };
+    let units = options.units.map_or(Units::Both, Units::from);
     let built = build(&assets, bank, &options.out, units, options.module.module.as_deref())?;
     for warning in &built.warnings {
         eprintln!("drivecourse: {warning}");
     }
     let out = &options.out;
-    println!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display());
+    files::say(format!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display()))?;
     Ok(())
+}
+
+impl From<cli::Units> for Units {
+    fn from(units: cli::Units) -> Self {
+        match units {
+            cli::Units::Si => Self::Si,
+            cli::Units::Us => Self::Us,
+        }
+    }
 }
 
 /// Builds the course of `assets` into `out`.

@@ -1,5 +1,8 @@
 //! `drivecourse`: cases, course, papers and grading for people who commission geared, chain-driven machines.
 
+// Results go through `files::say`: a reader that closes early must not make the program panic.
+#![warn(clippy::print_stdout)]
+
 mod assets;
 mod bank;
 mod check;
@@ -11,6 +14,7 @@ mod grade;
 mod look;
 mod papers;
 mod practise;
+mod serve;
 mod solve;
 
 use std::process::ExitCode;
@@ -28,6 +32,7 @@ fn main() -> ExitCode {
     let outcome = match arguments.command {
         cli::Command::Demo(options) => demo::run(&options),
         cli::Command::Build(options) => course::run(&options),
+        cli::Command::Serve(options) => serve::run(&options),
         cli::Command::Papers(options) => papers::run(&options),
         cli::Command::Grade(options) => grade::run(&options),
         cli::Command::Look(options) => look::run(&options),

@@ -30,7 +30,7 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let written = blueprint(&assets, &options.exam)?;
     let roster = roster(&assets, &options.roster)?;
     let folder = &options.out;
-    for name in [RECORD, PAPERS, KEYS] {
+    for name in [RECORD, PAPERS, SCREENS, KEYS] {
         if folder.join(name).exists() {
             bail!(
                 "{} holds an exam already: there is {name} in it; choose another folder with --out, or move that one away",
@@ -50,23 +50,27 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
         people: roster.people,
         sitting: options.sitting,
         date: options.date.clone(),
+        screen: options.screen,
     }
     .make(&bank, &pages(&assets)?, &scenario_digest(&assets.scenarios), secret, used, folder)?;
     for remark in &made.remarks {
         eprintln!("drivecourse: {remark}");
     }
-    println!(
+    files::say(format!(
         "{} papers of {} questions in {}",
         made.exam.papers.len(),
         made.exam.blueprint.questions(),
         folder.join(PAPERS).display()
-    );
-    println!(
+    ))?;
+    if options.screen {
+        files::say(format!("the same to answer on a screen in {}", folder.join(SCREENS).display()))?;
+    }
+    files::say(format!(
         "their keys in {}; keep them and {} from the candidates",
         folder.join(KEYS).display(),
         folder.join(RECORD).display()
-    );
-    println!("answers go into {}", folder.join(RESPONSES).display());
+    ))?;
+    files::say(format!("answers go into {}", folder.join(RESPONSES).display()))?;
     Ok(())
 }
 
@@ -74,6 +78,8 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
 pub(crate) const RECORD: &str = "exam.json";
 /// The folder of the papers.
 const PAPERS: &str = "papers";
+/// The folder of the pages to answer on a screen.
+const SCREENS: &str = "screen";
 /// The folder of the keys.
 const KEYS: &str = "keys";
 /// The response file to fill in.
@@ -104,6 +110,8 @@ pub(crate) struct Order {
     pub(crate) people: Vec<Person>,
     pub(crate) sitting: u32,
     pub(crate) date: Option<String>,
+    /// Whether pages to answer on a screen are wanted too.
+    pub(crate) screen: bool,
 }
 
 /// What was made.
@@ -166,6 +174,12 @@ impl Order {
             &folder.join(PAPERS).join(format!("{name}.html")),
             pages.render("paper.html", &sheet)?.as_bytes(),
         )?;
+        if self.screen {
+            files::write(
+                &folder.join(SCREENS).join(format!("{name}.html")),
+                pages.render("screen.html", &sheet)?.as_bytes(),
+            )?;
+        }
         let key = key_model(head, &sheets, format!("drivecourse {}", env!("CARGO_PKG_VERSION")));
         files::write(&folder.join(KEYS).join(format!("{name}-key.html")), pages.render("key.html", &key)?.as_bytes())
     }

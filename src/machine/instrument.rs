@@ -40,6 +40,8 @@ pub enum Instrument {
     Level,
     /// Contact or infrared thermometer: 1 °C, or 1 °F.
     Thermometer,
+    /// Contact probe with a display in tenths: 0.1 °C, or 0.1 °F.
+    FineThermometer,
     /// Watch: one minute.
     Watch,
     /// Tachometer: 1 r/min.
@@ -86,6 +88,7 @@ impl Instrument {
             Self::Dial => "dial indicator",
             Self::Level => "precision level",
             Self::Thermometer => "thermometer",
+            Self::FineThermometer => "thermometer in tenths",
             Self::Watch => "watch",
             Self::Tachometer => "tachometer",
             Self::Protractor => "protractor",
@@ -117,6 +120,8 @@ impl Instrument {
             (Self::Level, System::Us) => ("in/ft", 0.0005, Places(4)),
             (Self::Thermometer, System::Si) => ("°C", 1.0, Places(0)),
             (Self::Thermometer, System::Us) => ("°F", 1.0, Places(0)),
+            (Self::FineThermometer, System::Si) => ("°C", 0.1, Places(1)),
+            (Self::FineThermometer, System::Us) => ("°F", 0.1, Places(1)),
             (Self::Watch, _) => ("min", 1.0, Places(0)),
             (Self::Tachometer, _) => ("r/min", 1.0, Places(0)),
             (Self::Protractor, _) => ("°", 1.0, Places(0)),

@@ -1,6 +1,7 @@
 //! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
 
 use core::fmt;
+use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
 use crate::family::{Asked, Draw, Family};
@@ -81,6 +82,7 @@ pub struct Plan {
     at: Vec<u16>,
     streams: Vec<&'static str>,
     total_weight: f64,
+    samples: OnceLock<Vec<Case>>,
 }
 
 /// Another machine, and the roots in which a drawn one is to agree with it.
@@ -174,7 +176,7 @@ impl Plan {
         let mut streams: Vec<&'static str> = family.roots.iter().map(|(id, _)| id.get().topic()).collect();
         streams.dedup();
         let total_weight = family.faults.iter().map(|fault| fault.weight).sum();
-        Ok(Self { family, steps, at, streams, total_weight })
+        Ok(Self { family, steps, at, streams, total_weight, samples: OnceLock::new() })
     }
 
     /// How many relations a case runs through.
@@ -200,6 +202,16 @@ impl Plan {
     /// [`CannotDraw`] when [`MOST_ATTEMPTS`] machines in a row broke a limit.
     pub fn draw(&self, seed: u64) -> Result<Case, CannotDraw> {
         self.draw_with(seed, None)
+    }
+
+    /// Machines that stand for the family where it is looked at as a whole, always the same ones; drawn at first need.
+    pub fn samples(&self) -> &[Case] {
+        const SAMPLES: u64 = 64;
+        self.samples.get_or_init(|| {
+            let seeds = (0..SAMPLES).map(|sample| derive(0x5e77_1e5e_77ee, sample));
+            // A family that cannot be drawn fails here once, not for every sample.
+            seeds.map_while(|seed| self.draw(seed).ok()).collect()
+        })
     }
 
     /// The machine of `seed` with exactly these faults (none for a healthy machine).

@@ -29,6 +29,7 @@
 //! text = "Which fault explains all the readings?"
 //! diagnose = ["chain.movement", "oil.cold_level", "mount.rise_1"]   # readings, numbers only
 //! also = ["oil.low_mark", "oil.high_mark"]                          # shown besides
+//! weigh = ["mount.worst_rise"]                                      # worked out from what is shown, and weighed too
 //! among = ["tight-chain", "low-oil", "soft-foot"]                   # of these faults; else of all
 //!
 //! [[item.part]]
@@ -55,7 +56,7 @@ use std::collections::BTreeMap;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, QuantityId, Registry, RelationId, topics};
+use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, topics};
 use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
 
@@ -106,6 +107,13 @@ pub struct When {
     pub at_least: f64,
     /// Largest value (SI).
     pub at_most: f64,
+}
+
+impl When {
+    /// Whether `case` keeps the bound.
+    pub fn holds(&self, case: &Case) -> bool {
+        (self.at_least..=self.at_most).contains(&case.values[self.quantity.index()])
+    }
 }
 
 /// What a part asks for.

@@ -26,6 +26,8 @@ pub enum Judge {
     Diagnose {
         /// Readings to tell the faults by.
         readings: Vec<QuantityId>,
+        /// What is worked out from them to tell the faults by, and not shown.
+        weigh: Vec<QuantityId>,
         /// Shown besides.
         also: Vec<QuantityId>,
         /// Faults to choose from; empty for all of the family's.
@@ -132,8 +134,9 @@ pub(crate) enum Ready {
 /// Makes `judge`, part `part` of an item, ready for the machines of `plan`.
 pub(crate) fn ready(judge: &Judge, plan: &Plan, part: usize) -> Result<Ready, Unsettled> {
     match judge {
-        Judge::Diagnose { among, .. } => {
-            Ok(Ready::Diagnose(diagnose::Ready::new(plan, judge.shown(), among).ok_or(Unsettled::NoFault)?))
+        Judge::Diagnose { readings, weigh, among, .. } => {
+            let shown: Vec<_> = judge.shown().collect();
+            diagnose::Ready::new(plan, part, &shown, (readings, weigh), among).map(Ready::Diagnose)
         }
         Judge::Odd { sheet, also, .. } => Ok(Ready::Odd(odd::Sheet::new(sheet, also))),
         Judge::Decide { from, also, findings, .. } => {
@@ -171,7 +174,7 @@ pub(crate) fn put(
     let givens: Vec<_> = judge.shown().map(|id| (id, question.shown(id))).collect();
     match (judge, ready, before) {
         (Judge::Diagnose { readings, because, .. }, Ready::Diagnose(ready), _) => {
-            let options = diagnose::options(plan, ready, readings, question, &mut stream)?;
+            let options = diagnose::options(plan, ready, question, &mut stream)?;
             let difficulty = 1.0 + 0.5 * readings.len() as f64;
             Ok(Put { givens, body: options.body(because, None, &mut stream), difficulty })
         }

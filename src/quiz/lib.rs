@@ -48,6 +48,6 @@ pub use response::{Notice, Responses};
 pub use roster::{Person, Roster};
 pub use seal::Secret;
 pub use setting::{Setting, Unsettled};
-pub use twin::twins;
+pub use twin::{about, twins};
 
 pub use drivecourse_machine::amount::letter;

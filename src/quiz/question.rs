@@ -1,7 +1,7 @@
 //! A question: an item put about one machine, with its key and the wrong answers it foresees.
 
 use drivecourse_machine::face::feeler_leaves;
-use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, System, amount};
+use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, System, amount};
 
 use crate::letter;
 use crate::predict::{self, Cause, Predicted};
@@ -87,8 +87,6 @@ pub struct Question {
     pub system: System,
     /// The hidden machine.
     pub case: Case,
-    /// What a person gets to see of it (SI), NaN where nothing is seen.
-    pub seen: Vec<f64>,
     /// What the learner stands in front of.
     pub text: String,
     /// The parts.
@@ -181,11 +179,11 @@ impl Part {
 impl Question {
     /// The value of `quantity` as it is shown: seen, or worked out and rounded as usual.
     pub fn shown(&self, quantity: QuantityId) -> f64 {
-        let seen = self.seen[quantity.index()];
+        let value = self.case.values[quantity.index()];
+        let seen = Registry::get().seeing(self.system)[quantity.index()].see(value);
         if !seen.is_nan() {
             return seen;
         }
-        let value = self.case.values[quantity.index()];
         if quantity.get().kind == Kind::Choice {
             return value;
         }

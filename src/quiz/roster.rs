@@ -78,7 +78,7 @@ impl Roster {
         for person in file.person {
             reader.person(open(person.id), open(person.name), person.group.map(open), person.units.map(open));
         }
-        reader.finish()
+        reader.finish("Add a [[person]] with an id and a name.")
     }
 
     /// Reads a CSV roster: comma, semicolon or tab; see [`decode`](crate::response::decode) for its bytes.
@@ -127,7 +127,7 @@ impl Roster {
             let some = |place: usize| Some(cell(place)).filter(|(text, _)| !text.is_empty());
             reader.person(cell(0), cell(1), some(2), some(3));
         }
-        reader.finish()
+        reader.finish("Add a row for each person, with an id and a name.")
     }
 }
 
@@ -192,9 +192,9 @@ impl Reader {
         clean
     }
 
-    fn finish(mut self) -> Result<Roster, Vec<Problem>> {
+    fn finish(mut self, add: &str) -> Result<Roster, Vec<Problem>> {
         if self.people.is_empty() && self.problems.is_empty() {
-            self.problems.push(Problem::whole("The roster names nobody.", "Add a [[person]] with an id and a name."));
+            self.problems.push(Problem::whole("The roster names nobody.", add));
         }
         if self.problems.is_empty() { Ok(Roster { people: self.people }) } else { Err(self.problems) }
     }

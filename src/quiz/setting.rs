@@ -1,9 +1,10 @@
 //! A setting: an item made ready for one family and one system of units, from which questions are drawn.
 
+use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::{NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
+use drivecourse_machine::{Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
 
 use crate::item::{Ask, Item, PartSpec, fill};
 use crate::judge;
@@ -83,8 +84,8 @@ impl<'a> Setting<'a> {
         let faults = faults(item, plan)?;
         let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), judged, faults };
         // One machine must fit; what the rest of the family does is found out when it matters.
-        setting.samples().find_map(Result::ok).map_or_else(|| setting.attempt(0, 0).map(|_| ()), |_| Ok(()))?;
-        Ok(setting)
+        let fits = setting.samples().next().is_some();
+        if fits { Ok(setting) } else { setting.attempt(0, 0).map(|_| setting) }
     }
 
     /// The question of `seed`: the same on every platform. Numbers in which a wrong turn would
@@ -100,26 +101,53 @@ impl<'a> Setting<'a> {
 
     /// One machine, whatever its numbers; `seed` only names the question.
     pub(crate) fn attempt(&self, machine: u64, seed: u64) -> Result<Question, Unsettled> {
+        self.ask(self.machine(machine)?, machine, seed)
+    }
+
+    /// A machine that keeps the item's bounds: the same in both systems of units.
+    pub(crate) fn machine(&self, machine: u64) -> Result<Case, Unsettled> {
         let mut stream = Stream::new(machine, "question");
         let faults = &self.faults[stream.below(self.faults.len())];
         let mut case = None;
         for again in 0..200 {
             let drawn = self.plan.draw_with(derive(machine, again), faults.as_deref());
             let drawn = drawn.map_err(|error| Unsettled::NoMachine(error.to_string()))?;
-            let fits = |when: &crate::item::When| {
-                let value = drawn.values[when.quantity.index()];
-                value >= when.at_least && value <= when.at_most
-            };
-            if self.item.when.iter().all(fits) {
+            if self.keeps_bounds(&drawn) {
                 case = Some(drawn);
                 break;
             }
         }
-        let case = case.ok_or_else(|| {
+        case.ok_or_else(|| {
             let names: Vec<_> = self.item.when.iter().map(|when| when.quantity.get().id).collect();
             Unsettled::NoMachine(format!("no machine keeps the item's bounds on {}", names.join(", ")))
-        })?;
-        let seen = case.seen(self.system);
+        })
+    }
+
+    /// Whether `case` is a machine that the item may be asked about.
+    pub(crate) fn suits(&self, case: &Case) -> Result<(), Unsettled> {
+        if let Some(broken) = self.item.when.iter().find(|when| !when.holds(case)) {
+            return Err(Unsettled::NoMachine(format!(
+                "this machine does not keep the item's bounds on {}",
+                broken.quantity.get().id
+            )));
+        }
+        // A machine with a second fault besides the one wanted will do; one without any will not.
+        let has = |wanted: &Vec<usize>| {
+            wanted.is_empty() == case.faults.is_empty() && wanted.iter().all(|fault| case.faults.contains(fault))
+        };
+        if !self.faults.iter().any(|faults| faults.as_ref().is_none_or(has)) {
+            return Err(Unsettled::NoMachine("this machine has not the fault the item wants".into()));
+        }
+        Ok(())
+    }
+
+    fn keeps_bounds(&self, case: &Case) -> bool {
+        self.item.when.iter().all(|when| when.holds(case))
+    }
+
+    /// What is asked about `case`, which [`Self::machine`] drew for `machine`.
+    pub(crate) fn ask(&self, case: Case, machine: u64, seed: u64) -> Result<Question, Unsettled> {
+        let mut stream = Stream::new(machine, "shuffle");
         let mut question = Question {
             item: self.item.id.clone(),
             family: self.plan.family.id.clone(),
@@ -128,7 +156,6 @@ impl<'a> Setting<'a> {
             text: self.item.text.clone(),
             parts: Vec::new(),
             case,
-            seen,
         };
         for (index, part) in self.item.parts.iter().enumerate() {
             let part = self.part(index, part, &question, &mut stream)?;
@@ -235,10 +262,25 @@ impl<'a> Setting<'a> {
         Ok(part)
     }
 
-    /// A dozen machines of the family, always the same ones.
-    fn samples(&self) -> impl Iterator<Item = Result<Question, Unsettled>> + '_ {
-        const SAMPLES: u64 = 12;
-        (0..SAMPLES).map(|sample| derive(0x5e77_1e5e_77ee, sample)).map(|seed| self.attempt(seed, seed))
+    /// Up to a dozen of the family's sample machines, those that fit the item.
+    fn samples(&self) -> impl Iterator<Item = Question> + '_ {
+        const SAMPLES: usize = 12;
+        let cases = self.plan.samples().iter().filter(|case| {
+            let fault = |faults: &Option<Vec<usize>>| faults.as_ref().is_none_or(|faults| *faults == case.faults);
+            self.faults.iter().any(fault) && self.keeps_bounds(case)
+        });
+        cases.filter_map(|case| self.ask(case.clone(), case.seed, case.seed).ok()).take(SAMPLES)
+    }
+
+    /// [`Self::samples`], and where too few of them fit, machines drawn to fit.
+    fn enough_samples(&self) -> Vec<Question> {
+        const FEWEST: usize = 4;
+        let mut found: Vec<_> = self.samples().collect();
+        for sample in found.len()..FEWEST {
+            let seed = derive(0x5e77_1e5e_77ee, sample as u64);
+            found.extend(self.attempt(seed, seed));
+        }
+        found
     }
 
     /// The wrong turns that stay inside the tolerance in nearly every machine of the family, and the
@@ -246,18 +288,14 @@ impl<'a> Setting<'a> {
     pub fn harmless(&self) -> &Harmless {
         self.harmless.get_or_init(|| {
             let mut counts = vec![Counts::default(); self.item.parts.len()];
-            for question in self.samples().filter_map(Result::ok) {
+            for question in self.enough_samples() {
                 question.parts.iter().zip(&mut counts).for_each(|(part, counts)| counts.add(part));
             }
-            // Four in five: what is left then is found in a few draws.
-            let mostly = |(times, of): (u32, u32)| times * 5 > of * 4;
             let mut harmless = Harmless::default();
             for counts in counts {
-                harmless
-                    .alike
-                    .push(counts.alike.into_iter().filter(|(_, n)| mostly(*n)).map(|(pair, _)| pair).collect());
-                let inside = counts.inside.into_iter().filter(|(_, n)| mostly(*n)).map(|(cause, _)| cause);
-                harmless.dropped.push(inside.collect());
+                let (dropped, alike) = counts.mostly();
+                harmless.dropped.push(dropped);
+                harmless.alike.push(alike);
             }
             harmless
         })
@@ -276,28 +314,43 @@ pub struct Harmless {
 /// How often each wrong turn lay inside the tolerance, and each pair was alike, of how many times.
 #[derive(Debug, Clone, Default)]
 struct Counts {
-    inside: Vec<(Cause, (u32, u32))>,
-    alike: Vec<((Cause, Cause), (u32, u32))>,
+    causes: Vec<Cause>,
+    inside: Vec<(u32, u32)>,
+    /// Of the causes at these two places.
+    alike: BTreeMap<(usize, usize), (u32, u32)>,
 }
 
 impl Counts {
     fn add(&mut self, part: &Part) {
-        fn note<T: PartialEq>(list: &mut Vec<(T, (u32, u32))>, what: T, hit: bool) {
-            let place = list.iter().position(|(other, _)| *other == what).unwrap_or_else(|| {
-                list.push((what, (0, 0)));
-                list.len() - 1
-            });
-            let (times, of) = &mut list[place].1;
-            *times += u32::from(hit);
-            *of += 1;
+        fn note(tally: &mut (u32, u32), hit: bool) {
+            tally.0 += u32::from(hit);
+            tally.1 += 1;
         }
         let Body::Quantity { keys, predicted, .. } = &part.body else { return };
+        let places: Vec<usize> = predicted.iter().map(|wrong| self.place(&wrong.cause)).collect();
         for (index, wrong) in predicted.iter().enumerate() {
-            note(&mut self.inside, wrong.cause.clone(), wrong.is_inside(keys));
-            for other in &predicted[..index] {
-                note(&mut self.alike, (other.cause.clone(), wrong.cause.clone()), other.is_like(wrong));
+            note(&mut self.inside[places[index]], wrong.is_inside(keys));
+            for (other, place) in predicted[..index].iter().zip(&places) {
+                note(self.alike.entry((*place, places[index])).or_default(), other.is_like(wrong));
             }
         }
+    }
+
+    fn place(&mut self, cause: &Cause) -> usize {
+        self.causes.iter().position(|known| known == cause).unwrap_or_else(|| {
+            self.causes.push(cause.clone());
+            self.inside.push((0, 0));
+            self.causes.len() - 1
+        })
+    }
+
+    /// What was so in four machines of five: what is left then is found in a few draws.
+    fn mostly(self) -> (Vec<Cause>, Vec<(Cause, Cause)>) {
+        let mostly = |(times, of): (u32, u32)| times * 5 > of * 4;
+        let cause = |place: usize| self.causes[place].clone();
+        let inside = (0..self.causes.len()).filter(|place| mostly(self.inside[*place])).map(cause).collect();
+        let alike = self.alike.iter().filter(|(_, tally)| mostly(**tally));
+        (inside, alike.map(|((one, two), _)| (cause(*one), cause(*two))).collect())
     }
 }
 

@@ -24,6 +24,8 @@ pub(super) struct PartFile {
     right: Option<Spanned<usize>>,
     diagnose: Option<Spanned<Vec<Spanned<String>>>>,
     #[serde(default)]
+    weigh: Vec<Spanned<String>>,
+    #[serde(default)]
     among: Vec<String>,
     odd: Option<Spanned<Vec<Spanned<String>>>>,
     decide: Option<Spanned<Vec<FindingFile>>>,
@@ -160,7 +162,8 @@ impl Reader {
                 self.say(names.span(), "One reading alone explains nothing.", "Show at least two readings.");
                 return None;
             }
-            return Some(Judge::Diagnose { readings, also: also?, among: part.among, because: part.because });
+            let weigh = self.quantities(&part.weigh)?;
+            return Some(Judge::Diagnose { readings, weigh, also: also?, among: part.among, because: part.because });
         }
         if let Some(names) = part.odd {
             let sheet = self.quantities(names.get_ref())?;

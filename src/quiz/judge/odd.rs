@@ -83,16 +83,19 @@ fn off(path: &Path, values: &[f64], system: System) -> Option<f64> {
     let written = values[path.asked.index()];
     let mut worked = values.to_vec();
     let comes_to = path.run(&mut worked).ok()?;
-    let mut scratch = worked.clone();
-    let used = path.uses();
-    let rounding: f64 = used
-        .iter()
-        .map(|id| {
-            tolerance::effect(path, &worked, &mut scratch, id.index(), 0, half_step(*id, values, system), comes_to)
-        })
-        .sum();
-    let honest = rounding + half_step(path.asked, values, system) + 1e-9 * written.abs();
+    let honest = rounding(path, values, &worked, system) + half_step(path.asked, values, system) + 1e-9 * written.abs();
     Some((comes_to - written).abs() / honest)
+}
+
+/// How far the end of a path may be off because every number it uses is rounded, all of them the same way; `worked`
+/// holds the results on the way.
+pub(super) fn rounding(path: &Path, values: &[f64], worked: &[f64], system: System) -> f64 {
+    let mut scratch = worked.to_vec();
+    let comes_to = worked[path.asked.index()];
+    let mut effect = |id: &QuantityId| {
+        tolerance::effect(path, worked, &mut scratch, id.index(), 0, half_step(*id, values, system), comes_to)
+    };
+    path.uses().iter().map(|id| effect(id)).sum()
 }
 
 /// How far a number may lie from the truth by rounding: half a step of its instrument, or of its last figure.
