@@ -4,7 +4,10 @@
 //! given has no label, and a length that would show the answer to scale is drawn at a nominal value. In a worked
 //! solution everything given and worked out is labelled, in a picture of a machine everything there is.
 
+mod align;
 mod chain;
+mod fasten;
+mod follow;
 mod heat;
 mod load;
 mod mount;
@@ -23,13 +26,19 @@ use drivecourse_quiz::Question;
 use crate::figures::{Figure, FigureError};
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 9] = [
+pub const PICTURES: [&str; 15] = [
     "drive-side",
     "foot-plan",
     "foot-corners",
     "shim-pack",
     "shaft-load",
     "warm-up",
+    "straightedge",
+    "dials",
+    "bolt-pattern",
+    "key-section",
+    "baseline-chart",
+    "follow-up-calendar",
     "power-chain",
     "spectrum",
     "vibration-zones",
@@ -179,6 +188,12 @@ impl Portrait {
             Some("shim-pack") => mount::shim_pack(&board),
             Some("shaft-load") => load::shaft_load(&board),
             Some("warm-up") => heat::warm_up(&board),
+            Some("straightedge") => align::straightedge(&board),
+            Some("dials") => align::dials(&board),
+            Some("bolt-pattern") => fasten::bolt_pattern(&board),
+            Some("key-section") => fasten::key_section(&board),
+            Some("baseline-chart") => follow::baseline_chart(&board),
+            Some("follow-up-calendar") => follow::calendar(&board),
             Some("power-chain") => start::power_chain(&board),
             Some("spectrum") => vibrate::spectrum(&board),
             Some("vibration-zones") => vibrate::zones(&board),
@@ -204,6 +219,11 @@ impl Board<'_> {
 
     fn solved(&self) -> bool {
         !matches!(self.portrait.view, View::Question { .. })
+    }
+
+    /// Whether the picture is of a machine and of no question.
+    fn whole(&self) -> bool {
+        matches!(self.portrait.view, View::Machine)
     }
 
     /// The value (SI) of `quantity`, where the machine has one.

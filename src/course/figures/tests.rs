@@ -1,5 +1,8 @@
 //! What holds for every figure, whatever it shows.
 
+mod follow;
+mod running;
+
 use super::geometry::{Area, pt};
 use super::*;
 use quick_xml::events::Event;
@@ -111,48 +114,63 @@ fn shims() -> ShimPack {
     }
 }
 
-fn spectrum() -> Spectrum {
-    let stem = |frequency, height, name: &str| Stem {
-        frequency,
-        height,
-        name: some(name),
-        row: Some((name.into(), format!("{frequency} Hz, {height} mm/s"))),
-    };
-    Spectrum {
-        id: "spectrum".into(),
-        title: "Spectrum".into(),
-        frequency_name: "Frequency, Hz".into(),
-        height_name: "Velocity, mm/s r.m.s.".into(),
-        stems: vec![
-            stem(24.3, 0.52, "motor"),
-            stem(48.7, 0.11, "2 × motor"),
-            stem(1.2, 0.03, "output shaft"),
-            stem(20.4, 0.14, "chain"),
-            stem(462.0, 0.2, "gear mesh"),
-            stem(4.1, 1.3, "bearing"),
+fn straightedge() -> Straightedge {
+    Straightedge {
+        id: "edge".into(),
+        gaps: [0.0, 0.0, 3.2, 4.1],
+        gap_labels: ["0.00 mm", "0.00 mm", "3.20 mm", "4.10 mm"].map(some),
+        reference_label: some("282.5 mm"),
+        other_label: some("205.0 mm"),
+        centres_label: some("1312 mm"),
+        offset_label: some("3.65 mm"),
+        twist_label: some("0.25°"),
+    }
+}
+
+fn sweep(name: &str, readings: [&str; 4]) -> Sweep {
+    Sweep { name: name.into(), readings: readings.map(some) }
+}
+
+fn dials() -> Dials {
+    Dials {
+        id: "dials".into(),
+        sweeps: vec![
+            sweep("Reducer hub, rim", ["0", "+0.32 mm", "\u{2212}0.18 mm", "\u{2212}0.50 mm"]),
+            sweep("Reducer hub, face", ["0", "+0.06 mm", "+0.21 mm", "+0.15 mm"]),
+            sweep("Motor hub, rim", ["0", "\u{2212}0.44 mm", "+0.12 mm", "+0.56 mm"]),
         ],
+        face: true,
+        reverse: true,
+        circle_label: some("112 mm"),
+        apart_label: some("140 mm"),
+        front_label: some("196 mm"),
+        rear_label: some("402 mm"),
+        trial_label: some("\u{2212}0.12 mm"),
     }
 }
 
-fn zones() -> ZoneBar {
-    ZoneBar {
-        id: "zones".into(),
-        title: "Zones".into(),
-        limits: [0.71, 1.8, 4.5],
-        limit_labels: ["0.71 mm/s", "1.80 mm/s", "4.50 mm/s"].map(some),
-        reading: Some(1.32),
-        reading_label: some("1.32 mm/s"),
+fn bolts() -> BoltPattern {
+    BoltPattern {
+        id: "bolts".into(),
+        bolts: 8,
+        order: vec![1, 5, 3, 7, 2, 6, 4, 8],
+        bolts_label: some("8"),
+        place_label: some("3"),
+        bolt_label: some("3"),
     }
 }
 
-fn power() -> PowerChain {
-    PowerChain {
-        id: "power".into(),
-        powers: [7.05, 6.35, 5.98],
-        power_labels: ["7.05 kW", "6.35 kW", "5.98 kW"].map(some),
-        supply_label: some("399 V, 12.1 A, power factor 0.84"),
-        motor_label: some("efficiency 90.1 %"),
-        reducer_label: some("efficiency 0.941"),
+fn key() -> KeySection {
+    KeySection {
+        id: "key".into(),
+        shaft: 70.0,
+        width: 20.0,
+        height: 12.0,
+        shaft_label: some("70 mm"),
+        width_label: some("key 19.70 mm"),
+        keyway_label: some("keyway 20.02 mm"),
+        height_label: some("12.0 mm"),
+        length_label: some("85 mm"),
     }
 }
 
@@ -191,18 +209,7 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         limits: vec![Level { temperature: 170.0, name: "100 °F above surroundings".into() }],
         ..warm()
     };
-    let mut close = spectrum();
-    close.stems[3].frequency = 24.0;
-    close.stems[3].height = 0.5;
-    close.stems[5].frequency = 1.3;
-    let zones_us = ZoneBar {
-        limits: [0.0551, 0.1102, 0.1772],
-        limit_labels: ["0.0551 in/s", "0.1102 in/s", "0.1772 in/s"].map(some),
-        reading: Some(0.2),
-        reading_label: some("0.200 in/s"),
-        ..zones()
-    };
-    vec![
+    let mut specimens = vec![
         ("drive", drive().draw()),
         ("drive_long", flat_drive.draw()),
         ("drive_upright", steep.draw()),
@@ -224,15 +231,37 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         ("shims", shims().draw()),
         ("shims_thick", thick.draw()),
         ("shims_thin", thin.draw()),
-        ("spectrum", spectrum().draw()),
-        ("spectrum_close", close.draw()),
-        ("zones", zones().draw()),
-        ("zones_far", ZoneBar { reading: Some(40.0), reading_label: some("40.0 mm/s"), ..zones() }.draw()),
-        ("zones_low", ZoneBar { reading: Some(0.0), reading_label: some("0.00 mm/s"), ..zones() }.draw()),
-        ("zones_us", zones_us.draw()),
-        ("power", power().draw()),
-        ("power_lossy", PowerChain { powers: [10.0, 6.0, 2.0], supply_label: None, ..power() }.draw()),
-    ]
+        ("edge", straightedge().draw()),
+        ("edge_flat", Straightedge { gaps: [0.0; 4], ..straightedge() }.draw()),
+        (
+            "edge_us",
+            Straightedge {
+                gaps: [0.0, 0.125, 0.098, 0.0],
+                gap_labels: ["0.000 in", "0.125 in", "0.098 in", "0.000 in"].map(some),
+                ..straightedge()
+            }
+            .draw(),
+        ),
+        ("dials", dials().draw()),
+        ("dials_one", Dials { sweeps: dials().sweeps[..1].into(), face: false, reverse: false, ..dials() }.draw()),
+        (
+            "dials_two",
+            Dials { sweeps: dials().sweeps[..2].into(), reverse: false, apart_label: None, ..dials() }.draw(),
+        ),
+        ("bolts", bolts().draw()),
+        ("bolts_plain", BoltPattern { order: vec![], bolts: 12, bolt_label: None, ..bolts() }.draw()),
+        ("bolts_many", BoltPattern { bolts: 16, order: (1..=16).collect(), ..bolts() }.draw()),
+        ("bolts_few", BoltPattern { bolts: 4, order: vec![1, 3, 2, 4], ..bolts() }.draw()),
+        ("key", key().draw()),
+        ("key_square", KeySection { height: 20.0, keyway_label: None, length_label: None, ..key() }.draw()),
+        (
+            "key_asked",
+            KeySection { width_label: some("?"), height_label: some("?"), keyway_label: None, ..key() }.draw(),
+        ),
+    ];
+    specimens.extend(follow::specimens());
+    specimens.extend(running::specimens());
+    specimens
 }
 
 /// The sheet, and the place each line of words takes on it by the kit's own (generous) measure.
@@ -316,6 +345,22 @@ fn shown_values_are_in_the_drawing_and_the_table() {
 }
 
 #[test]
+fn values_that_are_not_told_are_nowhere() {
+    let edge = Straightedge { offset_label: None, twist_label: some("?"), ..straightedge() }.draw().unwrap();
+    assert!(!edge.svg.contains("3.65") && edge.svg.contains("Twist: ?"));
+    let mut swept = dials();
+    swept.sweeps[0].readings[3] = some("?");
+    let swept = swept.draw().unwrap();
+    assert!(
+        !swept.svg.contains("0.50 mm") && swept.table.contains(&("Reducer hub, rim, 9 o'clock".into(), "?".into()))
+    );
+    let plain = BoltPattern { order: vec![], bolt_label: some("?"), ..bolts() }.draw().unwrap();
+    assert!(plain.svg.contains("Place 3 in the order: bolt ?") && !plain.svg.contains("1st"));
+    let key = KeySection { width_label: None, ..key() }.draw().unwrap();
+    assert!(!key.svg.contains("19.70") && key.svg.contains("keyway 20.02 mm"));
+}
+
+#[test]
 fn odd_input_is_refused_or_drawn_but_never_panics() {
     let odd = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 0.0, -0.0, -1.0, 1e-300, 1e300, 1e-6, 1e6];
     let mut refused = 0;
@@ -340,21 +385,18 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
         }
         drawn.push(WarmUp { curve: vec![(0.0, 1.0), (value, value)], ..warm() }.draw());
         drawn.push(WarmUp { curve: vec![(value, value)], readings: vec![], limits: vec![], ..warm() }.draw());
-        for part in 0..3 {
-            let mut s = spectrum();
-            let stem = &mut s.stems[part];
-            *[&mut stem.frequency, &mut stem.height][part % 2] = value;
-            drawn.push(s.draw());
-            let mut z = zones();
-            z.limits[part] = value;
-            drawn.push(z.draw());
-            let mut p = power();
-            p.powers[part] = value;
-            drawn.push(p.draw());
-        }
-        drawn.push(ZoneBar { reading: Some(value), ..zones() }.draw());
         drawn.push(ShimPack { gap: value, ..shims() }.draw());
         drawn.push(ShimPack { leaves: vec![Leaf { thickness: value, label: None }], ..shims() }.draw());
+        for part in 0..4 {
+            let mut e = straightedge();
+            e.gaps[part] = value;
+            drawn.push(e.draw());
+        }
+        drawn.push(KeySection { shaft: value, ..key() }.draw());
+        drawn.push(KeySection { width: value, ..key() }.draw());
+        drawn.push(KeySection { height: value, ..key() }.draw());
+        drawn.extend(follow::odd(value));
+        drawn.extend(running::odd(value));
         for figure in drawn {
             match figure {
                 Ok(figure) => {
@@ -370,10 +412,10 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
     }
     assert!(refused > 40, "{refused}");
     assert!(DriveSide { driver_teeth: 0, ..drive() }.draw().is_err());
+    assert!(Dials { sweeps: vec![], ..dials() }.draw().is_err());
+    assert!(BoltPattern { bolts: 2, order: vec![], ..bolts() }.draw().is_err());
+    assert!(BoltPattern { order: vec![9], ..bolts() }.draw().is_err());
     assert!(WarmUp { curve: vec![], readings: vec![], ..warm() }.draw().is_err());
-    assert!(Spectrum { stems: vec![], ..spectrum() }.draw().is_err());
-    assert!(ZoneBar { limits: [2.0, 1.0, 3.0], ..zones() }.draw().is_err());
-    assert!(PowerChain { powers: [5.0, 6.0, 4.0], ..power() }.draw().is_err());
 }
 
 #[test]

@@ -44,6 +44,10 @@ const fn drawn(id: &'static str, symbol: &'static str, name: &'static str) -> Qu
     length(id, symbol, name).shown("mm", Places(0), "in", Places(2)).plate()
 }
 
+const fn section(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
+    length(id, symbol, name).shown("mm", Places(1), "in", Places(3))
+}
+
 const fn fine(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
     length(id, symbol, name).shown("mm", Places(2), "in", Places(3))
 }
@@ -107,8 +111,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     percent("fasten.stage_share", "f_s", "share of the full torque in this round").plate(),
     wrench("fasten.stage_torque", "T_s", "torque of this round"),
     Quantity::choice("fasten.key_series", "", "series of the key", &["metric key", "inch square key"]).plate(),
-    length("fasten.key_width", "W_k", "width of the key"),
-    length("fasten.key_height", "H_k", "height of the key"),
+    section("fasten.key_width", "W_k", "width of the key"),
+    section("fasten.key_height", "H_k", "height of the key"),
     share("fasten.key_fill", "r_k", "length of the key as a share of the longest worth fitting"),
     length("fasten.key_longest", "L_max", "longest key worth fitting").shown("mm", Places(0), "in", Places(2)),
     drawn("fasten.key_length", "L_k", "working length of the key"),
@@ -126,6 +130,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::choice("fasten.key_governs", "", "stress that sets the key's length", &["shear", "bearing"]),
     Quantity::choice("fasten.key_verdict", "", "verdict on the key's length", &["long enough", "too short"]),
     fine("fasten.key_slack", "c_k", "slack of the key in its keyway, negative where the key is too wide"),
+    fine("fasten.keyway", "W_h", "width of the hub's keyway as measured").read(Caliper),
     fine("fasten.key_found", "W_f", "width of the key as measured").read(Caliper),
     fine("fasten.slack_limit", "c_max", "largest slack of the key allowed").plate(),
     Quantity::choice(

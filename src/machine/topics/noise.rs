@@ -1,5 +1,9 @@
 //! Noise: levels together, the machine without its surroundings, and what a day of it does to an ear.
 
+mod rules;
+
+use std::sync::LazyLock;
+
 use drivecourse_calc::Error;
 use drivecourse_calc::noise::Level;
 use drivecourse_calc::noise::background::source;
@@ -50,6 +54,24 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "level that may last the time at the first place of work",
     ),
     Quantity::new("noise.average", "L_TWA", Kind::Level, "time-weighted average level of the day"),
+    hours("noise.niosh_a", "T_rA", "time that the first place's level may last by the recommended rule"),
+    hours("noise.niosh_b", "T_rB", "time that the second place's level may last by the recommended rule"),
+    Quantity::new("noise.niosh_dose", "D_r", Kind::Ratio, "noise dose of the day by the recommended rule").shown(
+        "%",
+        Places(1),
+        "%",
+        Places(1),
+    ),
+    Quantity::new("noise.niosh_average", "L_r", Kind::Level, "time-weighted average level by the recommended rule"),
+    Quantity::new("noise.equal_count", "m_e", Kind::Count, "number of machines like the first one").plate(),
+    Quantity::new("noise.equal_sum", "L_e", Kind::Level, "sound level of these machines together"),
+    Quantity::new(
+        "noise.drive_by_standard",
+        "L_s",
+        Kind::Level,
+        "sound level of the drive alone by the standard's rule",
+    ),
+    Quantity::choice("noise.drive_quality", "", "what the level of the drive alone is worth", rules::BOUNDS),
 ];
 
 const STANDINGS: &[&str] = &["under the action level", "action level reached", "over the most allowed"];
@@ -85,7 +107,8 @@ fn average(dose: Ratio) -> Result<Level, Error> {
 }
 
 pub(super) fn relations() -> &'static [Relation] {
-    RELATIONS
+    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| [RELATIONS, rules::RELATIONS].concat());
+    &ALL
 }
 
 static RELATIONS: &[Relation] = &[

@@ -268,9 +268,19 @@ pub(super) const RELATIONS: &[Relation] = &[
     }
     .method("Compare the working length fitted with the length needed; just as long is long enough."),
     relation! {
+        "fasten.keyway/key": "Width of the hub's keyway as measured",
+        "fasten.keyway": Length = w,
+        from { w: Length = "fasten.key_width" },
+        formula ["W = w"],
+        source FITS,
+        turns {},
+    }
+    .model()
+    .limits("keyway cut to the width in the table"),
+    relation! {
         "fasten.key_found/slack": "Width of the key as measured",
         "fasten.key_found": Length = w - s,
-        from { w: Length = "fasten.key_width", s: Length = "fasten.key_slack" },
+        from { w: Length = "fasten.keyway", s: Length = "fasten.key_slack" },
         formula ["W = w - s"],
         source FITS,
         turns {},
@@ -279,17 +289,17 @@ pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "fasten.key_slack/measured": "Slack of the key in its keyway",
         "fasten.key_slack": Length = w - f,
-        from { w: Length = "fasten.key_width", f: Length = "fasten.key_found" },
+        from { w: Length = "fasten.keyway", f: Length = "fasten.key_found" },
         formula ["s = w - f"],
         source FITS,
         turns {
             "turned round": f - w => "You took the keyway off the key; slack is what the keyway has more, so it is the keyway less the key.";
             "one side": (w - f) / 2.0 => "You halved the slack for the two sides; a key lies against one side, and all the slack is at the other.";
-            "height" with { h: Length = "fasten.key_height" }: h - f => "You compared with the key's height; the width lies across the keyway.";
+            "height" with { h: Length = "fasten.key_height" }: w - h => "You took the key's height off; the key's width lies across the keyway.";
         },
     }
     .question()
-    .limits("keyway cut to the width in the table; measured at both ends of the key, the narrower counts"),
+    .limits("measured at both ends of the key; the narrower counts"),
     relation! {
         "fasten.key_fit/limit": "Verdict on the key's fit",
         "fasten.key_fit": Choice = fit(s, limit),
