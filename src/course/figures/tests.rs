@@ -261,6 +261,7 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
     ];
     specimens.extend(follow::specimens());
     specimens.extend(running::specimens());
+    specimens.extend(faces::tests::specimens());
     specimens
 }
 
