@@ -20,7 +20,7 @@ const POLICY: [&str; 5] = [
     "Write each answer with its unit. Any unit of the right kind will do.",
     "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three figures are enough.",
     "A later part is also marked from your own earlier answer: a slip is charged once.",
-    "Questions about safety must be right, whatever the score.",
+    "Questions about safety must be right, whatever the score; and whoever calls a machine fit to run that must stop does not pass.",
     "Show your working: it helps you, and the assessor if an answer is in doubt.",
 ];
 

@@ -384,7 +384,13 @@ fn pictures_of_chain_shaft_and_warm_up_keep_the_answer() {
     let case = (0..50).map(|seed| plan.draw(seed).unwrap()).find(|case| case.values[gap.index()] > 2e-4).unwrap();
     for name in PICTURES {
         for system in System::ALL {
-            Portrait::of_case("x", &case, system).draw(name).unwrap_or_else(|error| panic!("{name}: {error}"));
+            match Portrait::of_case("x", &case, system).draw(name) {
+                // This drive has no sight glass and no vibration meter.
+                Err(PortrayError::NoReading { picture }) => {
+                    assert!(["sight-glass", "vibration-meter"].contains(&picture))
+                }
+                drawn => assert!(drawn.is_ok_and(|figure| !figure.table.is_empty()), "{name}"),
+            }
         }
     }
 }
