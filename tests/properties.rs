@@ -107,6 +107,60 @@ fn forces_and_moments_balance() {
     });
 }
 
+/// Every verdict on alignment, bolts, keys and bushings, with the word for nothing to do.
+const VERDICTS: [(&str, &str); 12] = [
+    ("align.sprocket_verdict", "within the limits"),
+    ("align.verdict_v", "within the limits"),
+    ("align.verdict_h", "within the limits"),
+    ("align.way_front_v", "leave them"),
+    ("align.way_rear_v", "leave them"),
+    ("align.way_front_h", "leave them"),
+    ("align.way_rear_h", "leave them"),
+    ("fasten.bolt_verdict", "within the limits"),
+    ("fasten.base_verdict", "tight enough"),
+    ("fasten.screw_verdict", "tight enough"),
+    ("fasten.key_verdict", "long enough"),
+    ("fasten.key_fit", "it fits"),
+];
+
+/// Each fault of the two topics, with a verdict that it turns.
+const TURNS: [(&str, &str); 11] = [
+    ("sprocket-offset", "align.sprocket_verdict"),
+    ("sprocket-twisted", "align.sprocket_verdict"),
+    ("shafts-not-parallel", "align.sprocket_verdict"),
+    ("motor-offset", "align.verdict_v"),
+    ("motor-angled", "align.verdict_h"),
+    ("motor-out-of-line", "align.verdict_v"),
+    ("loose-base-bolts", "fasten.base_verdict"),
+    ("dry-torque", "fasten.bolt_verdict"),
+    ("loose-bushing", "fasten.gap_verdict"),
+    ("short-key", "fasten.key_verdict"),
+    ("wrong-key", "fasten.key_fit"),
+];
+
+#[test]
+fn a_healthy_machine_is_left_alone_and_a_faulty_one_is_not() {
+    for_every_family(|_, plan| {
+        let good =
+            |name: &str| VERDICTS.iter().find(|(other, _)| *other == name).map_or("the taper grips", |(_, good)| good);
+        let verdict = |case: &Case, name: &str| {
+            let id = find(name);
+            amount::choice(id.get(), case.values[id.index()]).unwrap().to_owned()
+        };
+        for seed in 0..seeds() / 20 {
+            let healthy = plan.draw_with(seed, Some(&[])).unwrap();
+            for (name, good) in VERDICTS {
+                assert_eq!(verdict(&healthy, name), good, "{} seed {seed}: {name}", plan.family.id);
+            }
+            for (fault, name) in TURNS {
+                let place = plan.family.faults.iter().position(|other| other.id == fault).unwrap();
+                let faulty = plan.draw_with(seed, Some(&[place])).unwrap();
+                assert_ne!(verdict(&faulty, name), good(name), "{} seed {seed}: {fault}", plan.family.id);
+            }
+        }
+    });
+}
+
 #[test]
 fn formulas_as_shown_say_what_the_calculation_does() {
     for_every_family(|_, plan| {

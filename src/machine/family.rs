@@ -38,7 +38,16 @@
 //! quantity = "chain.sag_verdict"
 //! at_most = "too tight"
 //! ```
+//!
+//! A family may be written as a variation of another, and then says only what is different:
+//!
+//! ```toml
+//! name = "Bark conveyor, head drive"
+//! like = "quarry-conveyor"
+//! without = ["oil-over-full"]   # faults of the other one that this one cannot have
+//! ```
 
+mod like;
 mod read;
 
 use crate::registry::QuantityId;
@@ -79,6 +88,16 @@ pub enum Asked {
     Healthy,
     /// Those with this fault: a place in the family's faults.
     Fault(usize),
+}
+
+impl Asked {
+    /// The same with the fault's new place, by `place`; `None` where the fault is gone.
+    fn moved(self, place: impl Fn(usize) -> Option<usize>) -> Option<Self> {
+        match self {
+            Self::Fault(fault) => place(fault).map(Self::Fault),
+            other => Some(other),
+        }
+    }
 }
 
 /// A bound that the machines of a family keep.

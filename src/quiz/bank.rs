@@ -60,6 +60,7 @@ impl Bank {
     pub fn read<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> (Self, Vec<FileProblem>) {
         let mut bank = Self::default();
         let mut found = Vec::new();
+        let mut waiting = Vec::new();
         for (path, bytes) in files {
             let Some(name) = path.strip_suffix(".toml") else { continue };
             if !name.starts_with("families/") && !name.starts_with("items/") {
@@ -80,10 +81,7 @@ impl Bank {
                 }
             };
             match name.strip_prefix("families/") {
-                Some(id) => match Family::read(id, text).and_then(Plan::new) {
-                    Ok(plan) => bank.plans.push(plan),
-                    Err(problems) => tell(problems),
-                },
+                Some(id) => waiting.push((path, id.to_owned(), text)),
                 None => match read_items(text) {
                     Ok(items) => {
                         for item in items {
@@ -98,7 +96,40 @@ impl Bank {
                 },
             }
         }
+        bank.read_families(waiting, &mut found);
+        found.sort_by(|a, b| a.file.cmp(&b.file));
         (bank, found)
+    }
+
+    /// Reads families (path, id and text), each after the one it is like.
+    fn read_families(&mut self, mut waiting: Vec<(&str, String, &str)>, found: &mut Vec<FileProblem>) {
+        while !waiting.is_empty() {
+            // Where none is free to be read (two are like each other), the rest is read as it is and says so.
+            let blocked = |id: &String, text: &str| {
+                Family::likeness(text)
+                    .is_some_and(|like| like != *id && waiting.iter().any(|(_, other, _)| *other == like))
+            };
+            let free: Vec<bool> = waiting.iter().map(|(_, id, text)| !blocked(id, text)).collect();
+            let stuck = !free.contains(&true);
+            let mut free = free.into_iter();
+            let (now, later) = waiting.into_iter().partition(|_| free.next().unwrap_or(true) || stuck);
+            waiting = later;
+            let now: Vec<(&str, String, &str)> = now;
+            for (path, id, text) in now {
+                let find = |like: &str| {
+                    self.plans.iter().map(|plan| &plan.family).find(|other| other.id == like && like != id)
+                };
+                match Family::read_beside(&id, text, find).and_then(Plan::new) {
+                    Ok(plan) => self.plans.push(plan),
+                    Err(problems) => found.extend(problems.into_iter().map(|problem| FileProblem {
+                        file: path.into(),
+                        report: problem.report(path, text),
+                        problem,
+                    })),
+                }
+            }
+        }
+        self.plans.sort_by(|a, b| a.family.id.cmp(&b.family.id));
     }
 
     /// The family called `id`.
@@ -153,6 +184,37 @@ pub fn hint<'a>(word: &str, names: impl Iterator<Item = &'a str> + Clone) -> Str
                 more => format!(" and {more} more"),
             };
             format!("; there are: {}{more}", shown.join(", "))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_family_is_read_after_the_one_it_is_like() {
+        let old = "name = \"Old\"\n[fixed]\n\"mount.shim_most\" = 4\n";
+        let files = [
+            ("families/a.toml", "name = \"A\"\nlike = \"b\"\n"),
+            ("families/b.toml", "name = \"B\"\nlike = \"c\"\n"),
+            ("families/c.toml", old),
+        ];
+        let (bank, problems) = Bank::read(files.map(|(path, text)| (path, text.as_bytes())));
+        assert!(problems.is_empty(), "{problems:?}");
+        assert_eq!(bank.plans.iter().map(|plan| plan.family.id.as_str()).collect::<Vec<_>>(), ["a", "b", "c"]);
+        assert!(bank.plans.iter().all(|plan| plan.family.roots.len() == 1));
+
+        let circle = [("families/a.toml", files[0].1), ("families/b.toml", "name = \"B\"\nlike = \"a\"\n")];
+        let own = [("families/a.toml", "name = \"A\"\nlike = \"a\"\n")];
+        for files in [&circle[..], &own] {
+            let (bank, problems) = Bank::read(files.iter().map(|(path, text)| (*path, text.as_bytes())));
+            assert!(bank.plans.is_empty());
+            assert!(
+                problems.iter().all(|problem| problem.report.contains(":2:8: There is no sound family")),
+                "{problems:?}"
+            );
+            assert_eq!(problems.len(), files.len());
         }
     }
 }

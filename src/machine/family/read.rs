@@ -19,6 +19,9 @@ struct File {
     name: String,
     #[serde(default)]
     about: String,
+    like: Option<Spanned<String>>,
+    #[serde(default)]
+    without: Vec<Spanned<String>>,
     #[serde(default)]
     fixed: Values,
     #[serde(default)]
@@ -28,7 +31,7 @@ struct File {
     #[serde(default)]
     limit: Vec<LimitFile>,
     #[serde(default)]
-    faults: Shares,
+    faults: Option<Shares>,
     #[serde(default)]
     fault: Vec<FaultFile>,
 }
@@ -88,8 +91,20 @@ impl Family {
     /// Reads the family `id` from TOML.
     ///
     /// # Errors
-    /// Every [`Problem`] found, in one pass.
+    /// Every [`Problem`] found, in one pass; one for a family that is like another ([`Self::read_beside`] reads those).
     pub fn read(id: &str, text: &str) -> Result<Self, Vec<Problem>> {
+        Self::read_beside(id, text, |_| None)
+    }
+
+    /// Reads the family `id`, which may be like another that `find` knows by its id.
+    ///
+    /// # Errors
+    /// Every [`Problem`] found, in one pass.
+    pub fn read_beside<'f>(
+        id: &str,
+        text: &str,
+        find: impl Fn(&str) -> Option<&'f Self>,
+    ) -> Result<Self, Vec<Problem>> {
         let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
         let mut reader = Reader { problems: Vec::new() };
         let mut roots = reader.draws(&file.fixed, true);
@@ -155,17 +170,42 @@ impl Family {
                 draws,
             });
         }
+        let other = match &file.like {
+            None => None,
+            Some(like) => {
+                let other = find(like.get_ref());
+                if other.is_none() {
+                    reader.say(
+                        like.span(),
+                        format!("There is no sound family {:?} for this one to be like.", like.get_ref()),
+                        "Name a family whose file lies beside this one, or mend that one first.",
+                    );
+                }
+                other.zip(Some(like.span()))
+            }
+        };
+        if let (None, Some(first)) = (&file.like, file.without.first()) {
+            reader.say(first.span(), "There is no other family to leave a fault out of.", "Name it with `like`.");
+        }
+        let usual = other
+            .as_ref()
+            .map_or_else(Shares::default, |(other, _)| Shares { healthy: other.healthy, pairs: other.pairs });
+        let shares = file.faults.unwrap_or(usual);
         let share = |value: f64| (0.0..=1.0).contains(&value);
-        if !share(file.faults.healthy) || !share(file.faults.pairs) {
+        if !share(shares.healthy) || !share(shares.pairs) {
             reader.problems.push(Problem::whole(
                 "The shares under [faults] must lie between 0 and 1.",
                 "Write healthy = 0.4, say, for four machines in ten.",
             ));
         }
         roots.sort_by_key(|(id, _)| *id);
-        let Shares { healthy, pairs } = file.faults;
-        let family =
+        let Shares { healthy, pairs } = shares;
+        let mut family =
             Self { id: id.to_owned(), name: file.name, about: file.about, roots, pool, limits, faults, healthy, pairs };
+        if let Some((other, place)) = other {
+            let without: Vec<_> = file.without.iter().map(|id| (id.get_ref().clone(), id.span())).collect();
+            reader.problems.extend(family.take_over(other, &without, &place));
+        }
         if reader.problems.is_empty() { Ok(family) } else { Err(reader.problems) }
     }
 }

@@ -66,6 +66,6 @@ fn a_face_says_what_it_cannot_show() {
     assert_eq!(portrait.draw("dial").unwrap_err().to_string(), "the face dial has no reading to show");
     let wrong = portrait.draw("dial chain.sag").unwrap_err();
     assert_eq!(wrong.to_string(), "\"chain.sag\" is not read off the face dial");
-    assert!(portrait.draw("dials").unwrap_err().to_string().contains("did you mean \"dial\""));
+    assert!(portrait.draw("scales").unwrap_err().to_string().contains("did you mean \"scale\""));
     assert!(portrait.draw("scale chain.sag").unwrap_err().to_string().contains("does not determine"));
 }
