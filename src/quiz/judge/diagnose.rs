@@ -25,12 +25,12 @@ use crate::question::Question;
 use crate::setting::Unsettled;
 
 /// Machines drawn to see what a fault can show.
-pub(crate) const MACHINES: u64 = 96;
+pub(crate) const MACHINES: u64 = 64;
 /// Machines after which a fault that has shown every reading is looked at again.
 const AT_A_TIME: u64 = 8;
-/// Share of what a fault's machines spread over that still counts as near to one of them: of 96 machines spread evenly,
-/// none comes as near to a value at the very end once in 3000 times.
-const NEAR: f64 = 0.08;
+/// Share of what a fault's machines spread over that still counts as near to one of them: of 64 machines spread evenly,
+/// none comes as near to a value at the very end about once in 850 times, and to one farther in hardly ever.
+const NEAR: f64 = 0.1;
 /// Most wrong answers offered.
 const OTHERS: usize = 4;
 
