@@ -212,6 +212,13 @@ pub struct Item {
     pub span: Range<usize>,
 }
 
+impl Item {
+    /// What it is worth.
+    pub fn marks(&self) -> u32 {
+        self.parts.iter().map(|part| part.marks).sum()
+    }
+}
+
 /// Reads a file of items.
 ///
 /// # Errors

@@ -194,3 +194,6 @@ pub(crate) fn how_read(quantity: QuantityId, base: f64, system: System) -> Optio
         }
     })
 }
+
+#[cfg(test)]
+mod tests;
