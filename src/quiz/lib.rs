@@ -4,7 +4,9 @@
 //! * [`item`]: what is asked, from what, in which words
 //! * [`setting`]: an item made ready for one family and one system of units
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
+//! * [`judge`]: faults told from readings, the odd one out, accept, adjust or stop
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
+//! * [`marking`]: how an exam is marked: near misses, figures, units, method
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
 //! * [`blueprint`], [`roster`]: what a paper is made of, and for whom
 //! * [`seal`], [`code`]: where a paper's chance comes from, and what a paper is called
@@ -18,7 +20,9 @@ pub mod exam;
 pub mod explain;
 pub mod grade;
 pub mod item;
+pub mod judge;
 pub mod mark;
+pub mod marking;
 pub mod paper;
 pub mod predict;
 pub mod question;
@@ -37,7 +41,9 @@ pub use code::Code;
 pub use exam::Exam;
 pub use grade::{Graded, grade};
 pub use item::{Ask, Item, PartSpec, When, read_items};
-pub use mark::{Mark, Verdict, mark};
+pub use judge::{Call, Finding, Judge};
+pub use mark::{Mark, Verdict, mark, mark_by};
+pub use marking::{Marking, Written};
 pub use paper::{Draw, Paper, Placed, Settings, Used};
 pub use predict::{Cause, Predicted};
 pub use question::{Body, Key, Part, Question};
