@@ -22,6 +22,8 @@ mod kill;
 mod papers;
 #[path = "command_line/practise.rs"]
 mod practise;
+#[path = "command_line/print.rs"]
+mod print;
 #[path = "command_line/records.rs"]
 mod records;
 #[path = "command_line/serve.rs"]
