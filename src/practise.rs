@@ -1,10 +1,11 @@
 //! `practise`: in the terminal, on a keyboard or from a pipe.
 
 use anyhow::{Error, Result, bail};
+use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{System, Working, amount};
 use drivecourse_quiz::explain::part_letter;
-use drivecourse_quiz::{Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
+use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
 use crate::assets::Assets;
 use crate::bank;
@@ -31,6 +32,7 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
             }
         };
         session.say(&format!("\n{} of {}: {}\n{}\n", number + 1, options.count, setting.item.title, question.text))?;
+        session.say(&picture(setting, &question))?;
         if !session.question(setting, &question)? {
             break;
         }
@@ -158,6 +160,14 @@ impl Session {
         }
         self.say(&text)
     }
+}
+
+/// What the picture shows, in words, where something is to be read off it; else nothing.
+fn picture(setting: &Setting, question: &Question) -> String {
+    let reads = setting.item.parts.iter().any(|part| matches!(part.ask, Ask::Read(_)));
+    let Some(name) = setting.item.figure.as_deref().filter(|_| reads) else { return String::new() };
+    let drawn = Portrait::of_question("face", question).draw(name);
+    drawn.map_or_else(|_| String::new(), |figure| format!("{}\n", figure.description))
 }
 
 fn ask(question: &Question, part: &Part, index: usize) -> String {

@@ -9,6 +9,7 @@
 
 pub mod amount;
 pub mod chance;
+pub mod face;
 mod family;
 pub mod formula;
 mod instrument;
@@ -25,6 +26,7 @@ mod typed;
 pub mod unit;
 pub mod working;
 
+pub use face::{Face, Misreading, Slip};
 pub use family::{Asked, Draw, Family, Fault, Limit};
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};

@@ -91,6 +91,8 @@ pub fn sentence(cause: &Cause) -> String {
             format!("The decimal point is out of place: your answer is {factor} times too {way}.")
         }
         Cause::Sign => "The sign is the wrong way round.".into(),
+        Cause::Misread(slip) => slip.says().to_owned(),
+        Cause::StopAccepted => "A machine that must stop was called fit to run.".into(),
     }
 }
 
@@ -109,6 +111,8 @@ pub fn cause_name(cause: &Cause) -> String {
         Cause::WrongWay(unit) => format!("unit changed the wrong way, {}", unit_name(unit)),
         Cause::DecimalPoint(places) => format!("decimal point, {places:+}"),
         Cause::Sign => "sign".into(),
+        Cause::Misread(slip) => format!("misread: {}", slip.id()),
+        Cause::StopAccepted => "stop called accept".into(),
     }
 }
 

@@ -1,7 +1,8 @@
 //! Grading: what every paper of an exam earned, what went wrong, and how the items did.
 //!
 //! A paper passes with at least the blueprint's share of its marks and no safety question missed.
-//! A safety question is missed as soon as one of its parts does not earn its marks. A paper of which
+//! A safety question is missed as soon as one of its parts does not earn its marks, and any question
+//! as soon as a machine that must stop is called fit to run in it. A paper of which
 //! nothing was handed in is absent: not passed, and left out of the statistics.
 
 mod export;
@@ -21,6 +22,7 @@ use crate::explain::{self, part_letter};
 use crate::mark::{Mark, Verdict, mark_by};
 use crate::marking::{Marking, Written};
 use crate::paper::{Paper, Placed, Settings, in_parallel};
+use crate::predict::Cause;
 use crate::question::{Part, Question};
 use crate::response::Responses;
 use crate::roster::Person;
@@ -281,6 +283,7 @@ fn grade_question(number: usize, placed: &Placed, answers: &[Written], marking: 
     let question = &placed.question;
     let marking = if placed.item.safety { marking.for_safety() } else { *marking };
     let marks = mark_by(question, answers, &marking);
+    let danger = marks.iter().any(|mark| mark.causes.contains(&Cause::StopAccepted));
     let parts = (question.parts.iter().zip(marks).zip(answers).enumerate())
         .map(|(index, ((part, mark), answer))| grade_part(index, question, part, mark, *answer))
         .collect::<Vec<_>>();
@@ -291,7 +294,7 @@ fn grade_question(number: usize, placed: &Placed, answers: &[Written], marking: 
         title: placed.item.title.clone(),
         topic: placed.item.topic.clone(),
         skill: placed.item.skill.clone(),
-        safety: placed.item.safety,
+        safety: placed.item.safety || danger,
         earned: parts.iter().map(|part| part.earned).sum(),
         of: parts.iter().map(|part| part.of).sum(),
         parts,

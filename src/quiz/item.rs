@@ -19,9 +19,39 @@
 //!
 //! A part asks for a quantity (`ask`), for the right order of steps (`order`), or for one of some
 //! statements (`pick`). A later part may list an earlier part's quantity under `from`: it is then
-//! worked out from the learner's own answer.
+//! worked out from the learner's own answer. `read = "mount.rise_1"` asks for a reading off the face of
+//! its instrument, which the item's figure shows; its value is not among the givens.
+//!
+//! Parts that ask for judgement offer statements which the program finds out from the machine ([`Judge`]):
+//!
+//! ```toml
+//! [[item.part]]
+//! text = "Which fault explains all the readings?"
+//! diagnose = ["chain.movement", "oil.cold_level", "mount.rise_1"]   # readings, numbers only
+//! also = ["oil.low_mark", "oil.high_mark"]                          # shown besides
+//! weigh = ["mount.worst_rise"]                                      # worked out from what is shown, and weighed too
+//! among = ["tight-chain", "low-oil", "soft-foot"]                   # of these faults; else of all
+//!
+//! [[item.part]]
+//! text = "One figure on this sheet is wrong. Which one?"
+//! odd = ["chain.sag", "chain.sag_pressed", "chain.movement"]
+//! also = ["chain.span"]                                             # known to be right
+//!
+//! [[item.part]]
+//! text = "Accept, adjust or stop?"
+//! from = ["heat.ambient", "heat.housing", "heat.rise_limit", "heat.sump_limit"]
+//! decide = [
+//!   { on = "heat.verdict", when = "watch it", call = "adjust", reason = "The housing is warmer than usual" },
+//!   { on = "heat.verdict", when = "stop and find out why", call = "stop", reason = "The housing is too hot" },
+//! ]
+//! [[item.part]]
+//! text = "What decides it?"
+//! reason = true                                                     # for the decision before it
+//! ```
 
 use core::ops::Range;
+mod part;
+
 use std::collections::BTreeMap;
 
 use drivecourse_machine::amount::{self, Wanted};
@@ -29,6 +59,9 @@ use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, topics};
 use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
+
+use crate::judge::Judge;
+use part::PartFile;
 
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -65,27 +98,6 @@ struct WhenFile {
     at_most: Option<Spanned<Toml>>,
 }
 
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct PartFile {
-    text: Spanned<String>,
-    ask: Option<Spanned<String>>,
-    #[serde(default)]
-    from: Vec<Spanned<String>>,
-    #[serde(default)]
-    also: Vec<Spanned<String>>,
-    #[serde(default)]
-    by: Vec<Spanned<String>>,
-    order: Option<Spanned<Vec<String>>>,
-    pick: Option<Spanned<Vec<String>>>,
-    right: Option<Spanned<usize>>,
-    #[serde(default)]
-    because: String,
-    marks: Option<Spanned<u32>>,
-    #[serde(default)]
-    hints: Vec<String>,
-}
-
 /// A bound on the hidden machine that keeps a question sensible.
 #[derive(Debug, Clone, PartialEq)]
 pub struct When {
@@ -118,6 +130,10 @@ pub enum Ask {
         /// Methods that the question names; none leaves every accepted method open.
         by: Vec<RelationId>,
     },
+    /// A reading off the face of the quantity's instrument.
+    Read(QuantityId),
+    /// A judgement from what the machine shows.
+    Judge(Judge),
     /// The right order of steps.
     Order {
         /// The steps, in the right order.
@@ -147,6 +163,24 @@ pub struct PartSpec {
     pub marks: u32,
     /// Hints, one step at a time, before those the worked solution gives by itself.
     pub hints: Vec<String>,
+}
+
+impl PartSpec {
+    /// What the machine must have for it: everything shown, and what is read off a face.
+    pub(crate) fn shows(&self) -> impl Iterator<Item = QuantityId> + '_ {
+        let (shown, also, judge) = match &self.ask {
+            Ask::Quantity { from, also, .. } => (&from[..], &also[..], None),
+            Ask::Read(asked) => (core::slice::from_ref(asked), &[][..], None),
+            Ask::Judge(judge) => (&[][..], &[][..], Some(judge)),
+            Ask::Order { .. } | Ask::Pick { .. } => (&[][..], &[][..], None),
+        };
+        shown.iter().chain(also).copied().chain(judge.into_iter().flat_map(Judge::shown))
+    }
+
+    /// What is read off a face, if that is asked.
+    pub(crate) fn read(&self) -> Option<QuantityId> {
+        if let Ask::Read(asked) = self.ask { Some(asked) } else { None }
+    }
 }
 
 /// An item: a question that can be asked about many machines.
@@ -248,8 +282,10 @@ impl Reader {
         }
         self.placeholders(&file.text);
         let when = file.when.iter().filter_map(|when| self.when(when)).collect();
-        let mut asked = Vec::new();
-        let parts = file.part.into_iter().filter_map(|part| self.part(part, &mut asked)).collect();
+        let mut parts = Vec::new();
+        for part in file.part {
+            parts.extend(self.part(part, &parts));
+        }
         (self.problems.len() == before).then(|| Item {
             span: file.id.span(),
             id: file.id.into_inner(),
@@ -294,64 +330,6 @@ impl Reader {
             at_least: bound(&when.at_least, f64::NEG_INFINITY)?,
             at_most: bound(&when.at_most, f64::INFINITY)?,
         })
-    }
-
-    fn part(&mut self, part: PartFile, asked: &mut Vec<QuantityId>) -> Option<PartSpec> {
-        self.placeholders(&part.text);
-        let kinds = [part.ask.is_some(), part.order.is_some(), part.pick.is_some()];
-        if kinds.iter().filter(|kind| **kind).count() != 1 {
-            self.say(part.text.span(), "A part asks in exactly one way.", "Give it one of `ask`, `order` and `pick`.");
-            return None;
-        }
-        let ask = if let Some(name) = &part.ask {
-            let before = self.problems.len();
-            let quantity = self.quantity(name);
-            let from: Vec<_> = part.from.iter().filter_map(|name| self.quantity(name)).collect();
-            let also: Vec<_> = part.also.iter().filter_map(|name| self.quantity(name)).collect();
-            let by: Vec<_> = part.by.iter().filter_map(|name| self.relation(name)).collect();
-            if self.problems.len() > before {
-                return None;
-            }
-            let quantity = quantity?;
-            if from.contains(&quantity) {
-                self.say(
-                    name.span(),
-                    "The part asks for what it gives away.",
-                    "Take the asked quantity out of `from`.",
-                );
-            }
-            asked.push(quantity);
-            Ask::Quantity { asked: quantity, from, also, by }
-        } else if let Some(order) = part.order {
-            if order.get_ref().len() < 3 || order.get_ref().len() > 12 {
-                self.say(order.span(), "An ordering needs between 3 and 12 steps.", "Add or join steps.");
-                return None;
-            }
-            Ask::Order { steps: order.into_inner(), because: part.because }
-        } else {
-            let pick = part.pick?;
-            let count = pick.get_ref().len();
-            let right = part.right.as_ref().map_or(0, |right| *right.get_ref());
-            if count < 2 || right == 0 || right > count {
-                let span = part.right.map_or(pick.span(), |right| right.span());
-                self.say(
-                    span,
-                    "`right` must be the number of the right statement, counted from 1.",
-                    format!("Write right = 1 to {}.", count.max(2)),
-                );
-                return None;
-            }
-            Ask::Pick { options: pick.into_inner(), right: right - 1, because: part.because }
-        };
-        let marks = match part.marks {
-            Some(marks) if *marks.get_ref() == 0 || *marks.get_ref() > 20 => {
-                self.say(marks.span(), "A part earns between 1 and 20 marks.", "Write marks = 2, say.");
-                1
-            }
-            Some(marks) => marks.into_inner(),
-            None => 1,
-        };
-        Some(PartSpec { text: part.text.into_inner(), ask, marks, hints: part.hints })
     }
 
     fn relation(&mut self, name: &Spanned<String>) -> Option<RelationId> {

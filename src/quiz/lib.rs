@@ -4,6 +4,7 @@
 //! * [`item`]: what is asked, from what, in which words
 //! * [`setting`]: an item made ready for one family and one system of units
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
+//! * [`judge`]: faults told from readings, the odd one out, accept, adjust or stop
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
 //! * [`marking`]: how an exam is marked: near misses, figures, units, method
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
@@ -19,6 +20,7 @@ pub mod exam;
 pub mod explain;
 pub mod grade;
 pub mod item;
+pub mod judge;
 pub mod mark;
 pub mod marking;
 pub mod paper;
@@ -39,6 +41,7 @@ pub use code::Code;
 pub use exam::Exam;
 pub use grade::{Graded, grade};
 pub use item::{Ask, Item, PartSpec, When, read_items};
+pub use judge::{Call, Finding, Judge};
 pub use mark::{Mark, Verdict, mark, mark_by};
 pub use marking::{Marking, Written};
 pub use paper::{Draw, Paper, Placed, Settings, Used};

@@ -218,10 +218,13 @@ fn mark_part(
             let says = if given == right { explain::right(text) } else { explain::wrong_order(part, given) };
             (mark(verdict, if given == right { part.marks } else { 0 }, &read_as.join(" "), Vec::new(), says), None)
         }
-        (Answer::Pick(given), Body::Pick { shown, right, because }) => {
-            let verdict = if given == right { Verdict::Right } else { Verdict::Wrong };
-            let says = if given == right { explain::right(text) } else { explain::wrong_pick(because) };
-            (mark(verdict, if given == right { part.marks } else { 0 }, &shown[*given], Vec::new(), says), None)
+        (Answer::Pick(given), Body::Pick { shown, right, .. }) if given == right => {
+            (mark(Verdict::Right, part.marks, &shown[*given], Vec::new(), explain::right(text)), None)
+        }
+        (Answer::Pick(given), Body::Pick { shown, grave, against, because, .. }) => {
+            let says = explain::wrong_pick(against.get(*given).filter(|says| !says.is_empty()).unwrap_or(because));
+            let causes = if *grave == Some(*given) { vec![Cause::StopAccepted] } else { Vec::new() };
+            (mark(Verdict::Wrong, 0, &shown[*given], causes, says), None)
         }
         // `read` gives the answer that belongs to the part's body.
         _ => (mark(Verdict::Unreadable, 0, "", Vec::new(), String::new()), None),

@@ -184,7 +184,7 @@ impl Marking {
         }
         out.push("A later part is also marked from your own earlier answer: a slip is charged once.".into());
         if safety {
-            out.push("Questions about safety must be right, whatever the score.".into());
+            out.push("Questions about safety must be right, whatever the score; and whoever calls a machine fit to run that must stop does not pass.".into());
         }
         out.push("Show your working: it helps you, and the assessor if an answer is in doubt.".into());
         out

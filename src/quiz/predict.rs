@@ -1,6 +1,6 @@
 //! The wrong answers a question foresees, and what each of them says about the person.
 
-use drivecourse_machine::{Conversion, Kind, QuantityId, Registry, RelationId, System, Unit};
+use drivecourse_machine::{Conversion, Face, Kind, QuantityId, Registry, RelationId, Slip, System, Unit};
 
 use crate::question::Key;
 use crate::tolerance;
@@ -36,6 +36,10 @@ pub enum Cause {
     DecimalPoint(i32),
     /// The sign is the wrong way round.
     Sign,
+    /// An instrument was misread.
+    Misread(Slip),
+    /// A machine that must stop was called fit to run.
+    StopAccepted,
 }
 
 /// A wrong answer that was foreseen.
@@ -180,4 +184,16 @@ fn ten_to(places: i32) -> f64 {
     const POWERS: [f64; 4] = [1.0, 10.0, 100.0, 1000.0];
     let power = POWERS[places.unsigned_abs().min(3) as usize];
     if places < 0 { 1.0 / power } else { power }
+}
+
+/// The ways people misread `seen` (SI), which is read off `face`.
+pub fn misread(face: Face, asked: QuantityId, seen: f64, system: System) -> Vec<Predicted> {
+    let unit = asked.get().unit(system);
+    let shown = unit.from_base(seen);
+    // A quarter of a division: nearer than that to a wrong mark is that mark.
+    let tolerance = 0.25 * face.division(system, shown) * unit.size().abs();
+    let wrong = face.misreadings(system, shown).into_iter();
+    wrong
+        .map(|wrong| Predicted { value: unit.to_base(wrong.value), tolerance, cause: Cause::Misread(wrong.slip) })
+        .collect()
 }

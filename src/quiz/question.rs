@@ -1,9 +1,10 @@
 //! A question: an item put about one machine, with its key and the wrong answers it foresees.
 
-use drivecourse_machine::{Case, Kind, Path, QuantityId, Registry, System, amount};
+use drivecourse_machine::face::feeler_leaves;
+use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, System, amount};
 
 use crate::letter;
-use crate::predict::{Cause, Predicted};
+use crate::predict::{self, Cause, Predicted};
 use crate::setting::Harmless;
 use crate::tolerance;
 
@@ -64,6 +65,10 @@ pub enum Body {
         shown: Vec<String>,
         /// Place of the right one.
         right: usize,
+        /// What speaks against each of them, empty for the right one; none where the author names but one reason.
+        against: Vec<String>,
+        /// Place of the one that would put people in danger: a machine called fit that must stop.
+        grave: Option<usize>,
         /// Why.
         because: String,
     },
@@ -111,6 +116,27 @@ pub(crate) fn keys(
         }
     }
     Ok(keys)
+}
+
+/// A reading off the face of its instrument: right to half a division; `None` where the face cannot show it.
+pub(crate) fn reading(asked: QuantityId, question: &Question) -> Option<Body> {
+    let Known::Read(instrument) = asked.get().known else { return None };
+    let face = Face::of(instrument)?;
+    let (value, unit) = (question.shown(asked), asked.get().unit(question.system));
+    let shown = unit.from_base(value);
+    if face == Face::Feeler && feeler_leaves(question.system, shown).is_none_or(|leaves| leaves.is_empty()) {
+        return None;
+    }
+    let mut values = vec![f64::NAN; question.case.values.len()];
+    values[asked.index()] = value;
+    let key = Key {
+        path: Path { steps: Vec::new(), asked },
+        value,
+        tolerance: 0.5 * face.division(question.system, shown) * unit.size().abs(),
+        values,
+    };
+    let predicted = predict::misread(face, asked, value, question.system);
+    Some(Body::Quantity { asked, keys: vec![key], predicted })
 }
 
 impl Part {
