@@ -73,6 +73,39 @@ pub enum Kind {
 }
 
 impl Kind {
+    /// Every kind.
+    pub const ALL: [Self; 29] = [
+        Self::Count,
+        Self::Choice,
+        Self::Ratio,
+        Self::Slope,
+        Self::Turns,
+        Self::Length,
+        Self::Angle,
+        Self::Mass,
+        Self::MassPerLength,
+        Self::Force,
+        Self::Torque,
+        Self::Power,
+        Self::Speed,
+        Self::Velocity,
+        Self::Stress,
+        Self::Temperature,
+        Self::TemperatureRise,
+        Self::Time,
+        Self::Conductance,
+        Self::Viscosity,
+        Self::Area,
+        Self::Volume,
+        Self::Density,
+        Self::Expansion,
+        Self::Frequency,
+        Self::Current,
+        Self::Voltage,
+        Self::Acceleration,
+        Self::Level,
+    ];
+
     /// The name a person would use: `"a length"`.
     pub fn name(self) -> &'static str {
         match self {
