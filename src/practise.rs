@@ -3,10 +3,11 @@
 use std::io::{BufRead, IsTerminal, Write};
 
 use anyhow::{Error, Result, bail};
+use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{System, Working, amount};
 use drivecourse_quiz::explain::part_letter;
-use drivecourse_quiz::{Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
+use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
 use crate::assets::Assets;
 use crate::bank;
@@ -34,6 +35,7 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
             }
         };
         session.say(&format!("\n{} of {}: {}\n{}\n", number + 1, options.count, setting.item.title, question.text))?;
+        session.say(&picture(setting, &question))?;
         if !session.question(setting, &question)? {
             break;
         }
@@ -187,6 +189,14 @@ impl Session<'_> {
 fn is_hidden(c: char) -> bool {
     c.is_control()
         || matches!(c, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}')
+}
+
+/// What the picture shows, in words, where something is to be read off it; else nothing.
+fn picture(setting: &Setting, question: &Question) -> String {
+    let reads = setting.item.parts.iter().any(|part| matches!(part.ask, Ask::Read(_)));
+    let Some(name) = setting.item.figure.as_deref().filter(|_| reads) else { return String::new() };
+    let drawn = Portrait::of_question("face", question).draw(name);
+    drawn.map_or_else(|_| String::new(), |figure| format!("{}\n", figure.description))
 }
 
 fn ask(question: &Question, part: &Part, index: usize) -> String {

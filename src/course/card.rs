@@ -17,6 +17,7 @@ use drivecourse_quiz::{Body, Item, Part, Question, letter};
 use crate::figures::Figure;
 use crate::pages::model::Trusted;
 use crate::pages::{PageError, Pages};
+use crate::portray::how_read;
 
 pub use paper::{Sheet, key_model, paper_model};
 pub use results::{candidate_result, class_results};
@@ -212,6 +213,9 @@ impl<'a> Cards<'a> {
                     row.working = Some(self.working_html(&Working::write(&key.path, &key.values, question.system))?);
                 }
                 row.also = other_methods(question, part);
+                if let Some(key) = keys.first().filter(|key| key.path.steps.is_empty()) {
+                    row.because = how_read(key.path.asked, key.value, question.system).unwrap_or_default();
+                }
             }
             Body::Order { shown, right, because } => {
                 row.because.clone_from(because);
@@ -313,6 +317,11 @@ fn other_methods(question: &Question, part: &Part) -> Vec<String> {
 
 /// Wrong answers that can be told from the right one as they are written, each once.
 fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
+    if let Body::Pick { against, .. } = &part.body {
+        // Each statement with what speaks against it, where the program found that out.
+        let wrong = against.iter().enumerate().filter(|(_, says)| !says.is_empty());
+        return wrong.map(|(place, says)| WrongRow { answer: letter(place).to_string(), says: says.clone() }).collect();
+    }
     let Body::Quantity { asked, keys, predicted } = &part.body else { return Vec::new() };
     let write = |value| amount::write(asked.get(), value, question.system);
     let right = keys.first().map(|key| write(key.value));

@@ -15,6 +15,7 @@
 mod axis;
 mod drive_parts;
 mod drive_side;
+mod faces;
 mod foot_corners;
 mod foot_plan;
 mod geometry;
@@ -29,6 +30,7 @@ mod tests;
 
 pub use axis::Steps;
 pub use drive_side::{DriveSide, Turning};
+pub use faces::{DialFace, FeelerFace, ScaleFace, SightGlassFace, ThermometerFace, VibrationFace};
 pub use foot_corners::FootCorners;
 pub use foot_plan::{Foot, FootPlan};
 pub use kit::STYLE;

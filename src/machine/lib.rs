@@ -10,6 +10,7 @@
 pub mod amount;
 pub mod chance;
 mod expression;
+pub mod face;
 mod family;
 pub mod formula;
 mod instrument;
@@ -29,6 +30,7 @@ pub mod unit;
 pub mod working;
 
 pub use expression::Expression;
+pub use face::{Face, Misreading, Slip};
 pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, Stated};
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};

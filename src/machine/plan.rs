@@ -110,6 +110,13 @@ pub struct Plan {
     samples: OnceLock<Vec<Case>>,
 }
 
+/// Another machine, and the roots in which a drawn one is to agree with it.
+#[derive(Debug, Clone, Copy)]
+struct Like<'a> {
+    values: &'a [f64],
+    held: &'a [QuantityId],
+}
+
 #[derive(Debug, Clone, Copy)]
 struct Step {
     eval: Eval,
@@ -243,15 +250,34 @@ impl Plan {
     pub fn draw_with(&self, seed: u64, faults: Option<&[usize]>) -> Result<Case, CannotDraw> {
         // Faults stay the same from attempt to attempt: those that break more limits do not get rarer.
         let faults = faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec);
+        self.draw_from(seed, faults, None)
+    }
+
+    /// The machine of `seed` with exactly these faults that has the plates of `case`: the same row of the pool, and the
+    /// same values of the roots `held`, whatever else is drawn.
+    ///
+    /// # Errors
+    /// As [`Plan::draw`].
+    pub fn draw_like(&self, case: &Case, held: &[QuantityId], faults: &[usize], seed: u64) -> Result<Case, CannotDraw> {
+        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held }))
+    }
+
+    /// Whether `quantity` is a value to start from that no fault of the family changes.
+    pub fn holds(&self, quantity: QuantityId) -> bool {
+        self.family.roots.iter().any(|(id, _)| *id == quantity)
+            && !self.family.faults.iter().any(|fault| fault.draws.iter().any(|(id, _)| *id == quantity))
+    }
+
+    fn draw_from(&self, seed: u64, faults: Vec<usize>, like: Option<Like<'_>>) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
-        if self.try_for(&mut case, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
+        if self.try_for(&mut case, like, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
     }
 
     /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(&self, case: &mut Case, broken: &mut [u32]) -> bool {
+    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, broken: &mut [u32]) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(case.seed, u64::from(attempt)), case) {
+            match self.attempt(derive(case.seed, u64::from(attempt)), like, case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return true;
@@ -269,7 +295,7 @@ impl Plan {
         for seed in seeds {
             let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
             let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
-            kept += u32::from(self.try_for(&mut case, &mut broken));
+            kept += u32::from(self.try_for(&mut case, None, &mut broken));
         }
         let refused = broken.pop().unwrap_or(0);
         Rejections { kept, broken, refused }
@@ -283,13 +309,13 @@ impl Plan {
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
     /// calculation refused, if it is no good.
-    fn attempt(&self, seed: u64, case: &mut Case) -> Result<(), Option<usize>> {
+    fn attempt(&self, seed: u64, like: Option<Like<'_>>, case: &mut Case) -> Result<(), Option<usize>> {
         let values = &mut case.values;
         values.fill(f64::NAN);
         if !self.family.pool.is_empty() {
             let row = Stream::new(seed, "pool").below(self.family.pool.len());
             for (id, value) in &self.family.pool[row] {
-                values[id.index()] = *value;
+                values[id.index()] = like.map_or(*value, |like| like.values[id.index()]);
             }
         }
         let mut shares = Vec::new();
@@ -315,6 +341,9 @@ impl Plan {
         }
         for (share, of) in shares {
             values[share.index()] *= values[of.index()];
+        }
+        if let Some(Like { values: other, held }) = like {
+            held.iter().for_each(|id| values[id.index()] = other[id.index()]);
         }
         for step in &self.steps {
             let at = &self.at[step.from as usize..step.to as usize];

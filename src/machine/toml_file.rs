@@ -63,7 +63,7 @@ fn remove_inside(value: &mut Spanned<DeValue<'_>>, span: &Range<usize>) -> bool 
         DeValue::Table(table) => remove(table, span),
         DeValue::Array(array) => {
             if array.iter().any(|item| item.span() == *span) {
-                *array = core::mem::take(array).into_iter().filter(|item| item.span() != *span).collect();
+                *array = array.clone().into_iter().filter(|item| item.span() != *span).collect();
                 return true;
             }
             array.iter_mut().any(|item| remove_inside(item, span))

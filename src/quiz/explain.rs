@@ -54,6 +54,7 @@ fn unknown(question: &Question, part: &Part, base: f64) -> String {
 pub fn sentence(cause: &Cause) -> String {
     match cause {
         Cause::Turn { relation, turn } => relation.get().turns()[*turn].says.to_owned(),
+        Cause::Own { says } => says.clone(),
         Cause::Unconverted { quantity, shown, wanted, .. } => format!(
             "You put the {} into the formula in {} where it wants {}.",
             quantity.get().name,
@@ -75,6 +76,8 @@ pub fn sentence(cause: &Cause) -> String {
             format!("The decimal point is out of place: your answer is {factor} times too {way}.")
         }
         Cause::Sign => "The sign is the wrong way round.".into(),
+        Cause::Misread(slip) => slip.says().to_owned(),
+        Cause::StopAccepted => "A machine that must stop was called fit to run.".into(),
     }
 }
 
@@ -85,6 +88,7 @@ pub fn cause_name(cause: &Cause) -> String {
             let linked = relation.get();
             format!("{}: {}", linked.relation.id, linked.turns()[*turn].id)
         }
+        Cause::Own { says } => format!("own: {says}"),
         Cause::Unconverted { quantity, shown, wanted, .. } => {
             format!("{} left in {} for {}", quantity.get().id, unit_name(shown), unit_name(wanted))
         }
@@ -93,6 +97,8 @@ pub fn cause_name(cause: &Cause) -> String {
         Cause::WrongWay(unit) => format!("unit changed the wrong way, {}", unit_name(unit)),
         Cause::DecimalPoint(places) => format!("decimal point, {places:+}"),
         Cause::Sign => "sign".into(),
+        Cause::Misread(slip) => format!("misread: {}", slip.id()),
+        Cause::StopAccepted => "stop called accept".into(),
     }
 }
 

@@ -1,7 +1,8 @@
 //! Grading: what every paper of an exam earned, what went wrong, and how the items did.
 //!
 //! A paper passes with at least the blueprint's share of its marks and no safety question missed.
-//! A safety question is missed as soon as one of its parts does not earn its marks. A paper of which
+//! A safety question is missed as soon as one of its parts does not earn its marks, and any question
+//! as soon as a machine that must stop is called fit to run in it. A paper of which
 //! nothing was handed in is absent: not passed, and left out of the statistics.
 
 mod export;
@@ -19,6 +20,7 @@ use crate::exam::{Exam, Mismatch};
 use crate::explain::{self, part_letter};
 use crate::mark::{Mark, Verdict, mark};
 use crate::paper::{Paper, Placed, Settings, in_parallel};
+use crate::predict::Cause;
 use crate::question::{Part, Question};
 use crate::response::Responses;
 use crate::roster::Person;
@@ -239,6 +241,7 @@ fn says(present: bool, enough: bool, pass: f64, (earned, of, share): (u32, u32, 
 fn grade_question(number: usize, placed: &Placed, answers: &[&str]) -> GradedQuestion {
     let question = &placed.question;
     let marks = mark(question, answers);
+    let danger = marks.iter().any(|mark| mark.causes.contains(&Cause::StopAccepted));
     let parts = (question.parts.iter().zip(marks).zip(answers).enumerate())
         .map(|(index, ((part, mark), answer))| grade_part(index, question, part, mark, answer))
         .collect::<Vec<_>>();
@@ -248,7 +251,7 @@ fn grade_question(number: usize, placed: &Placed, answers: &[&str]) -> GradedQue
         title: placed.item.title.clone(),
         topic: placed.item.topic.clone(),
         skill: placed.item.skill.clone(),
-        safety: placed.item.safety,
+        safety: placed.item.safety || danger,
         earned: parts.iter().map(|part| part.earned).sum(),
         of: parts.iter().map(|part| part.of).sum(),
         parts,

@@ -4,6 +4,7 @@
 //! * [`item`]: what is asked, from what, in which words
 //! * [`setting`]: an item made ready for one family and one system of units
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
+//! * [`judge`]: faults told from readings, the odd one out, accept, adjust or stop
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
 //! * [`blueprint`], [`roster`]: what a paper is made of, and for whom
@@ -18,12 +19,14 @@ pub mod exam;
 pub mod explain;
 pub mod grade;
 pub mod item;
+pub mod judge;
 pub mod mark;
 pub mod paper;
 pub mod predict;
 pub mod question;
 pub mod response;
 pub mod roster;
+pub mod schema;
 pub mod seal;
 pub mod setting;
 pub mod simulate;
@@ -37,6 +40,7 @@ pub use code::Code;
 pub use exam::Exam;
 pub use grade::{Graded, grade};
 pub use item::{Ask, Item, PartSpec, When, read_items};
+pub use judge::{Call, Finding, Judge};
 pub use mark::{Mark, Verdict, mark};
 pub use paper::{Draw, Paper, Placed, Settings, Used};
 pub use predict::{Cause, Predicted};

@@ -149,7 +149,7 @@ fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) 
             // Diagnose against the person's own earlier number where there is one.
             let mut causes = match &again {
                 None => foreseen(predicted, *base),
-                Some(again) => foreseen(&foreseen_again(question, again), *base),
+                Some(again) => foreseen(&foreseen_again(question, part, again), *base),
             };
             if causes.is_empty() && again.is_some() {
                 causes = foreseen(predicted, *base);
@@ -167,10 +167,13 @@ fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) 
             let says = if given == right { explain::right(text) } else { explain::wrong_order(part, given) };
             (mark(verdict, if given == right { part.marks } else { 0 }, &read_as.join(" "), Vec::new(), says), None)
         }
-        (Answer::Pick(given), Body::Pick { shown, right, because }) => {
-            let verdict = if given == right { Verdict::Right } else { Verdict::Wrong };
-            let says = if given == right { explain::right(text) } else { explain::wrong_pick(because) };
-            (mark(verdict, if given == right { part.marks } else { 0 }, &shown[*given], Vec::new(), says), None)
+        (Answer::Pick(given), Body::Pick { shown, right, .. }) if given == right => {
+            (mark(Verdict::Right, part.marks, &shown[*given], Vec::new(), explain::right(text)), None)
+        }
+        (Answer::Pick(given), Body::Pick { shown, grave, against, because, .. }) => {
+            let says = explain::wrong_pick(against.get(*given).filter(|says| !says.is_empty()).unwrap_or(because));
+            let causes = if *grave == Some(*given) { vec![Cause::StopAccepted] } else { Vec::new() };
+            (mark(Verdict::Wrong, 0, &shown[*given], causes, says), None)
         }
         // `read` gives the answer that belongs to the part's body.
         _ => (mark(Verdict::Unreadable, 0, "", Vec::new(), String::new()), None),
@@ -203,8 +206,8 @@ fn from_own(question: &Question, part: &Part, own: &[Option<f64>]) -> Option<Vec
 }
 
 /// The wrong answers foreseen from the person's own earlier number: those that differ from what is right from it.
-fn foreseen_again(question: &Question, again: &[Key]) -> Vec<predict::Predicted> {
-    let mut predicted = predict::wrong_turns(&again[0], &question.case.values, question.system);
+fn foreseen_again(question: &Question, part: &Part, again: &[Key]) -> Vec<predict::Predicted> {
+    let mut predicted = predict::wrong_turns(&again[0], &part.own, &question.case.values, question.system);
     predicted.retain(|wrong| !wrong.is_inside(again));
     predicted
 }

@@ -1,9 +1,13 @@
 //! A question: an item put about one machine, with its key and the wrong answers it foresees.
 
-use drivecourse_machine::{Case, Kind, Path, QuantityId, Registry, System, amount};
+use std::sync::Arc;
 
+use drivecourse_machine::face::feeler_leaves;
+use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, Stated, System, amount};
+
+use crate::item::OwnTurn;
 use crate::letter;
-use crate::predict::{Cause, Predicted};
+use crate::predict::{self, Cause, Predicted};
 use crate::setting::Harmless;
 use crate::tolerance;
 
@@ -29,6 +33,8 @@ pub struct Part {
     pub givens: Vec<(QuantityId, f64)>,
     /// Earlier parts it builds on: the quantity and the part's place.
     pub carried: Vec<(QuantityId, usize)>,
+    /// Wrong turns of the item's author.
+    pub own: Arc<[OwnTurn]>,
     /// Marks for a right answer.
     pub marks: u32,
     /// Steps, unit changes, tables and inverse steps on the way: what papers are balanced on.
@@ -64,6 +70,10 @@ pub enum Body {
         shown: Vec<String>,
         /// Place of the right one.
         right: usize,
+        /// What speaks against each of them, empty for the right one; none where the author names but one reason.
+        against: Vec<String>,
+        /// Place of the one that would put people in danger: a machine called fit that must stop.
+        grave: Option<usize>,
         /// Why.
         because: String,
     },
@@ -86,6 +96,8 @@ pub struct Question {
     pub text: String,
     /// The parts.
     pub parts: Vec<Part>,
+    /// Values that are the plant's own, with where they stand.
+    pub stated: Arc<[Stated]>,
 }
 
 /// The key by every path, the first one first; paths without a result are left out, unless it is the first.
@@ -111,6 +123,27 @@ pub(crate) fn keys(
         }
     }
     Ok(keys)
+}
+
+/// A reading off the face of its instrument: right to half a division; `None` where the face cannot show it.
+pub(crate) fn reading(asked: QuantityId, question: &Question) -> Option<Body> {
+    let Known::Read(instrument) = asked.get().known else { return None };
+    let face = Face::of(instrument)?;
+    let (value, unit) = (question.shown(asked), asked.get().unit(question.system));
+    let shown = unit.from_base(value);
+    if face == Face::Feeler && feeler_leaves(question.system, shown).is_none_or(|leaves| leaves.is_empty()) {
+        return None;
+    }
+    let mut values = vec![f64::NAN; question.case.values.len()];
+    values[asked.index()] = value;
+    let key = Key {
+        path: Path { steps: Vec::new(), asked },
+        value,
+        tolerance: 0.5 * face.division(question.system, shown) * unit.size().abs(),
+        values,
+    };
+    let predicted = predict::misread(face, asked, value, question.system);
+    Some(Body::Quantity { asked, keys: vec![key], predicted })
 }
 
 impl Part {
@@ -163,6 +196,11 @@ impl Question {
         }
         let unit = quantity.get().unit(self.system);
         unit.to_base(quantity.get().display(self.system).figures.round(unit.from_base(value)))
+    }
+
+    /// What the plant says of `quantity` with a source of its own, if it does.
+    pub fn stated(&self, quantity: QuantityId) -> Option<&Stated> {
+        self.stated.iter().find(|stated| stated.quantity == quantity)
     }
 
     /// Marks that can be earned.

@@ -7,8 +7,9 @@ use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
 
 use crate::item::{Ask, Item, PartSpec, fill};
+use crate::judge;
 use crate::predict::{self, Cause};
-use crate::question::{Body, Part, Question, keys};
+use crate::question::{Body, Part, Question, keys, reading};
 use crate::twin::twins;
 
 /// Most accepted ways to one answer that are followed.
@@ -26,6 +27,7 @@ pub struct Setting<'a> {
     /// Accepted ways to each part's answer; empty for parts that ask for no quantity.
     pub paths: Vec<Vec<Path>>,
     harmless: OnceLock<Harmless>,
+    judged: Vec<judge::Ready>,
     faults: Vec<Option<Vec<usize>>>,
 }
 
@@ -53,18 +55,23 @@ impl<'a> Setting<'a> {
     /// # Errors
     /// [`Unsettled`]: what the family or the item lacks.
     pub fn new(item: &'a Item, plan: &'a Plan, system: System) -> Result<Self, Unsettled> {
-        let mut paths = Vec::new();
+        let (mut paths, mut judged) = (Vec::new(), Vec::new());
         let mut asked_before: Vec<QuantityId> = Vec::new();
         for (index, part) in item.parts.iter().enumerate() {
-            let Ask::Quantity { asked, from, also, by } = &part.ask else {
-                paths.push(Vec::new());
-                continue;
-            };
-            let shown = from.iter().chain(also).copied().filter(|id| !asked_before.contains(id));
-            let lacking: Vec<_> = shown.filter(|id| !plan.determines(*id)).collect();
+            let lacking: Vec<_> =
+                part.shows().filter(|id| !asked_before.contains(id) && !plan.determines(*id)).collect();
             if !lacking.is_empty() {
                 return Err(Unsettled::NotDetermined(lacking));
             }
+            judged.push(match &part.ask {
+                Ask::Judge(judge) => judge::ready(judge, plan, index)?,
+                _ => judge::Ready::Plain,
+            });
+            let Ask::Quantity { asked, from, by, .. } = &part.ask else {
+                asked_before.extend(part.read());
+                paths.push(Vec::new());
+                continue;
+            };
             let choice = PathChoice { by: by.clone(), ..PathChoice::default() };
             let mut found = Path::find_all(from, *asked, &choice, MOST_PATHS)
                 .map_err(|missing| Unsettled::NoPath { part: index, missing })?;
@@ -75,7 +82,7 @@ impl<'a> Setting<'a> {
             asked_before.push(*asked);
         }
         let faults = faults(item, plan)?;
-        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), faults };
+        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), judged, faults };
         // One machine must fit; what the rest of the family does is found out when it matters.
         let fits = setting.samples().next().is_some();
         if fits { Ok(setting) } else { setting.attempt(0, 0).map(|_| setting) }
@@ -148,6 +155,7 @@ impl<'a> Setting<'a> {
             system: self.system,
             text: self.item.text.clone(),
             parts: Vec::new(),
+            stated: self.plan.family.stated.clone(),
             case,
         };
         for (index, part) in self.item.parts.iter().enumerate() {
@@ -191,9 +199,10 @@ impl<'a> Setting<'a> {
             text: spec.text.clone(),
             givens: Vec::new(),
             carried: Vec::new(),
+            own: spec.wrong.clone(),
             marks: spec.marks,
             difficulty: 1.0,
-            body: Body::Pick { shown: Vec::new(), right: 0, because: String::new() },
+            body: Body::Order { shown: Vec::new(), right: Vec::new(), because: String::new() },
         };
         match &spec.ask {
             Ask::Quantity { asked, from, also, .. } => {
@@ -214,9 +223,22 @@ impl<'a> Setting<'a> {
                 let keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
                     Unsettled::NoMachine(format!("a step of part {} has no result: {error}", index + 1))
                 })?;
-                let predicted = predict::wrong_turns(&keys[0], &question.case.values, self.system);
+                let predicted = predict::wrong_turns(&keys[0], &spec.wrong, &question.case.values, self.system);
                 part.difficulty = difficulty(&self.paths[index][0], self.system);
                 part.body = Body::Quantity { asked: *asked, keys, predicted };
+            }
+            Ask::Read(asked) => {
+                part.body = reading(*asked, question)
+                    .ok_or_else(|| Unsettled::NoMachine(format!("{} cannot be shown on its face", asked.get().id)))?;
+            }
+            Ask::Judge(judge) => {
+                let spec = (judge, &self.judged[index]);
+                let before = index.checked_sub(1).and_then(|before| match &self.item.parts[before].ask {
+                    Ask::Judge(judge) => Some((judge, &self.judged[before])),
+                    _ => None,
+                });
+                let put = judge::put(self.plan, spec, before, question, stream.bits())?;
+                (part.givens, part.body, part.difficulty) = (put.givens, put.body, put.difficulty);
             }
             Ask::Order { steps, because } => {
                 let mut places: Vec<usize> = (0..steps.len()).collect();
@@ -236,7 +258,7 @@ impl<'a> Setting<'a> {
                 stream.shuffle(&mut places);
                 let shown = places.iter().map(|place| options[*place].clone()).collect();
                 let right = places.iter().position(|place| place == right).unwrap_or(*right);
-                part.body = Body::Pick { shown, right, because: because.clone() };
+                part.body = Body::Pick { shown, right, against: Vec::new(), grave: None, because: because.clone() };
             }
         }
         Ok(part)

@@ -82,7 +82,11 @@ fn quantity(
     own: &[Option<f64>],
 ) -> (String, Option<f64>) {
     let Some(key) = own_key(question, part, own) else { return (String::new(), None) };
-    let foreseen = predict::wrong_turns(&key, &question.case.values, question.system);
+    let foreseen = match &part.body {
+        // A reading is misread as the question foresees it.
+        Body::Quantity { predicted, .. } if key.path.steps.is_empty() => predicted.clone(),
+        _ => predict::wrong_turns(&key, &part.own, &question.case.values, question.system),
+    };
     let taken =
         |wanted: &dyn Fn(&Cause) -> bool| foreseen.iter().find(|wrong| wanted(&wrong.cause)).map(|wrong| wrong.value);
     let value = match habit {

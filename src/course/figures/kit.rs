@@ -149,6 +149,18 @@ impl Sketch {
         self.element(format_args!(r#"<line x1="{x1}" y1="{y1}" x2="{x2}" y2="{y2}" {}/>"#, line.attributes()));
     }
 
+    /// Short separate lines, such as the marks of a scale, as one shape.
+    pub(super) fn marks(&mut self, marks: &[(Pt, Pt)], line: Line) {
+        let mut data = String::new();
+        for (a, b) in marks {
+            self.trace(&[*a, *b]);
+            let _ = write!(data, "M{} {}L{} {}", num(a.x), num(a.y), num(b.x), num(b.y));
+        }
+        if !data.is_empty() {
+            self.element(format_args!(r#"<path d="{data}" fill="none" {}/>"#, line.attributes()));
+        }
+    }
+
     /// An open run of straight lines.
     pub(super) fn polyline(&mut self, points: &[Pt], line: Line) {
         self.trace(points);

@@ -146,7 +146,7 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         limits: vec![Level { temperature: 170.0, name: "100 °F above surroundings".into() }],
         ..warm()
     };
-    vec![
+    let mut all = vec![
         ("drive", drive().draw()),
         ("drive_long", flat_drive.draw()),
         ("drive_upright", steep.draw()),
@@ -168,7 +168,9 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         ("shims", shims().draw()),
         ("shims_thick", thick.draw()),
         ("shims_thin", thin.draw()),
-    ]
+    ];
+    all.extend(faces::tests::specimens());
+    all
 }
 
 /// The sheet, and the place each line of words takes on it by the kit's own (generous) measure.
