@@ -13,29 +13,41 @@
 //! adds a clear margin round the letters and black ink on paper; without it the figures still work.
 
 mod axis;
+mod baseline_chart;
+mod bolt_pattern;
+mod calendar;
+mod dials;
 mod drive_parts;
 mod drive_side;
 mod faces;
 mod foot_corners;
 mod foot_plan;
 mod geometry;
+mod key_section;
 mod kit;
 mod label;
 mod shaft_load;
 mod shim_pack;
+mod straightedge;
 mod warm_up;
 
 #[cfg(test)]
 mod tests;
 
 pub use axis::Steps;
+pub use baseline_chart::{Across, BaselineChart, Logged};
+pub use bolt_pattern::BoltPattern;
+pub use calendar::{Calendar, CalendarRow};
+pub use dials::{Dials, Sweep};
 pub use drive_side::{DriveSide, Turning};
 pub use faces::{DialFace, FeelerFace, ScaleFace, SightGlassFace, ThermometerFace, VibrationFace};
 pub use foot_corners::FootCorners;
 pub use foot_plan::{Foot, FootPlan};
+pub use key_section::KeySection;
 pub use kit::STYLE;
 pub use shaft_load::ShaftLoad;
 pub use shim_pack::{Leaf, ShimPack};
+pub use straightedge::Straightedge;
 pub use warm_up::{Level, Reading, WarmUp};
 
 use core::fmt;

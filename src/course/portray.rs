@@ -7,7 +7,10 @@
 //! An instrument's face shows the reading that is asked for, without saying it. Where a machine has several readings of
 //! one kind, the picture's name says which: `dial mount.rise_2`.
 
+mod align;
 mod chain;
+mod fasten;
+mod follow;
 mod heat;
 mod instruments;
 mod load;
@@ -23,7 +26,7 @@ use crate::figures::{Figure, FigureError};
 pub(crate) use instruments::how_read;
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 12] = [
+pub const PICTURES: [&str; 18] = [
     "drive-side",
     "foot-plan",
     "foot-corners",
@@ -36,6 +39,12 @@ pub const PICTURES: [&str; 12] = [
     "sight-glass",
     "thermometer",
     "vibration-meter",
+    "straightedge",
+    "dials",
+    "bolt-pattern",
+    "key-section",
+    "baseline-chart",
+    "follow-up-calendar",
 ];
 
 /// What a picture is drawn from.
@@ -201,6 +210,12 @@ impl Portrait {
             Some("shim-pack") => mount::shim_pack(&board),
             Some("shaft-load") => load::shaft_load(&board),
             Some("warm-up") => heat::warm_up(&board),
+            Some("straightedge") => align::straightedge(&board),
+            Some("dials") => align::dials(&board),
+            Some("bolt-pattern") => fasten::bolt_pattern(&board),
+            Some("key-section") => fasten::key_section(&board),
+            Some("baseline-chart") => follow::baseline_chart(&board),
+            Some("follow-up-calendar") => follow::calendar(&board),
             Some(name) => match Face::from_picture(name) {
                 Some(face) => instruments::face(&board, face, board.on_face(face, of)?),
                 None => Err(PortrayError::UnknownPicture(name.to_owned())),
@@ -233,6 +248,11 @@ impl Board<'_> {
 
     fn solved(&self) -> bool {
         !matches!(self.portrait.view, View::Question { .. })
+    }
+
+    /// Whether the picture is of a machine and of no question.
+    fn whole(&self) -> bool {
+        matches!(self.portrait.view, View::Machine)
     }
 
     /// The value (SI) of `quantity`, where the machine has one.

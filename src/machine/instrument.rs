@@ -64,6 +64,8 @@ pub enum Instrument {
     DisplacementMeter,
     /// Sound level meter: 0.1 dB.
     SoundMeter,
+    /// Vibration analyser, frequency of a line: 0.02 Hz, or 1 cpm.
+    Analyser,
 }
 
 /// Step of an instrument in one system: the unit it is marked in, the step, and how it is written.
@@ -99,6 +101,7 @@ impl Instrument {
             Self::Ammeter => "clamp ammeter",
             Self::VibrationMeter | Self::DisplacementMeter => "vibration meter",
             Self::SoundMeter => "sound level meter",
+            Self::Analyser => "vibration analyser",
         }
     }
 
@@ -138,6 +141,8 @@ impl Instrument {
             (Self::DisplacementMeter, System::Si) => ("µm", 1.0, Places(0)),
             (Self::DisplacementMeter, System::Us) => ("mil", 0.1, Places(1)),
             (Self::SoundMeter, _) => ("dB", 0.1, Places(1)),
+            (Self::Analyser, System::Si) => ("Hz", 0.02, Places(2)),
+            (Self::Analyser, System::Us) => ("cpm", 1.0, Places(0)),
         };
         Step { unit, step, figures }
     }

@@ -117,10 +117,10 @@ fn numbers(linked: &Linked, formula: &Formula, values: &[f64], system: System) -
         let usual = quantity.unit(system);
         let unit = unit_for(quantity.kind, named, usual);
         let base = values[id.index()];
-        if unit == usual {
-            return shown(id, values, system).replace(amount::SPACE, " ");
-        }
-        in_unit(base, unit)
+        let text =
+            if unit == usual { shown(id, values, system).replace(amount::SPACE, " ") } else { in_unit(base, unit) };
+        // In brackets, so that a sign before or after a negative value is not lost.
+        if text.starts_with('−') { format!("({text})") } else { text }
     });
     let gives = linked.gives.get();
     let unit = unit_for(gives.kind, formula.unit.as_deref(), gives.unit(system));
