@@ -12,10 +12,14 @@ mod demo;
 mod files;
 mod grade;
 mod look;
+mod manual;
+mod new;
 mod papers;
 mod practise;
+mod schema;
 mod serve;
 mod solve;
+mod spread;
 
 use std::process::ExitCode;
 
@@ -38,7 +42,10 @@ fn main() -> ExitCode {
         cli::Command::Look(options) => look::run(&options),
         cli::Command::Practise(options) => practise::run(&options),
         cli::Command::Solve(options) => solve::run(&options),
+        cli::Command::New(options) => new::run(&options),
         cli::Command::Check(options) => check::run(&options),
+        cli::Command::Schema(options) => schema::run(&options),
+        cli::Command::Manual(options) => manual::run(&options),
     };
     match outcome {
         Ok(()) => ExitCode::from(DONE),

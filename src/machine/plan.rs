@@ -6,7 +6,7 @@ use std::sync::OnceLock;
 use crate::chance::{Stream, derive};
 use crate::family::{Asked, Draw, Family};
 use crate::problem::Problem;
-use crate::registry::{QuantityId, Registry};
+use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role};
 use crate::unit::{Kind, System};
 
@@ -123,6 +123,7 @@ struct Step {
     from: u32,
     to: u32,
     gives: u16,
+    by: RelationId,
 }
 
 impl Plan {
@@ -188,7 +189,7 @@ impl Plan {
             known[linked.gives.index()] = true;
             let from = at.len() as u32;
             at.extend_from_slice(&linked.at);
-            steps.push(Step { eval: linked.relation.eval, from, to: at.len() as u32, gives: linked.gives.0 });
+            steps.push(Step { eval: linked.relation.eval, from, to: at.len() as u32, gives: linked.gives.0, by: linked.id });
         }
         for limit in &family.limits {
             if !known[limit.quantity.index()] {
@@ -216,6 +217,11 @@ impl Plan {
     /// Whether nothing follows from the family's roots.
     pub fn is_empty(&self) -> bool {
         self.steps.is_empty()
+    }
+
+    /// The relations a case runs through, in order.
+    pub fn steps(&self) -> impl Iterator<Item = RelationId> + '_ {
+        self.steps.iter().map(|step| step.by)
     }
 
     /// Whether the family determines `quantity`.

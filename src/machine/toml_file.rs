@@ -23,52 +23,52 @@ pub fn read_toml<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     };
     let (mut table, faults) = DeTable::parse_recoverable(text);
     if !faults.is_empty() {
-        return Err(faults.iter().map(|fault| problem(fault, text)).collect());
+        let mut problems: Vec<_> = faults.iter().map(|fault| problem(fault, text)).collect();
+        problems.sort_by_key(|problem| problem.span.as_ref().map(|span| span.start));
+        return Err(problems);
     }
-    let mut problems = vec![problem(&error, text)];
-    let mut next = error;
-    // What was taken out may be missed afterwards: that is no fault of its own.
-    while problems.len() < MOST
-        && let Some(span) = next.span()
-        && !next.message().starts_with("missing field")
-        && remove(table.get_mut(), &span)
-    {
+    let (mut problems, mut robbed, mut next) = (Vec::new(), Vec::new(), error);
+    while problems.len() < MOST {
+        // What was taken out of a table may be missed there afterwards: that is no fault of its own.
+        let missing = next.message().starts_with("missing field");
+        if !(missing && robbed.contains(&next.span())) {
+            problems.push(problem(&next, text));
+        }
+        let Some(span) = next.span() else { break };
+        match remove(table.get_mut(), &span) {
+            Some(from) => robbed.push(from),
+            None => break,
+        }
         match T::deserialize(Deserializer::from(table.clone())) {
             Ok(_) => break,
-            Err(error) if error.message().starts_with("missing field") => break,
-            Err(error) => {
-                let found = problem(&error, text);
-                if problems.contains(&found) {
-                    break;
-                }
-                problems.push(found);
-                next = error;
-            }
+            Err(error) => next = error,
         }
     }
     Err(problems)
 }
 
-/// Takes the key or value at `span` out of `table` or of one inside it.
-fn remove(table: &mut DeTable<'_>, span: &Range<usize>) -> bool {
+/// Takes the key or value at `span` out of `table` or of one inside it; the span of what it was taken out of, `None`
+/// inside for the file itself.
+fn remove(table: &mut DeTable<'_>, span: &Range<usize>) -> Option<Option<Range<usize>>> {
     let found = table.iter().find(|(key, value)| key.span() == *span || value.span() == *span);
     if let Some(key) = found.map(|(key, _)| key.clone()) {
-        return table.remove(&key).is_some();
+        return table.remove(&key).map(|_| None);
     }
-    table.iter_mut().any(|(_, value)| remove_inside(value, span))
+    table.iter_mut().find_map(|(_, value)| remove_inside(value, span)).map(Some)
 }
 
-fn remove_inside(value: &mut Spanned<DeValue<'_>>, span: &Range<usize>) -> bool {
+fn remove_inside(value: &mut Spanned<DeValue<'_>>, span: &Range<usize>) -> Option<Range<usize>> {
+    let own = value.span();
     match value.get_mut() {
-        DeValue::Table(table) => remove(table, span),
+        DeValue::Table(table) => remove(table, span).map(|from| from.unwrap_or(own)),
         DeValue::Array(array) => {
             if array.iter().any(|item| item.span() == *span) {
                 *array = array.clone().into_iter().filter(|item| item.span() != *span).collect();
-                return true;
+                return Some(own);
             }
-            array.iter_mut().any(|item| remove_inside(item, span))
+            array.iter_mut().find_map(|item| remove_inside(item, span))
         }
-        _ => false,
+        _ => None,
     }
 }
 

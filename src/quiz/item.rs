@@ -248,6 +248,15 @@ pub struct Item {
     pub parts: Vec<PartSpec>,
     /// Where the item stands in its file, in bytes.
     pub span: Range<usize>,
+    /// Where it names its picture, families and faults, in bytes.
+    pub named: Vec<(String, Range<usize>)>,
+}
+
+impl Item {
+    /// Where the item names its picture, a family or a fault; where it stands itself, if it does not.
+    pub fn place(&self, name: &str) -> Range<usize> {
+        self.named.iter().find(|(known, _)| known == name).map_or_else(|| self.span.clone(), |(_, span)| span.clone())
+    }
 }
 
 /// Reads a file of items.
@@ -319,6 +328,9 @@ impl Reader {
         }
         (self.problems.len() == before).then(|| Item {
             span: file.id.span(),
+            named: (file.figure.iter().chain(&file.families).chain(&file.faults))
+                .map(|name| (name.get_ref().clone(), name.span()))
+                .collect(),
             id: file.id.into_inner(),
             topic: file.topic.into_inner(),
             skill: file.skill.into_inner(),

@@ -3,7 +3,7 @@
 use drivecourse_machine::schema::{self, of};
 use serde_json::Value;
 
-use crate::{blueprint, item, roster};
+use crate::{blueprint, item, manifest, roster};
 
 /// A kind of file, with its schema.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -16,11 +16,13 @@ pub enum Sort {
     Exam,
     /// Rosters in TOML.
     Roster,
+    /// A module's own settings.
+    Module,
 }
 
 impl Sort {
     /// Every kind of file.
-    pub const ALL: [Self; 4] = [Self::Family, Self::Item, Self::Exam, Self::Roster];
+    pub const ALL: [Self; 5] = [Self::Family, Self::Item, Self::Exam, Self::Roster, Self::Module];
 
     /// As a person and a file name call it.
     pub fn name(self) -> &'static str {
@@ -29,16 +31,7 @@ impl Sort {
             Self::Item => "item",
             Self::Exam => "exam",
             Self::Roster => "roster",
-        }
-    }
-
-    /// The folder of a module in which such files lie.
-    pub fn folder(self) -> &'static str {
-        match self {
-            Self::Family => "families",
-            Self::Item => "items",
-            Self::Exam => "exams",
-            Self::Roster => "rosters",
+            Self::Module => "module",
         }
     }
 
@@ -49,6 +42,7 @@ impl Sort {
             Self::Item => of::<item::File>(),
             Self::Exam => of::<blueprint::File>(),
             Self::Roster => of::<roster::File>(),
+            Self::Module => of::<manifest::File>(),
         }
     }
 }
