@@ -45,8 +45,14 @@ pub(crate) enum Command {
     Practise(Practise),
     /// Work out any quantity from what is given, with the steps
     Solve(Solve),
+    /// Make a small module of your own: course, drives, questions, exam, roster, all explained in the files
+    New(New),
     /// Read a module's families, items, exams, rosters and chapters, and report every problem in one pass
     Check(Check),
+    /// Print the JSON Schema of a kind of file, for editors that complete and check as you type
+    Schema(Schema),
+    /// Make the manual: a page for each job, to open in a browser
+    Manual(Manual),
 }
 
 /// Where the course, families and items come from.
@@ -80,6 +86,53 @@ impl From<Units> for System {
 pub(crate) struct Demo {
     /// Folder to make; an earlier demonstration there is replaced
     #[arg(long, value_name = "FOLDER", default_value = "drivecourse-demo")]
+    pub(crate) out: PathBuf,
+}
+
+/// Options of `new`.
+#[derive(Debug, Args)]
+pub(crate) struct New {
+    /// Folder to make
+    pub(crate) folder: PathBuf,
+    /// Topics, such as chain,heat [default: mount,chain,load,heat]
+    #[arg(long, value_name = "TOPICS", value_delimiter = ',')]
+    pub(crate) topic: Vec<String>,
+    /// The program's family that your drive is a variation of
+    #[arg(long, value_name = "FAMILY", default_value = "quarry-conveyor")]
+    pub(crate) like: String,
+}
+
+/// A kind of file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Sort {
+    /// Drive families: scenarios/families/*.toml
+    Family,
+    /// Items: scenarios/items/*.toml
+    Item,
+    /// Exams: scenarios/exams/*.toml
+    Exam,
+    /// Rosters: scenarios/rosters/*.toml
+    Roster,
+    /// A module's own settings: module.toml
+    Module,
+}
+
+/// Options of `schema`.
+#[derive(Debug, Args)]
+pub(crate) struct Schema {
+    /// The kind of file
+    #[arg(value_enum, value_name = "KIND")]
+    pub(crate) sort: Option<Sort>,
+    /// Folder to write into; without a kind, all of them
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: Option<PathBuf>,
+}
+
+/// Options of `manual`.
+#[derive(Debug, Args)]
+pub(crate) struct Manual {
+    /// Folder for the pages; an earlier manual there is replaced
+    #[arg(long, value_name = "FOLDER", default_value = "manual")]
     pub(crate) out: PathBuf,
 }
 
@@ -187,6 +240,18 @@ pub(crate) struct Look {
     /// Units to show
     #[arg(long, value_enum, default_value = "si")]
     pub(crate) units: Units,
+    /// Show how each quantity follows from those before it
+    #[arg(long)]
+    pub(crate) paths: bool,
+    /// Folder for every picture that can be drawn of the machine, as SVG
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) figures: Option<PathBuf>,
+    /// Draw so many machines and chart how each quantity is spread
+    #[arg(long, value_name = "MACHINES", value_parser = clap::value_parser!(u32).range(2..=100_000), conflicts_with_all = ["figures", "paths"])]
+    pub(crate) spread: Option<u32>,
+    /// With --spread: the charts as a page
+    #[arg(long, value_name = "FILE", requires = "spread")]
+    pub(crate) page: Option<PathBuf>,
     /// Print JSON, for programs
     #[arg(long)]
     pub(crate) json: bool,

@@ -14,7 +14,8 @@ use core::ops::Range;
 use std::collections::BTreeMap;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, System};
+use drivecourse_machine::{Problem, System, read_toml};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::Spanned;
 
@@ -48,20 +49,34 @@ pub struct Roster {
     pub people: Vec<Person>,
 }
 
-#[derive(Debug, Deserialize)]
+/// A roster: who sits a paper.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct File {
+#[schemars(title = "Roster")]
+pub(crate) struct File {
+    /// The candidates.
     #[serde(default)]
     person: Vec<PersonFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// One candidate.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct PersonFile {
+    /// Short and unique: letters, figures, hyphen, underscore, point.
+    #[schemars(with = "String", regex(pattern = "^[A-Za-z0-9._-]+$"))]
     id: Spanned<String>,
+    /// As it is printed.
+    #[schemars(with = "String")]
     name: Spanned<String>,
+    /// Shift or class, if any.
+    #[schemars(with = "Option<String>")]
     group: Option<Spanned<String>>,
+    /// Units of the person's paper, if other than the exam's.
+    #[schemars(with = "Option<System>")]
     units: Option<Spanned<String>>,
+    /// How the person's paper is printed, if not as usual: "large".
+    #[schemars(with = "Option<String>")]
     print: Option<Spanned<String>>,
 }
 
@@ -73,7 +88,7 @@ impl Roster {
     /// # Errors
     /// Every [`Problem`] found, in one pass.
     pub fn read_toml(text: &str) -> Result<Self, Vec<Problem>> {
-        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+        let file: File = read_toml(text)?;
         let mut reader = Reader::default();
         let open = |field: Spanned<String>| {
             let span = field.span();
