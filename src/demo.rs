@@ -98,6 +98,7 @@ fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(u
         people: papers::roster(assets, &plant.roster)?.people,
         sitting: 1,
         date: None,
+        print: papers::Print::default(),
         screen: true,
     };
     let scenario = papers::scenario_digest(&assets.scenarios);

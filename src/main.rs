@@ -9,6 +9,7 @@ mod check;
 mod cli;
 mod course;
 mod demo;
+mod enter;
 mod files;
 mod grade;
 mod look;
@@ -16,10 +17,15 @@ mod manual;
 mod new;
 mod papers;
 mod practise;
+mod record;
+mod report;
+mod report_pages;
+mod report_tables;
 mod schema;
 mod serve;
 mod solve;
 mod spread;
+mod terminal;
 
 use std::process::ExitCode;
 
@@ -39,6 +45,11 @@ fn main() -> ExitCode {
         cli::Command::Serve(options) => serve::run(&options),
         cli::Command::Papers(options) => papers::run(&options),
         cli::Command::Grade(options) => grade::run(&options),
+        cli::Command::Enter(options) => enter::run(&options),
+        cli::Command::Record(options) => record::run(&options),
+        cli::Command::Report(options) => report::run(&options),
+        cli::Command::Override(options) => record::change(&options),
+        cli::Command::Forget(options) => record::forget(&options),
         cli::Command::Look(options) => look::run(&options),
         cli::Command::Practise(options) => practise::run(&options),
         cli::Command::Solve(options) => solve::run(&options),

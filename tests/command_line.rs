@@ -10,14 +10,22 @@ mod check;
 mod course;
 #[path = "command_line/demo.rs"]
 mod demo;
+#[path = "command_line/enter.rs"]
+mod enter;
 #[path = "command_line/exam.rs"]
 mod exam;
 #[path = "command_line/grade.rs"]
 mod grade;
+#[path = "command_line/kill.rs"]
+mod kill;
 #[path = "command_line/papers.rs"]
 mod papers;
 #[path = "command_line/practise.rs"]
 mod practise;
+#[path = "command_line/print.rs"]
+mod print;
+#[path = "command_line/records.rs"]
+mod records;
 #[path = "command_line/serve.rs"]
 mod serve;
 #[path = "command_line/solve.rs"]
@@ -165,7 +173,10 @@ fn plain(text: &str) -> String {
 fn help_and_version_and_usage() {
     let place = Place::new();
     let help = place.run(&["--help"]).done();
-    for command in ["demo", "build", "serve", "papers", "grade", "look", "practise", "solve", "check"] {
+    for command in [
+        "demo", "build", "serve", "papers", "grade", "enter", "record", "report", "override", "forget", "look",
+        "practise", "solve", "check",
+    ] {
         assert!(help.contains(&format!("\n  {command}")), "{help}");
         let own = place.run(&[command, "--help"]).done();
         assert!(own.contains("Usage: drivecourse ") && own.contains("--"), "{own}");

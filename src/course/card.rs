@@ -19,7 +19,7 @@ use crate::pages::model::Trusted;
 use crate::pages::{PageError, Pages};
 use crate::portray::how_read;
 
-pub use paper::{Sheet, key_model, paper_model};
+pub use paper::{Sheet, ask_for_the_way, key_model, paper_model};
 pub use results::{candidate_result, class_results};
 
 /// Wrong answers listed in a solution, at most.

@@ -7,7 +7,7 @@
 //! | `practice` | `item`, `family`, `seed`, `units` | a practice card with hints and a folded solution |
 //! | `worked` | `item`, `family`, `seed`, `units` | a worked example |
 //! | `self-check` | `items`, `units` | a short quiz with the answers folded away at its end |
-//! | `one-machine` | `family`, `fault`, `seed`, `items`, `units` | a practice card for each item, all about that one machine |
+//! | `one-machine` | `family`, `faults`, `seed`, `items`, `units` | a practice card for each item, all about that one machine |
 //! | `figure` | `name`, `family`, `fault`, `seed`, `caption`, `units` | a picture of one machine with everything labelled |
 //! | `formulas` | `topic` or `relations` | formulas with units, limits and sources |
 //! | `mistakes` | `topic` or `relations` | what people do wrong, step by step |

@@ -26,10 +26,14 @@ mod geometry;
 mod key_section;
 mod kit;
 mod label;
+mod power_chain;
 mod shaft_load;
+mod shares;
 mod shim_pack;
+mod spectrum;
 mod straightedge;
 mod warm_up;
+mod zone_bar;
 
 #[cfg(test)]
 mod tests;
@@ -45,10 +49,14 @@ pub use foot_corners::FootCorners;
 pub use foot_plan::{Foot, FootPlan};
 pub use key_section::KeySection;
 pub use kit::STYLE;
+pub use power_chain::PowerChain;
 pub use shaft_load::ShaftLoad;
+pub use shares::{Bar, Bars, Run};
 pub use shim_pack::{Leaf, ShimPack};
+pub use spectrum::{Spectrum, Stem};
 pub use straightedge::Straightedge;
 pub use warm_up::{Level, Reading, WarmUp};
+pub use zone_bar::ZoneBar;
 
 use core::fmt;
 

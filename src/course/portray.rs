@@ -15,6 +15,11 @@ mod heat;
 mod instruments;
 mod load;
 mod mount;
+mod start;
+mod vibrate;
+
+#[cfg(test)]
+mod tests;
 
 use core::fmt;
 
@@ -26,25 +31,28 @@ use crate::figures::{Figure, FigureError};
 pub(crate) use instruments::how_read;
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 18] = [
+pub const PICTURES: [&str; 21] = [
     "drive-side",
     "foot-plan",
     "foot-corners",
     "shim-pack",
     "shaft-load",
     "warm-up",
-    "dial",
-    "scale",
-    "feeler",
-    "sight-glass",
-    "thermometer",
-    "vibration-meter",
     "straightedge",
     "dials",
     "bolt-pattern",
     "key-section",
     "baseline-chart",
     "follow-up-calendar",
+    "power-chain",
+    "spectrum",
+    "vibration-zones",
+    "dial",
+    "scale",
+    "feeler",
+    "sight-glass",
+    "thermometer",
+    "vibration-meter",
 ];
 
 /// What a picture is drawn from.
@@ -216,6 +224,9 @@ impl Portrait {
             Some("key-section") => fasten::key_section(&board),
             Some("baseline-chart") => follow::baseline_chart(&board),
             Some("follow-up-calendar") => follow::calendar(&board),
+            Some("power-chain") => start::power_chain(&board),
+            Some("spectrum") => vibrate::spectrum(&board),
+            Some("vibration-zones") => vibrate::zones(&board),
             Some(name) => match Face::from_picture(name) {
                 Some(face) => instruments::face(&board, face, board.on_face(face, of)?),
                 None => Err(PortrayError::UnknownPicture(name.to_owned())),

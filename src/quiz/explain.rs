@@ -15,6 +15,22 @@ pub(crate) fn right(_text: &str) -> String {
     "Right.".into()
 }
 
+fn marks(count: u32) -> String {
+    if count == 1 { "1 mark".into() } else { format!("{count} marks") }
+}
+
+pub(crate) fn misquoted(says: &str, cost: u32) -> String {
+    format!("{says} It is quoted with too few or too many figures, which costs {}.", marks(cost))
+}
+
+pub(crate) fn near(earned: u32, of: u32) -> String {
+    format!("Near, but not within what rounding allows: {} of {of}. Look at how you rounded on the way.", marks(earned))
+}
+
+pub(crate) fn way(says: &str, earned: u32, found: usize, of: usize) -> String {
+    format!("{says} Of the results on the way {found} of {of} are right, which earns {}.", marks(earned))
+}
+
 pub(crate) fn carried(part: &Part) -> String {
     let from: Vec<String> = part.carried.iter().map(|(_, earlier)| format!("({})", part_letter(*earlier))).collect();
     format!("Right from your own answer to {}: the slip there is not charged twice.", from.join(" and "))

@@ -259,6 +259,13 @@ impl Item {
     }
 }
 
+impl Item {
+    /// What it is worth.
+    pub fn marks(&self) -> u32 {
+        self.parts.iter().map(|part| part.marks).sum()
+    }
+}
+
 /// Reads a file of items.
 ///
 /// # Errors

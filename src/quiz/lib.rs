@@ -6,6 +6,7 @@
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
 //! * [`judge`]: faults told from readings, the odd one out, accept, adjust or stop
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
+//! * [`marking`]: how an exam is marked: near misses, figures, units, method
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
 //! * [`blueprint`], [`roster`]: what a paper is made of, and for whom
 //! * [`seal`], [`code`]: where a paper's chance comes from, and what a paper is called
@@ -22,6 +23,7 @@ pub mod item;
 pub mod judge;
 mod manifest;
 pub mod mark;
+pub mod marking;
 pub mod paper;
 pub mod predict;
 pub mod question;
@@ -43,7 +45,8 @@ pub use grade::{Graded, grade};
 pub use item::{Ask, Item, PartSpec, When, read_items};
 pub use judge::{Call, Finding, Judge};
 pub use manifest::Manifest;
-pub use mark::{Mark, Verdict, mark};
+pub use mark::{Mark, Verdict, mark, mark_by};
+pub use marking::{Marking, Written};
 pub use paper::{Draw, Paper, Placed, Settings, Used};
 pub use predict::{Cause, Predicted};
 pub use question::{Body, Key, Part, Question};

@@ -213,6 +213,23 @@ impl Question {
         self.parts.iter().map(|part| part.difficulty).sum()
     }
 
+    /// Makes the question worth `weight` marks, shared out among its parts as theirs are, at least one each: whole
+    /// marks first, what is left by the largest remainders, the earliest part first.
+    pub fn weigh(&mut self, weight: u32) {
+        let (all, parts) = (self.marks().max(1), self.parts.len() as u32);
+        let spare = weight.saturating_sub(parts);
+        let mut left = spare;
+        let mut rests = Vec::with_capacity(self.parts.len());
+        for (place, part) in self.parts.iter_mut().enumerate() {
+            let share = spare * part.marks;
+            rests.push((share % all, place));
+            left -= share / all;
+            part.marks = 1 + share / all;
+        }
+        rests.sort_by(|a, b| b.0.cmp(&a.0).then(a.1.cmp(&b.1)));
+        rests.iter().take(left as usize).for_each(|(_, place)| self.parts[*place].marks += 1);
+    }
+
     /// How many wrong turns land inside the tolerance, and how many pairs cannot be told apart;
     /// `harmless` ones do not count.
     pub(crate) fn blurred(&self, harmless: Option<&Harmless>) -> (u32, u32) {

@@ -152,8 +152,11 @@ pub fn written(asked: QuantityId, value: f64, system: System, other_units: bool)
     };
     let figures = if quantity.kind == Kind::Count { Figures::Places(0) } else { Figures::Significant(4) };
     let number = number_in.from_base(value);
-    // A small temperature still needs its tenths.
-    let figures =
-        if matches!(quantity.kind, Kind::Temperature | Kind::TemperatureRise) { Figures::Places(1) } else { figures };
+    // A small temperature still needs its tenths, and hundredths where it is worked out to them.
+    let figures = match (quantity.kind, quantity.display(system).figures) {
+        (Kind::Temperature | Kind::TemperatureRise, Figures::Places(places)) => Figures::Places(places.max(1)),
+        (Kind::Temperature | Kind::TemperatureRise, _) => Figures::Places(1),
+        _ => figures,
+    };
     with_unit(&amount::number(number, figures), unit)
 }

@@ -9,19 +9,21 @@
 
   const choices = (part) => [...part.querySelectorAll('input[type="radio"]')];
   const answer = (part) => {
-    const field = part.querySelector('input[type="text"]');
+    const field = part.querySelector('input[type="text"]:not(.way)');
     if (field) return field.value;
     // A choice is handed in by its letter.
     return choices(part).find((choice) => choice.checked)?.value.split(":")[0] ?? "";
   };
   const fill = (part, text) => {
-    const field = part.querySelector('input[type="text"]');
+    const field = part.querySelector('input[type="text"]:not(.way)');
     if (field) field.value = text;
     for (const choice of choices(part)) choice.checked = text !== "" && choice.value.split(":")[0] === text;
   };
-  const answers = () => parts.map((part) => (
-    { question: Number(part.dataset.question), part: part.dataset.part, answer: answer(part) }
-  ));
+  const way = (part) => part.querySelector("input.way");
+  const answers = () => parts.map((part) => ({
+    question: Number(part.dataset.question), part: part.dataset.part, answer: answer(part),
+    ...(way(part) ? { steps: way(part).value } : {}),
+  }));
   const tell = () => {
     const written = answers().filter((entry) => entry.answer.trim()).length;
     const where = kept ? "Kept on this device." : "This browser cannot keep them: save them to a file before you leave this page.";
@@ -41,6 +43,7 @@
     for (const entry of Array.isArray(entries) ? entries : []) {
       const part = parts.find((part) => part.dataset.question === String(entry?.question) && part.dataset.part === entry?.part);
       if (part && typeof entry.answer === "string") { fill(part, entry.answer.slice(0, 400)); taken += 1; }
+      if (part && way(part) && typeof entry.steps === "string") way(part).value = entry.steps.slice(0, 400);
     }
     return taken;
   };

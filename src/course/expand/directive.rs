@@ -57,7 +57,8 @@ pub(super) struct CheckKeys {
 #[serde(deny_unknown_fields)]
 pub(super) struct MachineKeys {
     pub(super) family: Spanned<String>,
-    pub(super) fault: Option<Spanned<String>>,
+    /// Faults the machine has; none for a healthy one; left out, the family's seed decides.
+    pub(super) faults: Option<Vec<Spanned<String>>>,
     pub(super) seed: u64,
     pub(super) items: Spanned<Vec<Spanned<String>>>,
     pub(super) units: Option<System>,

@@ -125,7 +125,15 @@ impl<'a> Questions<'a> {
         }
         let place = self.plan(&keys.family)?;
         let plan = &self.plans[place];
-        let case = plan.draw_with(keys.seed, faults(plan, keys.fault.as_ref())?.as_deref());
+        let wanted = keys.faults.as_ref().map(|wanted| {
+            let mut places: Vec<usize> = Vec::new();
+            for fault in wanted {
+                places.extend(faults(plan, Some(fault))?.unwrap_or_default());
+            }
+            places.sort_unstable();
+            Ok::<_, Problem>(places)
+        });
+        let case = plan.draw_with(keys.seed, wanted.transpose()?.as_deref());
         let case = case.map_err(|error| Problem::whole(error.to_string(), ""))?;
         let mut html = String::new();
         for (number, name) in keys.items.get_ref().iter().enumerate() {

@@ -1,6 +1,7 @@
 //! What holds for every figure, whatever it shows.
 
 mod follow;
+mod running;
 
 use super::geometry::{Area, pt};
 use super::*;
@@ -258,7 +259,9 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
             KeySection { width_label: some("?"), height_label: some("?"), keyway_label: None, ..key() }.draw(),
         ),
     ];
+    specimens.extend(faces::tests::specimens());
     specimens.extend(follow::specimens());
+    specimens.extend(running::specimens());
     specimens.extend(faces::tests::specimens());
     specimens
 }
@@ -395,6 +398,7 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
         drawn.push(KeySection { width: value, ..key() }.draw());
         drawn.push(KeySection { height: value, ..key() }.draw());
         drawn.extend(follow::odd(value));
+        drawn.extend(running::odd(value));
         for figure in drawn {
             match figure {
                 Ok(figure) => {

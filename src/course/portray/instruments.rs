@@ -7,7 +7,9 @@ use drivecourse_machine::face::{
 use drivecourse_machine::{Face, Figures, QuantityId, System, Unit, amount};
 
 use super::{Board, PortrayError};
-use crate::figures::{DialFace, FeelerFace, Figure, ScaleFace, SightGlassFace, ThermometerFace, VibrationFace};
+use crate::figures::{
+    DialFace, FeelerFace, Figure, FigureError, ScaleFace, SightGlassFace, ThermometerFace, VibrationFace,
+};
 
 /// Marks of a sight glass, with the word that a label begins with.
 const OIL_MARKS: [(&str, &str); 2] = [("oil.low_mark", "low mark"), ("oil.high_mark", "high mark")];
@@ -87,10 +89,14 @@ impl Reading {
     fn feeler(self, board: &Board<'_>) -> Result<Figure, PortrayError> {
         let figures = Face::Feeler.figures(self.system);
         let mark = |leaf: f64| with_unit(&number(leaf, figures), self.unit);
+        let Some(leaves) = feeler_leaves(self.system, self.shown) else {
+            let (value, most) = (self.shown, self.division * 60.0);
+            return board.finish(Err(FigureError::OutOfRange { input: "gap", value, min: 0.0, max: most }));
+        };
         board.finish(
             FeelerFace {
                 id: board.id(),
-                leaves: feeler_leaves(self.system, self.shown).unwrap_or_default().into_iter().map(mark).collect(),
+                leaves: leaves.into_iter().map(mark).collect(),
                 refused: mark(thinnest_leaf(self.system)),
                 reading: self.label,
             }
@@ -194,3 +200,6 @@ pub(crate) fn how_read(quantity: QuantityId, base: f64, system: System) -> Optio
         }
     })
 }
+
+#[cfg(test)]
+mod tests;

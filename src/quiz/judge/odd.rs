@@ -92,10 +92,10 @@ fn off(path: &Path, values: &[f64], system: System) -> Option<f64> {
 pub(super) fn rounding(path: &Path, values: &[f64], worked: &[f64], system: System) -> f64 {
     let mut scratch = worked.to_vec();
     let comes_to = worked[path.asked.index()];
-    let mut effect = |id: &QuantityId| {
+    let effect = |id: &QuantityId| {
         tolerance::effect(path, worked, &mut scratch, id.index(), 0, half_step(*id, values, system), comes_to)
     };
-    path.uses().iter().map(|id| effect(id)).sum()
+    path.uses().iter().map(effect).sum()
 }
 
 /// How far a number may lie from the truth by rounding: half a step of its instrument, or of its last figure.

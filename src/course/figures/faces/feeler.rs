@@ -3,14 +3,14 @@
 use super::super::geometry::{Area, pt};
 use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
-use super::super::{Figure, FigureError};
+use super::super::{Figure, FigureError, within};
 
 /// The leaves that go into a gap together, and one that no longer does.
 #[derive(Debug, Clone)]
 pub struct FeelerFace {
     /// Identifier, unique in the page.
     pub id: String,
-    /// Marks of the leaves that go in together, from the top.
+    /// Marks of the leaves that go in together, from the top; none where there is no gap to feel.
     pub leaves: Vec<String>,
     /// Mark of the leaf that no longer goes in with them.
     pub refused: String,
@@ -27,12 +27,9 @@ impl FeelerFace {
     /// Draws the figure.
     ///
     /// # Errors
-    /// [`FigureError::Empty`] without a leaf, [`FigureError::OutOfRange`] for more than ten of them.
+    /// [`FigureError::OutOfRange`] for more than ten leaves.
     pub fn draw(&self) -> Result<Figure, FigureError> {
-        if self.leaves.is_empty() {
-            return Err(FigureError::Empty { input: "leaves" });
-        }
-        super::super::within("leaves", self.leaves.len() as f64, 1.0, 10.0)?;
+        within("leaves", self.leaves.len() as f64, 0.0, 10.0)?;
         let mut sketch = Sketch::new();
         let high = LEAF.0 * self.leaves.len() as f64;
         for (y, word) in [(-52.0, "foot"), (high, "base")] {
@@ -46,7 +43,11 @@ impl FeelerFace {
             leaf(&mut sketch, 0.0, y, mark);
         }
         leaf(&mut sketch, DEPTH + 22.0, -LEAF.0 - 18.0, &self.refused);
-        sketch.text(pt(DEPTH + 22.0, -LEAF.0 - 32.0), Anchor::Start, "this one more does not go in");
+        sketch.text(
+            pt(DEPTH + 22.0, -LEAF.0 - 32.0),
+            Anchor::Start,
+            if self.leaves.is_empty() { "does not go in" } else { "this one more does not go in" },
+        );
         if let Some(reading) = &self.reading {
             sketch.note(&format!("reading {reading}"));
         }
@@ -55,9 +56,10 @@ impl FeelerFace {
             [first @ .., last] => {
                 format!("The leaves marked {} and {last} go in together with a light drag", first.join(", "))
             }
-            [] => String::new(),
+            [] => "Not even the thinnest leaf goes in".to_owned(),
         };
-        let description = format!("Feeler leaves in a gap. {leaves}; with one of {} more they do not.", self.refused);
+        let more = if self.leaves.is_empty() { "" } else { " more" };
+        let description = format!("Feeler leaves at a gap. {leaves}; one of {}{more} does not.", self.refused);
         let mut table: Vec<(String, String)> =
             self.leaves.iter().map(|leaf| ("Leaf that goes in".to_owned(), leaf.clone())).collect();
         table.push(("Leaf that does not go in as well".to_owned(), self.refused.clone()));

@@ -92,6 +92,7 @@ pub(in super::super) fn specimens() -> Vec<(&'static str, Result<Figure, FigureE
         ("meter", meter(4.5).draw()),
         ("meter_threes", VibrationFace { reading: told("2.41 mm/s"), ..meter(2.41) }.draw()),
         ("leaves", leaves(&["0.30 mm", "0.15 mm", "0.05 mm"]).draw()),
+        ("leaf_none", leaves(&[]).draw()),
         ("leaf", FeelerFace { reading: told("0.20 mm"), ..leaves(&["0.20 mm"]) }.draw()),
     ]
 }
@@ -166,7 +167,8 @@ fn what_no_face_can_show_is_refused() {
         );
     }
     assert!(dial(System::Si, 4.2).draw().is_err(), "more turns than the small hand counts");
-    assert!(leaves(&[]).draw().is_err());
+    let closed = leaves(&[]).draw().unwrap();
+    assert!(closed.description.contains("Not even the thinnest leaf goes in; one of 0.05 mm does not."));
     assert!(leaves(&["0.05 mm"; 11]).draw().is_err());
     assert!(SightGlassFace { marks: vec![("mark".into(), f64::NAN)], ..glass(20.0, false) }.draw().is_err());
 }

@@ -56,12 +56,12 @@ impl ThermometerFace {
         while degree <= high + 1e-9 {
             let mark = (degree - low).round() as u32;
             let (list, length) = match mark {
-                _ if mark % 10 == 0 => (&mut long, 20.0),
-                _ if mark % 5 == 0 => (&mut short, 15.0),
+                _ if mark.is_multiple_of(10) => (&mut long, 20.0),
+                _ if mark.is_multiple_of(5) => (&mut short, 15.0),
                 _ => (&mut short, 9.0),
             };
             list.push(inward(middle, RADIUS, length, angle(degree, low, high)));
-            if mark % 10 == 0 {
+            if mark.is_multiple_of(10) {
                 let at = polar(middle, RADIUS - 34.0, angle(degree, low, high));
                 sketch.text(at, Anchor::Middle, &minus(degree));
             }

@@ -68,9 +68,9 @@ impl VibrationFace {
             sketch.note(&format!("reading {reading}"));
         }
         let rows = [(50.0, 2.0, "upper row, 0 to 10"), (30.0, 1.0, "lower row, 0 to 3")].map(|(marks, each, name)| {
-            let divisions = share * marks;
-            let number = (divisions / 10.0 + 1e-9).floor();
             // To the nearest half: finer no eye reads it.
+            let divisions = 0.5 * (2.0 * share * marks).round();
+            let number = (divisions / 10.0).floor();
             format!("{} on the {name}", past((divisions - 10.0 * number).max(0.0), &format!("{:.0}", number * each)))
         });
         let description = format!(
