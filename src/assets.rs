@@ -113,7 +113,8 @@ impl Assets {
         let list = self.book.get("SUMMARY.md").map_or_else(String::new, |bytes| String::from_utf8_lossy(bytes).into());
         let own = &self.own;
         self.book.retain(|path, _| {
-            let listed = path == "SUMMARY.md" || list.contains(&format!("({path})")) || list.contains(&format!("(./{path})"));
+            let listed =
+                path == "SUMMARY.md" || list.contains(&format!("({path})")) || list.contains(&format!("(./{path})"));
             !path.ends_with(".md") || listed || own.contains(&format!("book/{path}"))
         });
     }

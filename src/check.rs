@@ -183,7 +183,11 @@ impl Check<'_> {
         if let Some(figure) = &item.figure
             && let Err(mend) = picture(figure)
         {
-            self.say(path, text, Problem::at(item.place(figure), format!("There is no picture called {figure:?}."), mend));
+            self.say(
+                path,
+                text,
+                Problem::at(item.place(figure), format!("There is no picture called {figure:?}."), mend),
+            );
         }
         let faults = || bank.plans.iter().flat_map(|plan| &plan.family.faults).map(|fault| fault.id.as_str());
         for fault in item.faults.iter().filter(|name| *name != "none" && !faults().any(|known| known == *name)) {
@@ -191,7 +195,11 @@ impl Check<'_> {
                 || "`drivecourse look FAMILY` shows what may be wrong with its machines.".to_owned(),
                 |near| format!("Did you mean {near:?}?"),
             );
-            self.say(path, text, Problem::at(item.place(fault), format!("No family has a fault called {fault:?}."), mend));
+            self.say(
+                path,
+                text,
+                Problem::at(item.place(fault), format!("No family has a fault called {fault:?}."), mend),
+            );
         }
         let named = |plan: &&Plan| item.families.is_empty() || item.families.contains(&plan.family.id);
         let plans: Vec<&Plan> = bank.plans.iter().filter(named).collect();
@@ -235,10 +243,7 @@ impl Check<'_> {
         };
         for ((part, cause), at) in dropped {
             let (part, at) = (part_letter(part), places(at));
-            let what = format!(
-                "{} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {at}",
-                item.id
-            );
+            let what = format!("{} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {at}", item.id);
             self.note(path, text, Problem::at(item.span.clone(), what, ""));
         }
         for ((part, one, two), at) in alike {

@@ -169,9 +169,11 @@ mod tests {
 
     #[test]
     fn the_starter_points_at_its_schemas() {
-        for (path, depth) in
-            [("module.toml", ""), ("scenarios/families/our-drive.toml", "../../"), ("scenarios/items/head.toml", "../../")]
-        {
+        for (path, depth) in [
+            ("module.toml", ""),
+            ("scenarios/families/our-drive.toml", "../../"),
+            ("scenarios/items/head.toml", "../../"),
+        ] {
             let text = starter(path).unwrap();
             assert!(text.starts_with(&format!("#:schema {depth}schemas/")), "{path}");
         }

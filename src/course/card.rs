@@ -215,7 +215,9 @@ impl<'a> Cards<'a> {
         match &part.body {
             Body::Quantity { keys, .. } => {
                 if let Some(key) = keys.first().filter(|key| !key.path.steps.is_empty()) {
-                    row.working = Some(self.working_html(&Working::write(&key.path, &key.values, question.system).with(&question.stated))?);
+                    row.working = Some(self.working_html(
+                        &Working::write(&key.path, &key.values, question.system).with(&question.stated),
+                    )?);
                 }
                 row.also = other_methods(question, part);
                 if let Some(key) = keys.first().filter(|key| key.path.steps.is_empty()) {

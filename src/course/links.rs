@@ -181,7 +181,8 @@ mod tests {
     #[test]
     fn links_are_found_and_taken_out() {
         let found = links(TEXT, "mount/feet.md");
-        let paths: Vec<_> = found.iter().map(|link| (link.path.as_str(), link.place.as_deref(), link.picture)).collect();
+        let paths: Vec<_> =
+            found.iter().map(|link| (link.path.as_str(), link.place.as_deref(), link.picture)).collect();
         assert_eq!(
             paths,
             [("chain.md", Some("how-it-is-done"), false), ("", Some("feet"), false), ("mount/pads.svg", None, true)]
@@ -204,7 +205,8 @@ mod tests {
                 .collect::<Vec<_>>()
         };
         assert_eq!(told(TEXT), []);
-        let broken = TEXT.replace("how-it-is-done", "how-its-done").replace("pads.svg", "pad.svg").replace("#feet", "#foot");
+        let broken =
+            TEXT.replace("how-it-is-done", "how-its-done").replace("pads.svg", "pad.svg").replace("#feet", "#foot");
         let said = told(&broken);
         assert_eq!(said.iter().map(|(place, _)| place.0).collect::<Vec<_>>(), [3, 3, 5], "{said:?}");
         assert!(said[0].1.contains("Did you mean \"how-it-is-done\"?"), "{said:?}");

@@ -119,7 +119,8 @@ fn own_values(linked: &Linked, plans: &[Plan]) -> Vec<String> {
                 Draw::Fixed(value) if *id == stated.quantity => Some(*value),
                 _ => None,
             });
-            let mut values = System::ALL.map(|system| value.map(|value| amount::write(quantity, value, system))).to_vec();
+            let mut values =
+                System::ALL.map(|system| value.map(|value| amount::write(quantity, value, system))).to_vec();
             values.dedup();
             let values: Vec<String> = values.into_iter().flatten().collect();
             let text = format!("{}: {} {} ({})", family.name, quantity.name, values.join(" or "), stated.text());

@@ -51,6 +51,7 @@
 //! without = ["oil-over-full"]   # faults of the other one that this one cannot have
 //! ```
 
+mod file;
 mod like;
 mod read;
 mod table;
@@ -59,7 +60,7 @@ use std::sync::Arc;
 
 use crate::registry::QuantityId;
 
-pub(crate) use read::File as FamilyFile;
+pub(crate) use file::File as FamilyFile;
 pub use table::FamilyProblem;
 
 /// How a root quantity gets its value (SI).
@@ -132,7 +133,12 @@ pub struct Limit {
 impl Limit {
     /// Why, and where it comes from, as a clause; empty where nobody says.
     pub fn reason(&self) -> String {
-        [&self.because, &self.source].into_iter().filter(|text| !text.is_empty()).cloned().collect::<Vec<_>>().join("; ")
+        [&self.because, &self.source]
+            .into_iter()
+            .filter(|text| !text.is_empty())
+            .cloned()
+            .collect::<Vec<_>>()
+            .join("; ")
     }
 }
 

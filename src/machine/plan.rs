@@ -189,7 +189,13 @@ impl Plan {
             known[linked.gives.index()] = true;
             let from = at.len() as u32;
             at.extend_from_slice(&linked.at);
-            steps.push(Step { eval: linked.relation.eval, from, to: at.len() as u32, gives: linked.gives.0, by: linked.id });
+            steps.push(Step {
+                eval: linked.relation.eval,
+                from,
+                to: at.len() as u32,
+                gives: linked.gives.0,
+                by: linked.id,
+            });
         }
         for limit in &family.limits {
             if !known[limit.quantity.index()] {

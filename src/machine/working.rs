@@ -1,10 +1,10 @@
 //! The worked solution: a path as a person would write it down.
 
 use crate::amount;
+use crate::family::Stated;
 use crate::formula::{Formula, symbol_mathml, symbol_text, unit_for};
 use crate::instrument::Figures;
 use crate::path::Path;
-use crate::family::Stated;
 use crate::registry::{Linked, QuantityId, Registry};
 use crate::source::Source;
 use crate::unit::{System, Unit};

@@ -175,7 +175,8 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
                     symbols: Trusted::made_by_us(line.symbols_mathml),
                     numbers: Trusted::made_by_us(numbers_line(left, &line.numbers)),
                     result: right_of(left, &line.result),
-                    source: line.own.iter().map(|own| format!("{own}; ")).collect::<String>() + &line.source.to_string(),
+                    source: line.own.iter().map(|own| format!("{own}; ")).collect::<String>()
+                        + &line.source.to_string(),
                 }
             })
             .collect()
