@@ -4,6 +4,7 @@
 #![warn(clippy::print_stdout)]
 
 mod assets;
+mod author;
 mod bank;
 mod check;
 mod cli;

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use anyhow::{Context, Result, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Plan, System, amount, topics};
+use drivecourse_machine::{Figures, Kind, Plan, System, amount, topics};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::schema::Sort;
 use include_dir::{Dir, include_dir};
@@ -152,14 +152,10 @@ fn machines(plan: &Plan) -> String {
         let mut cells = vec![format!("SC-{:02}", place + 1)];
         cells.extend(row.iter().map(|(id, value)| match id.get().kind {
             Kind::Choice => amount::choice(id.get(), *value).unwrap_or_default().to_owned(),
+            // Six figures write the plate's own number without the noise of a change of units.
             _ => {
-                // Six figures write the plate's own number without the noise of a change of units.
                 let number = id.get().unit(System::Si).from_base(*value);
-                amount::number(number, drivecourse_machine::Figures::Significant(6))
-                    .replace('\u{202f}', "")
-                    .trim_end_matches(|c| c == '0' && number.fract() != 0.0)
-                    .trim_end_matches('.')
-                    .replace('−', "-")
+                Figures::Significant(6).round(number).to_string()
             }
         }));
         out.push_str(&(cells.join(",") + "\n"));

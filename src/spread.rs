@@ -80,7 +80,7 @@ impl Spread {
         values.sort_by(f64::total_cmp);
         let (least, most) = (*values.first()?, *values.last()?);
         if most - least <= 1e-9 * most.abs().max(least.abs()) {
-            return Some(Self { id, unit: unit.symbol, shape: Shape::Always(number(least)) });
+            return Some(Self { id, unit: unit.symbol, shape: Shape::Always(number(least, quantity.kind)) });
         }
         let share = |part: f64| values[((values.len() - 1) as f64 * part).round() as usize];
         let mut counts = vec![0; BINS];
@@ -107,15 +107,16 @@ impl Spread {
 
     /// What stands beside the chart.
     fn words(&self, machines: usize) -> String {
+        let number = |value: &f64| number(*value, self.id.get().kind);
         match &self.shape {
             Shape::Always(value) => format!("always {}", with_unit(value, self.unit)),
             Shape::Numbers { least, tenth, middle, ninth, most, .. } => format!(
                 "{} … {} ({} … {} … {})",
-                number(*least),
-                with_unit(&number(*most), self.unit),
-                number(*tenth),
-                number(*middle),
-                number(*ninth)
+                number(least),
+                with_unit(&number(most), self.unit),
+                number(tenth),
+                number(middle),
+                number(ninth)
             ),
             Shape::Choices(counts) => {
                 let share = |count: u32| f64::from(count) / machines.max(1) as f64 * 100.0;
@@ -129,8 +130,8 @@ impl Spread {
     }
 }
 
-fn number(value: f64) -> String {
-    amount::number(value, Figures::Significant(3))
+fn number(value: f64, kind: Kind) -> String {
+    amount::number(value, if kind == Kind::Count { Figures::Places(0) } else { Figures::Significant(3) })
 }
 
 fn with_unit(value: &str, unit: &str) -> String {

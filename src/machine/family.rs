@@ -51,6 +51,7 @@
 //! without = ["oil-over-full"]   # faults of the other one that this one cannot have
 //! ```
 
+mod file;
 mod like;
 mod read;
 mod table;
@@ -59,7 +60,7 @@ use std::sync::Arc;
 
 use crate::registry::QuantityId;
 
-pub(crate) use read::File as FamilyFile;
+pub(crate) use file::File as FamilyFile;
 pub use table::FamilyProblem;
 
 /// How a root quantity gets its value (SI).

@@ -88,7 +88,7 @@ pub(crate) struct File {
     #[serde(default)]
     no_safety: bool,
     /// Months after which a pass lapses; never, if left out.
-    #[schemars(with = "Option<u32>", range(min = 1))]
+    #[schemars(with = "Option<u32>", range(min = 1, max = 600))]
     months: Option<Spanned<u32>>,
     /// How answers are marked; as usual, if left out.
     marking: Option<MarkingFile>,

@@ -116,6 +116,8 @@ impl Roster {
         if let Some((_, at)) = table.unclosed {
             reader.say(at..at + 1, "This quotation mark is never closed.", "Close it, or double it inside a cell.");
         }
+        let first = text.find(|c: char| !c.is_whitespace() && c != '\u{feff}').unwrap_or(0);
+        let headings = first..first + text[first..].lines().next().map_or(0, str::len);
         for wanted in ["id", "name"] {
             if table.column(wanted).is_none() {
                 let near = nearest(wanted, table.headings.iter().map(String::as_str));
@@ -123,14 +125,16 @@ impl Roster {
                     || "Let the first row read id,name,group,units.".to_owned(),
                     |near| format!("Did you mean it by {near:?}?"),
                 );
-                reader.problems.push(Problem::whole(format!("The roster has no column {wanted:?}."), mend));
+                reader.say(headings.clone(), format!("The roster has no column {wanted:?}."), mend);
             }
         }
         for (place, heading) in table.headings.iter().enumerate() {
             if COLUMNS.contains(&heading.as_str()) && table.headings[..place].contains(heading) {
-                reader
-                    .problems
-                    .push(Problem::whole(format!("The roster has two columns {heading:?}."), "Take one of them out."));
+                reader.say(
+                    headings.clone(),
+                    format!("The roster has two columns {heading:?}."),
+                    "Take one of them out.",
+                );
             }
         }
         if !reader.problems.is_empty() {

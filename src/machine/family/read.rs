@@ -1,138 +1,16 @@
 //! Reads a family from its file, with every mistake found in one pass.
 
-use std::collections::BTreeMap;
-
-use schemars::JsonSchema;
-use serde::Deserialize;
 use toml::Spanned;
 use toml::Value as Toml;
 
+use super::file::{File, LimitFile, Shares, Values};
 use super::table::{FamilyProblem, machines};
 use super::{Asked, Draw, Family, Fault, Limit, Place, Stated};
 use crate::amount::{self, Wanted};
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry};
-use crate::schema;
 use crate::toml_file::read_toml;
 use crate::unit::Kind;
-
-/// A drive family: what is fixed on a kind of drive, what varies, what may be wrong with it.
-#[derive(Debug, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-#[schemars(title = "Drive family")]
-pub(crate) struct File {
-    /// The machine as a heading; questions call it so.
-    name: String,
-    /// A sentence or two about the machine.
-    #[serde(default)]
-    about: String,
-    /// Another family that this one is a variation of: only what is different is said here.
-    #[schemars(with = "Option<String>")]
-    like: Option<Spanned<String>>,
-    /// Faults of the other family that this one cannot have.
-    #[serde(default)]
-    #[schemars(with = "Vec<String>")]
-    without: Vec<Spanned<String>>,
-    /// A CSV table of real machines beside this file, as the pool.
-    #[schemars(with = "Option<String>")]
-    machines: Option<Spanned<String>>,
-    /// What every machine of the family has.
-    #[serde(default)]
-    #[schemars(with = "schema::FixedValues")]
-    fixed: Values,
-    /// What differs from machine to machine.
-    #[serde(default)]
-    #[schemars(with = "schema::DrawnValues")]
-    draw: Values,
-    /// Values that belong together: one row is drawn.
-    #[serde(default)]
-    #[schemars(with = "Vec<schema::Values>")]
-    pool: Vec<Values>,
-    /// Bounds: a machine beyond one is drawn again.
-    #[serde(default)]
-    limit: Vec<LimitFile>,
-    /// How often machines have faults.
-    faults: Option<Shares>,
-    /// What may be wrong with a machine.
-    #[serde(default)]
-    fault: Vec<FaultFile>,
-}
-
-type Values = BTreeMap<Spanned<String>, Spanned<Toml>>;
-
-/// A bound that machines keep.
-#[derive(Debug, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-struct LimitFile {
-    /// The quantity that is bounded.
-    #[schemars(with = "schema::QuantityName")]
-    quantity: Spanned<String>,
-    /// Least value allowed.
-    #[schemars(with = "Option<schema::PlainValue>")]
-    at_least: Option<Spanned<Toml>>,
-    /// Largest value allowed.
-    #[schemars(with = "Option<schema::PlainValue>")]
-    at_most: Option<Spanned<Toml>>,
-    /// Why, as a clause.
-    #[serde(default)]
-    because: String,
-    /// Where the bound comes from: a standard of the plant, say.
-    #[serde(default)]
-    source: String,
-    /// Asked only of machines with nothing wrong.
-    #[serde(default)]
-    healthy: bool,
-}
-
-/// Something that may be wrong with a machine.
-#[derive(Debug, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-struct FaultFile {
-    /// Short name: items call the fault so.
-    #[schemars(with = "String")]
-    id: Spanned<String>,
-    /// As a person says it.
-    name: String,
-    /// How often it is drawn, against the others.
-    #[serde(default = "one")]
-    #[schemars(extend("exclusiveMinimum" = 0))]
-    weight: f64,
-    /// What it changes.
-    #[serde(default)]
-    #[schemars(with = "schema::DrawnValues")]
-    draw: Values,
-    /// Bounds asked only of machines with this fault.
-    #[serde(default)]
-    limit: Vec<LimitFile>,
-}
-
-fn one() -> f64 {
-    1.0
-}
-
-/// How often machines have faults.
-#[derive(Debug, Clone, Copy, Deserialize, JsonSchema)]
-#[serde(deny_unknown_fields)]
-struct Shares {
-    /// Share of machines with nothing wrong.
-    #[serde(default = "default_healthy")]
-    #[schemars(range(min = 0.0, max = 1.0))]
-    healthy: f64,
-    /// Share of the faulty ones with two faults.
-    #[serde(default)]
-    #[schemars(range(min = 0.0, max = 1.0))]
-    pairs: f64,
-}
-
-fn default_healthy() -> f64 {
-    0.4
-}
-
-impl Default for Shares {
-    fn default() -> Self {
-        Self { healthy: default_healthy(), pairs: 0.0 }
-    }
-}
 
 impl Family {
     /// Reads the family `id` from TOML.
