@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use drivecourse_machine::System;
+
+pub(crate) use crate::author::{Manual, New, Schema, Sort};
 use drivecourse_records::{Date, NoDate};
 
 /// Teach people to commission geared, chain-driven machines: drive cases, a course to practise
@@ -45,8 +47,14 @@ pub(crate) enum Command {
     Practise(Practise),
     /// Work out any quantity from what is given, with the steps
     Solve(Solve),
+    /// Make a small module of your own: course, drives, questions, exam, roster, all explained in the files
+    New(New),
     /// Read a module's families, items, exams, rosters and chapters, and report every problem in one pass
     Check(Check),
+    /// Print the JSON Schema of a kind of file, for editors that complete and check as you type
+    Schema(Schema),
+    /// Make the manual: a page for each job, to open in a browser
+    Manual(Manual),
 }
 
 /// Where the course, families and items come from.
@@ -187,6 +195,18 @@ pub(crate) struct Look {
     /// Units to show
     #[arg(long, value_enum, default_value = "si")]
     pub(crate) units: Units,
+    /// Show how each quantity follows from those before it
+    #[arg(long)]
+    pub(crate) paths: bool,
+    /// Folder for every picture that can be drawn of the machine, as SVG
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) figures: Option<PathBuf>,
+    /// Draw so many machines and chart how each quantity is spread
+    #[arg(long, value_name = "MACHINES", value_parser = clap::value_parser!(u32).range(2..=100_000), conflicts_with_all = ["figures", "paths"])]
+    pub(crate) spread: Option<u32>,
+    /// With --spread: the charts as a page
+    #[arg(long, value_name = "FILE", requires = "spread")]
+    pub(crate) page: Option<PathBuf>,
     /// Print JSON, for programs
     #[arg(long)]
     pub(crate) json: bool,

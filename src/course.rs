@@ -6,14 +6,18 @@ use std::path::{Path, PathBuf};
 use anyhow::Result;
 use drivecourse_course::book::{self, Built, Options, Units};
 use drivecourse_course::expand::{CourseData, Expander};
+use drivecourse_course::links;
 use drivecourse_course::pages::Pages;
 use drivecourse_quiz::Bank;
 
-use crate::assets::Assets;
+use crate::assets::{Assets, Files};
 use crate::{bank, cli, files};
 
 /// Title of the built-in course.
 const TITLE: &str = "Commissioning chain drives";
+
+/// What it is about.
+const ABOUT: &str = "Practise the checks and the numbers of a newly installed gear reducer with a chain drive.";
 
 pub(crate) fn run(options: &cli::Build) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
@@ -40,16 +44,34 @@ impl From<cli::Units> for Units {
 /// Builds the course of `assets` into `out`.
 pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, module: Option<&Path>) -> Result<Built> {
     let pages = pages(assets)?;
+    let bank = bank::for_chapters(assets, bank);
+    let manifest = bank::manifest(assets).unwrap_or_default();
     let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages });
+    let or_usual = |own: String, usual: &str| if own.is_empty() { usual.to_owned() } else { own };
     let options = Options {
-        title: TITLE.into(),
-        description: "Practise the checks and the numbers of a newly installed gear reducer with a chain drive.".into(),
+        title: or_usual(manifest.title, TITLE),
+        description: or_usual(manifest.description, ABOUT),
         units,
         search: true,
         sources: sources(module),
     };
-    let book = book::Assets { chapters: assets.book.clone(), theme: assets.theme.clone() };
+    let book = book::Assets { chapters: chapters(assets), theme: assets.theme.clone() };
     Ok(book::build(&book, out, vec![Box::new(expander)], &options)?)
+}
+
+/// The chapters of the course; those of the program without their links to chapters that the module leaves out.
+fn chapters(assets: &Assets) -> Files {
+    let gone = |target: &str| target.ends_with(".md") && !assets.book.contains_key(target);
+    let chapter = |(path, bytes): (&String, &Vec<u8>)| {
+        let bytes = match std::str::from_utf8(bytes) {
+            Ok(text) if path.ends_with(".md") && path != "SUMMARY.md" && !assets.is_own(&format!("book/{path}")) => {
+                links::without(text, path, gone).into_bytes()
+            }
+            _ => bytes.clone(),
+        };
+        (path.clone(), bytes)
+    };
+    assets.book.iter().filter(|(path, _)| !path.starts_with("manual/")).map(chapter).collect()
 }
 
 /// The page templates of the theme.

@@ -4,6 +4,7 @@
 #![warn(clippy::print_stdout)]
 
 mod assets;
+mod author;
 mod bank;
 mod check;
 mod cli;
@@ -13,14 +14,18 @@ mod enter;
 mod files;
 mod grade;
 mod look;
+mod manual;
+mod new;
 mod papers;
 mod practise;
 mod record;
 mod report;
 mod report_pages;
 mod report_tables;
+mod schema;
 mod serve;
 mod solve;
+mod spread;
 mod terminal;
 
 use std::process::ExitCode;
@@ -49,7 +54,10 @@ fn main() -> ExitCode {
         cli::Command::Look(options) => look::run(&options),
         cli::Command::Practise(options) => practise::run(&options),
         cli::Command::Solve(options) => solve::run(&options),
+        cli::Command::New(options) => new::run(&options),
         cli::Command::Check(options) => check::run(&options),
+        cli::Command::Schema(options) => schema::run(&options),
+        cli::Command::Manual(options) => manual::run(&options),
     };
     match outcome {
         Ok(()) => ExitCode::from(DONE),

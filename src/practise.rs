@@ -210,7 +210,7 @@ fn hints(setting: &Setting, part: &Part, index: usize) -> Vec<String> {
 
 fn steps(question: &Question, part: &Part) -> String {
     let steps = match (&part.body, part.key()) {
-        (_, Some(key)) => working_text(&Working::write(&key.path, &key.values, question.system)),
+        (_, Some(key)) => working_text(&Working::write(&key.path, &key.values, question.system).with(&question.stated)),
         (Body::Order { because, .. } | Body::Pick { because, .. }, None) => format!("  {because}\n"),
         _ => String::new(),
     };

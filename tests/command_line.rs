@@ -18,6 +18,8 @@ mod exam;
 mod grade;
 #[path = "command_line/kill.rs"]
 mod kill;
+#[path = "command_line/new.rs"]
+mod new;
 #[path = "command_line/papers.rs"]
 mod papers;
 #[path = "command_line/practise.rs"]

@@ -34,7 +34,7 @@ pub struct Cards<'a> {
 #[derive(Debug, Serialize)]
 struct GivenRow {
     name: String,
-    how: &'static str,
+    how: String,
     symbol: Option<Trusted>,
     value: String,
 }
@@ -48,6 +48,7 @@ struct LineRow {
     numbers: String,
     result: String,
     limits: String,
+    own: Vec<String>,
     source: String,
 }
 
@@ -124,7 +125,11 @@ impl<'a> Cards<'a> {
                 let quantity = id.get();
                 GivenRow {
                     name: capital(quantity.name),
-                    how: if matches!(quantity.known, Known::Read(_)) { how_known(quantity.known) } else { "" },
+                    how: match question.stated(id) {
+                        Some(stated) => stated.source.clone(),
+                        None if matches!(quantity.known, Known::Read(_)) => how_known(quantity.known).to_owned(),
+                        None => String::new(),
+                    },
                     symbol: symbol(id),
                     value: amount::write(quantity, value, question.system),
                 }
@@ -210,7 +215,9 @@ impl<'a> Cards<'a> {
         match &part.body {
             Body::Quantity { keys, .. } => {
                 if let Some(key) = keys.first().filter(|key| !key.path.steps.is_empty()) {
-                    row.working = Some(self.working_html(&Working::write(&key.path, &key.values, question.system))?);
+                    row.working = Some(self.working_html(
+                        &Working::write(&key.path, &key.values, question.system).with(&question.stated),
+                    )?);
                 }
                 row.also = other_methods(question, part);
                 if let Some(key) = keys.first().filter(|key| key.path.steps.is_empty()) {
@@ -266,6 +273,7 @@ fn line_row(line: &Line) -> LineRow {
         numbers: right_of(left, &line.numbers),
         result: right_of(left, &line.result),
         limits: capital(line.limits),
+        own: line.own.iter().map(|text| capital(text)).collect(),
         source: source_line(line.source),
     }
 }

@@ -146,12 +146,13 @@ impl Preprocessor for Expander {
 struct Workshop<'a> {
     cards: Cards<'a>,
     questions: Questions<'a>,
+    plans: &'a [Plan],
 }
 
 impl<'a> Workshop<'a> {
     fn new(data: &'a CourseData) -> Self {
         let cards = Cards::new(&data.pages);
-        Self { cards, questions: Questions::new(&data.items, &data.plans, cards) }
+        Self { cards, questions: Questions::new(&data.items, &data.plans, cards), plans: &data.plans }
     }
 
     fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
@@ -186,7 +187,7 @@ impl<'a> Workshop<'a> {
             Body::SelfCheck(keys) => self.questions.self_check(keys, spot),
             Body::OneMachine(keys) => self.questions.one_machine(keys, spot),
             Body::Figure(keys) => self.figure(keys, spot),
-            Body::Formulas(keys) => page(reference::formulas(&self.cards, &relations(keys, true)?)),
+            Body::Formulas(keys) => page(reference::formulas(&self.cards, &relations(keys, true)?, self.plans)),
             Body::Mistakes(keys) => page(reference::mistakes(&self.cards, &relations(keys, true)?)),
             Body::Sources(keys) => page(reference::sources(&self.cards, &relations(keys, false)?)),
             Body::Quantities(keys) => {

@@ -9,6 +9,7 @@
 
 pub mod amount;
 pub mod chance;
+mod expression;
 pub mod face;
 mod family;
 pub mod formula;
@@ -19,23 +20,27 @@ mod problem;
 mod quantity;
 pub mod registry;
 pub mod relation;
+pub mod schema;
 pub mod solve;
 mod source;
+mod toml_file;
 pub mod topics;
 mod typed;
 pub mod unit;
 pub mod working;
 
+pub use expression::Expression;
 pub use face::{Face, Misreading, Slip};
-pub use family::{Asked, Draw, Family, Fault, Limit};
+pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, Stated};
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
-pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Plan};
+pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Plan, Rejections};
 pub use problem::Problem;
 pub use quantity::{Known, Quantity};
 pub use registry::{Conversion, Linked, QuantityId, Registry, RelationId};
 pub use relation::{Arg, Given, Relation, Role, WrongTurn};
 pub use source::Source;
+pub use toml_file::read_toml;
 pub use typed::{Answer, Choice, Slope, Turns, Typed};
 pub use unit::{Kind, System, Unit};
 pub use working::{Line, Working};

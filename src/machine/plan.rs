@@ -6,7 +6,7 @@ use std::sync::OnceLock;
 use crate::chance::{Stream, derive};
 use crate::family::{Asked, Draw, Family};
 use crate::problem::Problem;
-use crate::registry::{QuantityId, Registry};
+use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role};
 use crate::unit::{Kind, System};
 
@@ -73,6 +73,31 @@ impl From<CannotDraw> for Problem {
     }
 }
 
+/// How often machines of a family are drawn again, and why.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Rejections {
+    /// Machines kept.
+    pub kept: u32,
+    /// For each limit of the family, how many attempts broke it first.
+    pub broken: Vec<u32>,
+    /// How many attempts a calculation had no result for.
+    pub refused: u32,
+}
+
+impl Rejections {
+    /// Machines rejected for each one kept.
+    pub fn rate(&self) -> f64 {
+        let rejected: u32 = self.broken.iter().sum::<u32>() + self.refused;
+        f64::from(rejected) / f64::from(self.kept.max(1))
+    }
+
+    /// The place of the limit that rejects most; `None` where it is calculations without a result.
+    pub fn worst(&self) -> Option<usize> {
+        let most = (0..self.broken.len()).max_by_key(|place| (self.broken[*place], core::cmp::Reverse(*place)))?;
+        (self.broken[most] >= self.refused).then_some(most)
+    }
+}
+
 /// A family ready to draw from.
 #[derive(Debug, Clone)]
 pub struct Plan {
@@ -98,6 +123,7 @@ struct Step {
     from: u32,
     to: u32,
     gives: u16,
+    by: RelationId,
 }
 
 impl Plan {
@@ -114,7 +140,8 @@ impl Plan {
         let mut problems = Vec::new();
         for id in drawn.chain(pooled) {
             if known[id.index()] {
-                problems.push(Problem::whole(
+                problems.push(placed(
+                    family.place(id, None),
                     format!("{} stands both in the pool and under [fixed] or [draw].", id.get().id),
                     "Take it out of one of them.",
                 ));
@@ -124,7 +151,8 @@ impl Plan {
         for fault in &family.faults {
             for (id, _) in &fault.draws {
                 if !known[id.index()] {
-                    problems.push(Problem::whole(
+                    problems.push(placed(
+                        family.place(*id, Some(&fault.id)),
                         format!(
                             "The fault {:?} changes {}, which the family itself does not draw.",
                             fault.id,
@@ -141,7 +169,9 @@ impl Plan {
             .collect();
         for (id, of) in &shares {
             if !known[of.index()] || shares.iter().any(|(share, _)| share == of) {
-                problems.push(Problem::whole(
+                let fault = family.faults.iter().map(|fault| family.place(*id, Some(&fault.id)));
+                problems.push(placed(
+                    family.place(*id, None).or_else(|| fault.flatten().next()),
                     format!("{} is drawn as a share of {}, which is no value to start from.", id.get().id, of.get().id),
                     format!("Fix or draw {} itself, and not as a share.", of.get().id),
                 ));
@@ -159,7 +189,13 @@ impl Plan {
             known[linked.gives.index()] = true;
             let from = at.len() as u32;
             at.extend_from_slice(&linked.at);
-            steps.push(Step { eval: linked.relation.eval, from, to: at.len() as u32, gives: linked.gives.0 });
+            steps.push(Step {
+                eval: linked.relation.eval,
+                from,
+                to: at.len() as u32,
+                gives: linked.gives.0,
+                by: linked.id,
+            });
         }
         for limit in &family.limits {
             if !known[limit.quantity.index()] {
@@ -187,6 +223,11 @@ impl Plan {
     /// Whether nothing follows from the family's roots.
     pub fn is_empty(&self) -> bool {
         self.steps.is_empty()
+    }
+
+    /// The relations a case runs through, in order.
+    pub fn steps(&self) -> impl Iterator<Item = RelationId> + '_ {
+        self.steps.iter().map(|step| step.by)
     }
 
     /// Whether the family determines `quantity`.
@@ -242,16 +283,40 @@ impl Plan {
     fn draw_from(&self, seed: u64, faults: Vec<usize>, like: Option<Like<'_>>) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
+        if self.try_for(&mut case, like, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
+    }
+
+    /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
+    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, broken: &mut [u32]) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(seed, u64::from(attempt)), like, &mut case) {
+            match self.attempt(derive(case.seed, u64::from(attempt)), like, case) {
                 Ok(()) => {
                     case.rejected = attempt;
-                    return Ok(case);
+                    return true;
                 }
                 Err(limit) => broken[limit.unwrap_or(self.family.limits.len())] += 1,
             }
         }
-        Err(self.cannot(&broken))
+        false
+    }
+
+    /// What the machines of `seeds` are rejected for before one is kept.
+    pub fn rejections(&self, seeds: impl Iterator<Item = u64>) -> Rejections {
+        let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
+        let mut kept = 0;
+        for seed in seeds {
+            let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
+            let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
+            kept += u32::from(self.try_for(&mut case, None, &mut broken));
+        }
+        let refused = broken.pop().unwrap_or(0);
+        Rejections { kept, broken, refused }
+    }
+
+    /// The name of the machine that the case's pool values come from, where the pool is a table of machines.
+    pub fn machine_name(&self, case: &Case) -> Option<&str> {
+        let fits = |row: &Vec<(QuantityId, f64)>| row.iter().all(|(id, value)| case.values[id.index()] == *value);
+        self.family.machines.get(self.family.pool.iter().position(fits)?).map(String::as_str)
     }
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
@@ -344,7 +409,10 @@ impl Plan {
         let share = |count: u32| f64::from(count) / f64::from(MOST_ATTEMPTS) * 100.0;
         let (because, span) = match self.family.limits.get(worst) {
             Some(limit) => {
-                let why = if limit.because.is_empty() { String::new() } else { format!(" ({})", limit.because) };
+                let why = match limit.reason() {
+                    reason if reason.is_empty() => reason,
+                    reason => format!(" ({reason})"),
+                };
                 (
                     format!(
                         "{:.0} % of them broke the limit on {}{why}.",
@@ -364,6 +432,11 @@ impl Plan {
         };
         CannotDraw { family: self.family.id.clone(), because, span }
     }
+}
+
+/// A problem at `span`, or of the file as a whole where another file is at fault.
+fn placed(span: Option<core::ops::Range<usize>>, what: impl Into<String>, mend: impl Into<String>) -> Problem {
+    Problem { span, what: what.into(), mend: mend.into() }
 }
 
 fn sample(id: QuantityId, draw: &Draw, stream: &mut Stream) -> f64 {

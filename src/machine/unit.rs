@@ -74,6 +74,39 @@ pub enum Kind {
 }
 
 impl Kind {
+    /// Every kind.
+    pub const ALL: [Self; 29] = [
+        Self::Count,
+        Self::Choice,
+        Self::Ratio,
+        Self::Slope,
+        Self::Turns,
+        Self::Length,
+        Self::Angle,
+        Self::Mass,
+        Self::MassPerLength,
+        Self::Force,
+        Self::Torque,
+        Self::Power,
+        Self::Speed,
+        Self::Velocity,
+        Self::Stress,
+        Self::Temperature,
+        Self::TemperatureRise,
+        Self::Time,
+        Self::Conductance,
+        Self::Viscosity,
+        Self::Area,
+        Self::Volume,
+        Self::Density,
+        Self::Expansion,
+        Self::Frequency,
+        Self::Current,
+        Self::Voltage,
+        Self::Acceleration,
+        Self::Level,
+    ];
+
     /// The name a person would use: `"a length"`.
     pub fn name(self) -> &'static str {
         match self {
@@ -111,7 +144,20 @@ impl Kind {
 }
 
 /// The two sets of units in which everything can be shown.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default, serde::Serialize, serde::Deserialize)]
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Default,
+    serde::Serialize,
+    serde::Deserialize,
+    schemars::JsonSchema,
+)]
 #[serde(rename_all = "lowercase")]
 pub enum System {
     /// The International System of Units.

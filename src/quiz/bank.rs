@@ -1,9 +1,12 @@
 //! The families and items of a module, read and checked together.
 
+use std::collections::BTreeMap;
+
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Family, Plan, Problem, System};
 
 use crate::item::{Item, read_items};
+use crate::response::decode;
 use crate::setting::Setting;
 
 /// Families ready to draw from, and the items to ask about them.
@@ -58,10 +61,19 @@ impl Bank {
     /// Reads `families/*.toml` and `items/*.toml` among `files` (path and bytes, in order of path);
     /// whatever can be read, and every problem met.
     pub fn read<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> (Self, Vec<FileProblem>) {
+        Self::read_over(files, &Self::default())
+    }
+
+    /// As [`Self::read`]; a family may also be like one of `standard`.
+    pub fn read_over<'a>(
+        files: impl IntoIterator<Item = (&'a str, &'a [u8])>,
+        standard: &Self,
+    ) -> (Self, Vec<FileProblem>) {
+        let files: BTreeMap<&str, &[u8]> = files.into_iter().collect();
         let mut bank = Self::default();
         let mut found = Vec::new();
         let mut waiting = Vec::new();
-        for (path, bytes) in files {
+        for (&path, &bytes) in &files {
             let Some(name) = path.strip_suffix(".toml") else { continue };
             if !name.starts_with("families/") && !name.starts_with("items/") {
                 continue;
@@ -96,13 +108,20 @@ impl Bank {
                 },
             }
         }
-        bank.read_families(waiting, &mut found);
+        bank.read_families(waiting, &files, standard, &mut found);
         found.sort_by(|a, b| a.file.cmp(&b.file));
         (bank, found)
     }
 
     /// Reads families (path, id and text), each after the one it is like.
-    fn read_families(&mut self, mut waiting: Vec<(&str, String, &str)>, found: &mut Vec<FileProblem>) {
+    fn read_families(
+        &mut self,
+        mut waiting: Vec<(&str, String, &str)>,
+        files: &BTreeMap<&str, &[u8]>,
+        standard: &Self,
+        found: &mut Vec<FileProblem>,
+    ) {
+        let table = |name: &str| files.get(format!("families/{name}").as_str()).map(|bytes| decode(bytes).0);
         while !waiting.is_empty() {
             // Where none is free to be read (two are like each other), the rest is read as it is and says so.
             let blocked = |id: &String, text: &str| {
@@ -116,16 +135,30 @@ impl Bank {
             waiting = later;
             let now: Vec<(&str, String, &str)> = now;
             for (path, id, text) in now {
-                let find = |like: &str| {
-                    self.plans.iter().map(|plan| &plan.family).find(|other| other.id == like && like != id)
+                let mut tell = |file: &str, text: &str, problem: Problem| {
+                    found.push(FileProblem { file: file.into(), report: problem.report(file, text), problem });
                 };
-                match Family::read_beside(&id, text, find).and_then(Plan::new) {
+                let known = self.plans.iter().filter(|plan| plan.family.id != id).chain(&standard.plans);
+                let find = |like: &str| known.clone().map(|plan| &plan.family).find(|other| other.id == like);
+                let family = match Family::read_whole(&id, text, find, table) {
+                    Ok(family) => family,
+                    Err(problems) => {
+                        for problem in problems {
+                            match problem.table {
+                                None => tell(path, text, problem.problem),
+                                Some(name) => tell(
+                                    &format!("families/{name}"),
+                                    &table(&name).unwrap_or_default(),
+                                    problem.problem,
+                                ),
+                            }
+                        }
+                        continue;
+                    }
+                };
+                match Plan::new(family) {
                     Ok(plan) => self.plans.push(plan),
-                    Err(problems) => found.extend(problems.into_iter().map(|problem| FileProblem {
-                        file: path.into(),
-                        report: problem.report(path, text),
-                        problem,
-                    })),
+                    Err(problems) => problems.into_iter().for_each(|problem| tell(path, text, problem)),
                 }
             }
         }

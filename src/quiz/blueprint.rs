@@ -36,7 +36,8 @@ use core::ops::Range;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, System, topics};
+use drivecourse_machine::{Kind, Problem, System, read_toml, schema, topics};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::{Spanned, Value as Toml};
 
@@ -57,34 +58,72 @@ pub const USUAL_CAUTIONS: [&str; 5] = [
      licensed people.",
 ];
 
-#[derive(Debug, Deserialize)]
+/// An exam: what every one of its papers is made of.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct File {
+#[schemars(title = "Exam")]
+pub(crate) struct File {
+    /// As a heading.
+    #[schemars(with = "String")]
     title: Spanned<String>,
+    /// Time allowed.
+    #[schemars(with = "u32", range(min = 1, max = 1440))]
     minutes: Spanned<u32>,
+    /// Share of the marks that passes, such as "70 %".
+    #[schemars(with = "schema::PlainValue")]
     pass: Spanned<Toml>,
+    /// Units of every paper whose person asks for no others.
+    #[schemars(with = "Option<System>")]
     units: Option<Spanned<String>>,
+    /// How far a paper's difficulty may lie from the mean, such as "10 %".
+    #[schemars(with = "Option<schema::PlainValue>")]
     band: Option<Spanned<Toml>>,
+    /// Families that the questions are about; all, if left out.
+    #[schemars(with = "Option<Vec<String>>", length(min = 1))]
     families: Option<Spanned<Vec<Spanned<String>>>>,
+    /// Printed above the questions; the usual cautions, if left out.
+    #[schemars(with = "Option<Vec<String>>", length(min = 1))]
     cautions: Option<Spanned<Vec<String>>>,
+    /// Says that papers do without a safety question by design.
     #[serde(default)]
     no_safety: bool,
+    /// Months after which a pass lapses; never, if left out.
+    #[schemars(with = "Option<u32>", range(min = 1, max = 600))]
     months: Option<Spanned<u32>>,
+    /// How answers are marked; as usual, if left out.
     marking: Option<MarkingFile>,
+    /// So many questions of a sort.
     #[serde(default)]
+    #[schemars(length(min = 1, max = 200))]
     row: Vec<RowFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// So many questions of one topic, of one skill, or of one item.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct RowFile {
+    /// Of this topic.
+    #[schemars(with = "Option<schema::TopicName>")]
     topic: Option<Spanned<String>>,
+    /// Or of this skill: the items' own word.
+    #[schemars(with = "Option<String>")]
     skill: Option<Spanned<String>>,
+    /// Or this item.
+    #[schemars(with = "Option<String>")]
     item: Option<Spanned<String>>,
+    /// How many.
+    #[schemars(with = "u32", range(min = 1, max = 200))]
     count: Spanned<u32>,
+    /// Only items worth so many marks.
+    #[schemars(with = "Option<u32>", range(min = 1))]
     marks: Option<Spanned<u32>>,
+    /// Marks that each of its questions counts for, whatever its own.
+    #[schemars(with = "Option<u32>", range(min = 1))]
     weight: Option<Spanned<u32>>,
+    /// Only questions whose difficulty lies between these two.
+    #[schemars(with = "Option<(f64, f64)>")]
     difficulty: Option<Spanned<(f64, f64)>>,
+    /// Only items that fail a paper which misses them.
     #[serde(default)]
     safety_only: bool,
 }
@@ -188,7 +227,7 @@ impl Blueprint {
     /// # Errors
     /// Every [`Problem`] found, in one pass.
     pub fn read(text: &str) -> Result<Self, Vec<Problem>> {
-        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+        let file: File = read_toml(text)?;
         let mut reader = Reader { problems: Vec::new() };
         if file.title.get_ref().trim().is_empty() || file.title.get_ref().chars().any(char::is_control) {
             reader.say(file.title.span(), "The title must be one line of text.", "Write title = \"...\".");

@@ -70,6 +70,7 @@ fn unknown(question: &Question, part: &Part, base: f64) -> String {
 pub fn sentence(cause: &Cause) -> String {
     match cause {
         Cause::Turn { relation, turn } => relation.get().turns()[*turn].says.to_owned(),
+        Cause::Own { says } => says.clone(),
         Cause::Unconverted { quantity, shown, wanted, .. } => format!(
             "You put the {} into the formula in {} where it wants {}.",
             quantity.get().name,
@@ -103,6 +104,7 @@ pub fn cause_name(cause: &Cause) -> String {
             let linked = relation.get();
             format!("{}: {}", linked.relation.id, linked.turns()[*turn].id)
         }
+        Cause::Own { says } => format!("own: {says}"),
         Cause::Unconverted { quantity, shown, wanted, .. } => {
             format!("{} left in {} for {}", quantity.get().id, unit_name(shown), unit_name(wanted))
         }

@@ -15,6 +15,9 @@
 //! text = "How hard does the slack strand pull?"
 //! ask = "chain.slack_tension"
 //! from = ["chain.mass", "chain.span", "chain.sag", "chain.incline"]
+//! wrong = [ # besides the registry's; `at` may name a step on the way, from which the error is carried on
+//!   { gives = "chain.slack_tension / 2", says = "That is the pull on one side plate." },
+//! ]
 //! ```
 //!
 //! A part asks for a quantity (`ask`), for the right order of steps (`order`), or for one of some
@@ -51,50 +54,83 @@
 
 use core::ops::Range;
 mod part;
+mod wrong;
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, topics};
+use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, read_toml, schema, topics};
+use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
 
 use crate::judge::Judge;
 use part::PartFile;
+pub use wrong::OwnTurn;
 
-#[derive(Debug, Deserialize)]
+/// Items: questions that can be asked about many machines.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct File {
+#[schemars(title = "Items")]
+pub(crate) struct File {
+    /// The items of this file.
     #[serde(default)]
     item: Vec<ItemFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// A question that can be asked about many machines.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct ItemFile {
+    /// Unique name: letters, figures and hyphens.
+    #[schemars(with = "String", regex(pattern = "^[A-Za-z0-9-]+$"))]
     id: Spanned<String>,
+    /// Topic it belongs to.
+    #[schemars(with = "schema::TopicName")]
     topic: Spanned<String>,
+    /// Skill it practises: your own word; exams may ask for it.
+    #[schemars(with = "String")]
     skill: Spanned<String>,
+    /// As a heading.
     title: String,
+    /// What the learner stands in front of; {machine} and {name.of-a-quantity} are filled in.
+    #[schemars(with = "String")]
     text: Spanned<String>,
+    /// Picture to draw from the machine.
+    #[schemars(with = "Option<String>")]
     figure: Option<Spanned<String>>,
+    /// Whether missing it fails a paper.
     #[serde(default)]
     safety: bool,
+    /// Families it may be asked about; every one that fits, if left out.
     #[serde(default)]
+    #[schemars(with = "Vec<String>")]
     families: Vec<Spanned<String>>,
+    /// Faults of which the machine must have one; "none" stands for a sound machine.
     #[serde(default)]
+    #[schemars(with = "Vec<String>")]
     faults: Vec<Spanned<String>>,
+    /// Bounds on the machine that keep the question sensible.
     #[serde(default)]
     when: Vec<WhenFile>,
+    /// What is asked, part by part.
     part: Vec<PartFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// A bound on the machine.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct WhenFile {
+    /// The quantity that is bounded.
+    #[schemars(with = "schema::QuantityName")]
     quantity: Spanned<String>,
+    /// Least value.
+    #[schemars(with = "Option<schema::PlainValue>")]
     at_least: Option<Spanned<Toml>>,
+    /// Largest value.
+    #[schemars(with = "Option<schema::PlainValue>")]
     at_most: Option<Spanned<Toml>>,
 }
 
@@ -163,6 +199,8 @@ pub struct PartSpec {
     pub marks: u32,
     /// Hints, one step at a time, before those the worked solution gives by itself.
     pub hints: Vec<String>,
+    /// Wrong turns of the author's own, besides those of the registry.
+    pub wrong: Arc<[OwnTurn]>,
 }
 
 impl PartSpec {
@@ -210,6 +248,15 @@ pub struct Item {
     pub parts: Vec<PartSpec>,
     /// Where the item stands in its file, in bytes.
     pub span: Range<usize>,
+    /// Where it names its picture, families and faults, in bytes.
+    pub named: Vec<(String, Range<usize>)>,
+}
+
+impl Item {
+    /// Where the item names its picture, a family or a fault; where it stands itself, if it does not.
+    pub fn place(&self, name: &str) -> Range<usize> {
+        self.named.iter().find(|(known, _)| known == name).map_or_else(|| self.span.clone(), |(_, span)| span.clone())
+    }
 }
 
 impl Item {
@@ -224,7 +271,7 @@ impl Item {
 /// # Errors
 /// Every [`Problem`] found, in one pass.
 pub fn read_items(text: &str) -> Result<Vec<Item>, Vec<Problem>> {
-    let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+    let file: File = read_toml(text)?;
     let mut reader = Reader { problems: Vec::new(), seen: BTreeMap::new() };
     let items: Vec<Item> = file.item.into_iter().filter_map(|item| reader.item(item)).collect();
     if reader.problems.is_empty() { Ok(items) } else { Err(reader.problems) }
@@ -288,6 +335,9 @@ impl Reader {
         }
         (self.problems.len() == before).then(|| Item {
             span: file.id.span(),
+            named: (file.figure.iter().chain(&file.families).chain(&file.faults))
+                .map(|name| (name.get_ref().clone(), name.span()))
+                .collect(),
             id: file.id.into_inner(),
             topic: file.topic.into_inner(),
             skill: file.skill.into_inner(),
@@ -311,7 +361,16 @@ impl Reader {
                 other => other.to_string(),
             };
             if quantity.get().kind == Kind::Choice {
-                return quantity.get().choices.iter().position(|choice| *choice == text).map(|index| index as f64);
+                let choices = quantity.get().choices;
+                let found = choices.iter().position(|choice| *choice == text);
+                if found.is_none() {
+                    self.say(
+                        value.span(),
+                        format!("{text:?} is none of the possibilities of {}.", quantity.get().id),
+                        format!("Choose one of: {}.", choices.join(", ")),
+                    );
+                }
+                return found.map(|index| index as f64);
             }
             match amount::read(&text, &Wanted::new(quantity.get().kind)) {
                 Ok(read) => Some(read.base),

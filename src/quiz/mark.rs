@@ -187,7 +187,7 @@ fn mark_part(
             // Diagnose against the person's own earlier number where there is one.
             let mut causes = match &again {
                 None => foreseen(predicted, *base),
-                Some(again) => foreseen(&foreseen_again(question, again), *base),
+                Some(again) => foreseen(&foreseen_again(question, part, again), *base),
             };
             if causes.is_empty() && again.is_some() {
                 causes = foreseen(predicted, *base);
@@ -257,8 +257,8 @@ fn from_own(question: &Question, part: &Part, own: &[Option<f64>]) -> Option<Vec
 }
 
 /// The wrong answers foreseen from the person's own earlier number: those that differ from what is right from it.
-fn foreseen_again(question: &Question, again: &[Key]) -> Vec<predict::Predicted> {
-    let mut predicted = predict::wrong_turns(&again[0], &question.case.values, question.system);
+fn foreseen_again(question: &Question, part: &Part, again: &[Key]) -> Vec<predict::Predicted> {
+    let mut predicted = predict::wrong_turns(&again[0], &part.own, &question.case.values, question.system);
     predicted.retain(|wrong| !wrong.is_inside(again));
     predicted
 }

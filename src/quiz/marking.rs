@@ -17,7 +17,8 @@
 //! * results on the way count each once, from the person's own earlier numbers as well; the final answer is none of them.
 
 use drivecourse_machine::amount::{self, Amount, Wanted};
-use drivecourse_machine::{Figures, Kind, Path, Problem, QuantityId, System};
+use drivecourse_machine::{Figures, Kind, Path, Problem, QuantityId, System, schema};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::{Spanned, Value as Toml};
 
@@ -71,27 +72,46 @@ pub struct Marking {
     pub method: Option<f64>,
 }
 
-#[derive(Debug, Deserialize)]
+/// How answers are marked.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct MarkingFile {
+    /// What a near miss earns.
     partial: Option<PartialFile>,
+    /// With how many figures an answer is to be written.
+    #[schemars(with = "Option<QuotedFile>")]
     figures: Option<Spanned<QuotedFile>>,
+    /// Whether an answer must have its unit: "must" or "may".
+    #[schemars(with = "Option<String>", regex(pattern = "^(must|may)$"))]
     unit: Option<Spanned<String>>,
+    /// Share of the marks for right results on the way, such as "50 %".
+    #[schemars(with = "Option<schema::PlainValue>")]
     method: Option<Spanned<Toml>>,
 }
 
-#[derive(Debug, Deserialize)]
+/// What a near miss earns.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct PartialFile {
+    /// Up to so many tolerances off.
+    #[schemars(with = "f64", range(min = 1, max = 10))]
     within: Spanned<f64>,
+    /// Share of the marks, such as "50 %".
+    #[schemars(with = "schema::PlainValue")]
     earns: Spanned<Toml>,
 }
 
-#[derive(Debug, Deserialize)]
+/// With how many figures an answer is to be written.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct QuotedFile {
+    /// At least so many.
+    #[schemars(range(min = 1, max = 12))]
     least: u8,
+    /// At most so many.
+    #[schemars(range(min = 1, max = 12))]
     most: u8,
+    /// Marks that other ones cost.
     #[serde(default = "one")]
     costs: u32,
 }

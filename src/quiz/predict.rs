@@ -2,6 +2,7 @@
 
 use drivecourse_machine::{Conversion, Face, Kind, QuantityId, Registry, RelationId, Slip, System, Unit};
 
+use crate::item::OwnTurn;
 use crate::question::Key;
 use crate::tolerance;
 
@@ -36,6 +37,11 @@ pub enum Cause {
     DecimalPoint(i32),
     /// The sign is the wrong way round.
     Sign,
+    /// A wrong turn of the item's author.
+    Own {
+        /// What it says.
+        says: String,
+    },
     /// An instrument was misread.
     Misread(Slip),
     /// A machine that must stop was called fit to run.
@@ -65,27 +71,34 @@ impl Predicted {
     }
 }
 
-/// Every wrong turn on the way of `key`, each carried to the end: the registry's own, and values
-/// put into a formula in the wrong unit. `truth` supplies what a wrong turn needs beyond the givens.
+/// Every wrong turn on the way of `key`, each carried to the end: the registry's, values put into a formula in the
+/// wrong unit, and the author's `own`. `truth` supplies what a wrong turn needs beyond the givens.
 ///
 /// Two that give the same answer are both kept: they differ in other cases.
-pub fn wrong_turns(key: &Key, truth: &[f64], system: System) -> Vec<Predicted> {
+pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], system: System) -> Vec<Predicted> {
     let mut out = Vec::new();
     let seeing = Registry::get().seeing(system);
+    // What a wrong turn looks up beyond the givens, a person would see too.
+    let look_up = |known: &mut [f64], at: usize| {
+        if known[at].is_nan() {
+            let seen = seeing[at].see(truth[at]);
+            known[at] = if seen.is_nan() { truth[at] } else { seen };
+        }
+    };
     let mut known = key.values.clone();
     let mut carry = Carry { key, values: key.values.clone(), system };
     for (place, step) in key.path.steps.iter().enumerate() {
         let linked = step.get();
         for turn in 0..linked.turns().len() {
-            // What a wrong turn looks up beyond the givens, a person would see too.
-            for at in linked.turns_at[turn].iter().map(|at| usize::from(*at)) {
-                if known[at].is_nan() {
-                    let seen = seeing[at].see(truth[at]);
-                    known[at] = if seen.is_nan() { truth[at] } else { seen };
-                }
-            }
+            linked.turns_at[turn].iter().for_each(|at| look_up(&mut known, usize::from(*at)));
             if let Some(wrong) = linked.eval_turn(turn, &known) {
                 out.extend(carry.on(place, wrong, Cause::Turn { relation: *step, turn }));
+            }
+        }
+        for turn in own.iter().filter(|turn| turn.at == linked.gives) {
+            turn.gives.inputs().iter().for_each(|id| look_up(&mut known, id.index()));
+            if let Some(wrong) = turn.gives.value(&known) {
+                out.extend(carry.on(place, wrong, Cause::Own { says: turn.says.clone() }));
             }
         }
         for Conversion { quantity, shown, wanted } in linked.conversions(system).iter().copied() {

@@ -1,8 +1,11 @@
 //! A question: an item put about one machine, with its key and the wrong answers it foresees.
 
-use drivecourse_machine::face::feeler_leaves;
-use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, System, amount};
+use std::sync::Arc;
 
+use drivecourse_machine::face::feeler_leaves;
+use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, Stated, System, amount};
+
+use crate::item::OwnTurn;
 use crate::letter;
 use crate::predict::{self, Cause, Predicted};
 use crate::setting::Harmless;
@@ -30,6 +33,8 @@ pub struct Part {
     pub givens: Vec<(QuantityId, f64)>,
     /// Earlier parts it builds on: the quantity and the part's place.
     pub carried: Vec<(QuantityId, usize)>,
+    /// Wrong turns of the item's author.
+    pub own: Arc<[OwnTurn]>,
     /// Marks for a right answer.
     pub marks: u32,
     /// Steps, unit changes, tables and inverse steps on the way: what papers are balanced on.
@@ -91,6 +96,8 @@ pub struct Question {
     pub text: String,
     /// The parts.
     pub parts: Vec<Part>,
+    /// Values that are the plant's own, with where they stand.
+    pub stated: Arc<[Stated]>,
 }
 
 /// The key by every path, the first one first; paths without a result are left out, unless it is the first.
@@ -189,6 +196,11 @@ impl Question {
         }
         let unit = quantity.get().unit(self.system);
         unit.to_base(quantity.get().display(self.system).figures.round(unit.from_base(value)))
+    }
+
+    /// What the plant says of `quantity` with a source of its own, if it does.
+    pub fn stated(&self, quantity: QuantityId) -> Option<&Stated> {
+        self.stated.iter().find(|stated| stated.quantity == quantity)
     }
 
     /// Marks that can be earned.

@@ -14,7 +14,8 @@ use core::ops::Range;
 use std::collections::BTreeMap;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, System};
+use drivecourse_machine::{Problem, System, read_toml};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::Spanned;
 
@@ -48,20 +49,34 @@ pub struct Roster {
     pub people: Vec<Person>,
 }
 
-#[derive(Debug, Deserialize)]
+/// A roster: who sits a paper.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct File {
+#[schemars(title = "Roster")]
+pub(crate) struct File {
+    /// The candidates.
     #[serde(default)]
     person: Vec<PersonFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// One candidate.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct PersonFile {
+    /// Short and unique: letters, figures, hyphen, underscore, point.
+    #[schemars(with = "String", regex(pattern = "^[A-Za-z0-9._-]+$"))]
     id: Spanned<String>,
+    /// As it is printed.
+    #[schemars(with = "String")]
     name: Spanned<String>,
+    /// Shift or class, if any.
+    #[schemars(with = "Option<String>")]
     group: Option<Spanned<String>>,
+    /// Units of the person's paper, if other than the exam's.
+    #[schemars(with = "Option<System>")]
     units: Option<Spanned<String>>,
+    /// How the person's paper is printed, if not as usual: "large".
+    #[schemars(with = "Option<String>")]
     print: Option<Spanned<String>>,
 }
 
@@ -73,7 +88,7 @@ impl Roster {
     /// # Errors
     /// Every [`Problem`] found, in one pass.
     pub fn read_toml(text: &str) -> Result<Self, Vec<Problem>> {
-        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+        let file: File = read_toml(text)?;
         let mut reader = Reader::default();
         let open = |field: Spanned<String>| {
             let span = field.span();
@@ -101,6 +116,8 @@ impl Roster {
         if let Some((_, at)) = table.unclosed {
             reader.say(at..at + 1, "This quotation mark is never closed.", "Close it, or double it inside a cell.");
         }
+        let first = text.find(|c: char| !c.is_whitespace() && c != '\u{feff}').unwrap_or(0);
+        let headings = first..first + text[first..].lines().next().map_or(0, str::len);
         for wanted in ["id", "name"] {
             if table.column(wanted).is_none() {
                 let near = nearest(wanted, table.headings.iter().map(String::as_str));
@@ -108,14 +125,16 @@ impl Roster {
                     || "Let the first row read id,name,group,units.".to_owned(),
                     |near| format!("Did you mean it by {near:?}?"),
                 );
-                reader.problems.push(Problem::whole(format!("The roster has no column {wanted:?}."), mend));
+                reader.say(headings.clone(), format!("The roster has no column {wanted:?}."), mend);
             }
         }
         for (place, heading) in table.headings.iter().enumerate() {
             if COLUMNS.contains(&heading.as_str()) && table.headings[..place].contains(heading) {
-                reader
-                    .problems
-                    .push(Problem::whole(format!("The roster has two columns {heading:?}."), "Take one of them out."));
+                reader.say(
+                    headings.clone(),
+                    format!("The roster has two columns {heading:?}."),
+                    "Take one of them out.",
+                );
             }
         }
         if !reader.problems.is_empty() {

@@ -155,6 +155,7 @@ impl<'a> Setting<'a> {
             system: self.system,
             text: self.item.text.clone(),
             parts: Vec::new(),
+            stated: self.plan.family.stated.clone(),
             case,
         };
         for (index, part) in self.item.parts.iter().enumerate() {
@@ -198,6 +199,7 @@ impl<'a> Setting<'a> {
             text: spec.text.clone(),
             givens: Vec::new(),
             carried: Vec::new(),
+            own: spec.wrong.clone(),
             marks: spec.marks,
             difficulty: 1.0,
             body: Body::Order { shown: Vec::new(), right: Vec::new(), because: String::new() },
@@ -221,7 +223,7 @@ impl<'a> Setting<'a> {
                 let keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
                     Unsettled::NoMachine(format!("a step of part {} has no result: {error}", index + 1))
                 })?;
-                let predicted = predict::wrong_turns(&keys[0], &question.case.values, self.system);
+                let predicted = predict::wrong_turns(&keys[0], &spec.wrong, &question.case.values, self.system);
                 part.difficulty = difficulty(&self.paths[index][0], self.system);
                 part.body = Body::Quantity { asked: *asked, keys, predicted };
             }

@@ -162,7 +162,7 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
     let part = &question.parts[index];
     let key = part.key();
     let steps = key.map_or_else(Vec::new, |key| {
-        let working = Working::write(&key.path, &key.values, question.system);
+        let working = Working::write(&key.path, &key.values, question.system).with(&question.stated);
         (working.lines.into_iter())
             .map(|line| {
                 let left = left_of(&line);
@@ -175,7 +175,8 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
                     symbols: Trusted::made_by_us(line.symbols_mathml),
                     numbers: Trusted::made_by_us(numbers_line(left, &line.numbers)),
                     result: right_of(left, &line.result),
-                    source: line.source.to_string(),
+                    source: line.own.iter().map(|own| format!("{own}; ")).collect::<String>()
+                        + &line.source.to_string(),
                 }
             })
             .collect()

@@ -44,9 +44,14 @@ impl Family {
             self.pool = other.pool.clone();
             self.pool.iter_mut().for_each(|row| row.retain(|(id, _)| !own.contains(id)));
             self.pool.retain(|row| !row.is_empty());
+            if !self.pool.is_empty() {
+                self.machines = other.machines.clone();
+            }
         }
         let pooled: Vec<_> = self.pool.first().into_iter().flatten().map(|(id, _)| *id).collect();
         let own: Vec<_> = self.roots.iter().map(|(id, _)| *id).chain(pooled).collect();
+        let stated = other.stated.iter().filter(|stated| !own.contains(&stated.quantity)).cloned();
+        self.stated = self.stated.iter().cloned().chain(stated).collect();
         self.roots.extend(other.roots.iter().filter(|(id, _)| !own.contains(id)).cloned());
         self.roots.sort_by_key(|(id, _)| *id);
 

@@ -1,48 +1,95 @@
 //! Parts of items, as they are written.
 
-use drivecourse_machine::{Face, Known, QuantityId};
+use drivecourse_machine::{Face, Known, QuantityId, schema};
+use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 
+use super::wrong::WrongFile;
 use super::{Ask, PartSpec, Reader};
 use crate::judge::{Call, Finding, Judge};
 
-#[derive(Debug, Deserialize)]
+/// One part of an item: it asks in exactly one way.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct PartFile {
+    /// The question, with {machine} and {name.of-a-quantity} filled in.
+    #[schemars(with = "String")]
     text: Spanned<String>,
-    ask: Option<Spanned<String>>,
+    /// The quantity asked for.
+    #[schemars(with = "Option<schema::QuantityName>")]
+    pub(super) ask: Option<Spanned<String>>,
+    /// What is given and needed.
     #[serde(default)]
-    from: Vec<Spanned<String>>,
+    #[schemars(with = "Vec<schema::QuantityName>")]
+    pub(super) from: Vec<Spanned<String>>,
+    /// What is shown besides, though not needed.
     #[serde(default)]
+    #[schemars(with = "Vec<schema::QuantityName>")]
     also: Vec<Spanned<String>>,
+    /// Methods that the question names; left out, every accepted method is right.
     #[serde(default)]
-    by: Vec<Spanned<String>>,
+    #[schemars(with = "Vec<schema::RelationName>")]
+    pub(super) by: Vec<Spanned<String>>,
+    /// Wrong turns of your own, besides those that the program knows.
+    #[serde(default)]
+    wrong: Vec<WrongFile>,
+    /// A reading off the face of its instrument.
+    #[schemars(with = "Option<schema::QuantityName>")]
     read: Option<Spanned<String>>,
+    /// Steps in their right order: they are shown shuffled.
+    #[schemars(with = "Option<Vec<String>>", length(min = 3, max = 12))]
     order: Option<Spanned<Vec<String>>>,
+    /// Statements of which one is right.
+    #[schemars(with = "Option<Vec<String>>", length(min = 2))]
     pick: Option<Spanned<Vec<String>>>,
+    /// Number of the right statement, counted from 1.
+    #[schemars(with = "Option<usize>", range(min = 1))]
     right: Option<Spanned<usize>>,
+    /// Readings from which a fault is told.
+    #[schemars(with = "Option<Vec<schema::QuantityName>>")]
     diagnose: Option<Spanned<Vec<Spanned<String>>>>,
+    /// Worked out from what is shown, and weighed in the diagnosis too.
     #[serde(default)]
+    #[schemars(with = "Vec<schema::QuantityName>")]
     weigh: Vec<Spanned<String>>,
+    /// Faults to choose from.
     #[serde(default)]
     among: Vec<String>,
+    /// Numbers of which one is wrong.
+    #[schemars(with = "Option<Vec<schema::QuantityName>>")]
     odd: Option<Spanned<Vec<Spanned<String>>>>,
+    /// Findings that call for more than acceptance.
+    #[schemars(with = "Option<Vec<FindingFile>>")]
     decide: Option<Spanned<Vec<FindingFile>>>,
+    /// Asks what decides it, after a decision.
+    #[schemars(with = "Option<bool>")]
     reason: Option<Spanned<bool>>,
+    /// Why the answer is right: shown afterwards.
     #[serde(default)]
     because: String,
+    /// Marks for a right answer; 1 if left out.
+    #[schemars(with = "Option<u32>", range(min = 1, max = 20))]
     marks: Option<Spanned<u32>>,
+    /// Hints, one at a time, before those that the program gives.
     #[serde(default)]
     hints: Vec<String>,
 }
 
-#[derive(Debug, Deserialize)]
+/// A finding, and what it calls for.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct FindingFile {
+    /// The verdict.
+    #[schemars(with = "schema::QuantityName")]
     on: Spanned<String>,
+    /// What it comes to.
+    #[schemars(with = "String")]
     when: Spanned<String>,
+    /// What is done then: adjust or stop.
+    #[schemars(with = "String", extend("enum" = ["adjust", "stop"]))]
     call: Spanned<String>,
+    /// Why, as a sentence without a full stop.
     reason: String,
 }
 
@@ -75,8 +122,16 @@ impl Reader {
             None => 1,
         };
         let (text, hints) = (part.text.get_ref().clone(), part.hints.clone());
+        let mut wrong = Vec::new();
+        if part.ask.is_none()
+            && let Some(turn) = part.wrong.first()
+        {
+            self.say(turn.says.span(), "Wrong turns belong to a part with `ask`.", "Take `wrong` out of this part.");
+        }
         let ask = if part.ask.is_some() {
-            self.quantity_part(&part)?
+            let ask = self.quantity_part(&part)?;
+            wrong = self.wrong_turns(&part.wrong, &ask);
+            ask
         } else if let Some(name) = &part.read {
             self.read_part(name)?
         } else if let Some(order) = part.order {
@@ -101,7 +156,7 @@ impl Reader {
         } else {
             Ask::Judge(self.judge_part(part, before)?)
         };
-        Some(PartSpec { text, ask, marks, hints })
+        Some(PartSpec { text, ask, marks, hints, wrong: wrong.into() })
     }
 
     fn quantities(&mut self, names: &[Spanned<String>]) -> Option<Vec<QuantityId>> {

@@ -1,0 +1,52 @@
+//! The arguments of the commands for authors: types only, as in `cli.rs`.
+
+use std::path::PathBuf;
+
+use clap::{Args, ValueEnum};
+
+/// Options of `new`.
+#[derive(Debug, Args)]
+pub(crate) struct New {
+    /// Folder to make
+    pub(crate) folder: PathBuf,
+    /// Topics, such as chain,heat [default: mount,chain,load,heat]
+    #[arg(long, value_name = "TOPICS", value_delimiter = ',')]
+    pub(crate) topic: Vec<String>,
+    /// The program's family that your drive is a variation of
+    #[arg(long, value_name = "FAMILY", default_value = "quarry-conveyor")]
+    pub(crate) like: String,
+}
+
+/// A kind of file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Sort {
+    /// Drive families: scenarios/families/*.toml
+    Family,
+    /// Items: scenarios/items/*.toml
+    Item,
+    /// Exams: scenarios/exams/*.toml
+    Exam,
+    /// Rosters: scenarios/rosters/*.toml
+    Roster,
+    /// A module's own settings: module.toml
+    Module,
+}
+
+/// Options of `schema`.
+#[derive(Debug, Args)]
+pub(crate) struct Schema {
+    /// The kind of file
+    #[arg(value_enum, value_name = "KIND")]
+    pub(crate) sort: Option<Sort>,
+    /// Folder to write into; without a kind, all of them
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: Option<PathBuf>,
+}
+
+/// Options of `manual`.
+#[derive(Debug, Args)]
+pub(crate) struct Manual {
+    /// Folder for the pages; an earlier manual there is replaced
+    #[arg(long, value_name = "FOLDER", default_value = "manual")]
+    pub(crate) out: PathBuf,
+}

@@ -1,0 +1,198 @@
+//! `new`: a module of one's own, whole for every topic, and broken in three hundred ways.
+
+use std::collections::BTreeMap;
+
+use serde_json::Value;
+
+use crate::{Place, plain};
+
+const TOPICS: [&str; 12] =
+    ["mount", "oil", "drive", "chain", "load", "heat", "align", "fasten", "start", "vibrate", "noise", "follow"];
+
+#[test]
+fn a_module_of_each_topic_builds_makes_papers_and_grades() {
+    let place = Place::new();
+    for topic in TOPICS {
+        let said = place.run(&["new", topic, "--topic", topic]).done();
+        assert!(said.contains("drivecourse check --module"), "{said}");
+        place.run(&["check", "--module", topic]).done();
+        let (course, exam) = (format!("{topic}-course"), format!("{topic}-exam"));
+        let built = place.run(&["build", "--module", topic, "--out", &course]);
+        assert_eq!(built.err, "", "{topic}: nothing to warn of");
+        assert!(built.done().contains("chapters in"));
+        let papers = ["papers", "--module", topic, "--roster", "first-group", "--secret", "secret", "--out", &exam];
+        assert!(place.run(&papers).done().contains("3 papers"));
+        let responses = format!("{exam}/responses.csv");
+        let graded = place.run(&["grade", &exam, &responses, "--module", topic]).done();
+        assert_eq!(graded.matches("Not passed").count(), 3, "nothing was answered: {graded}");
+        assert!(plain(&graded).contains("0.0 %"), "{graded}");
+    }
+}
+
+#[test]
+fn a_module_shows_its_own_limits_with_their_source_and_its_machines_by_name() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "mount,temperature"]).done();
+    assert!(place.text("plant/module.toml").contains("items = [\"mount\", \"heat\", \"safe-work\"]"));
+    let look =
+        place.run(&["look", "our-drive", "--seed", "7", "--module", "plant", "--paths", "--figures", "pictures"]);
+    let look = plain(&look.done());
+    assert!(look.contains("machine 7, after SC-0"), "{look}");
+    assert!(look.contains("largest gap allowed under a foot: 0.04 mm (our maintenance standard, section 3"), "{look}");
+    assert!(look.contains("How it follows") && look.contains("pictures in pictures: drive-side"), "{look}");
+    assert!(place.text("pictures/our-drive-7-drive-side.svg").starts_with("<svg"));
+    place.run(&["build", "--module", "plant", "--out", "course"]).done();
+    let formulas = place.text("course/formulas.html");
+    assert!(formulas.contains("our maintenance standard, section 3"), "a formula shows what a family states");
+    let spread = place.run(&["look", "our-drive", "--spread", "200", "--page", "spread.html", "--module", "plant"]);
+    let spread = plain(&spread.done());
+    assert!(spread.contains("mount.gap_limit") && spread.contains("always 0.0400 mm"), "{spread}");
+    let page = place.text("spread.html");
+    assert!(page.contains("<svg") && page.trim_end().ends_with("</html>"));
+    let json = place.run(&["look", "our-drive", "--spread", "50", "--json", "--module", "plant"]).done();
+    let json: Value = serde_json::from_str(&json).unwrap();
+    assert!(json["machines"].as_u64().unwrap() >= 49, "{json}");
+    place.run(&["new", "plant"]).refused(&["plant is there already and not empty"]);
+    place.run(&["new", "other", "--topic", "chian"]).refused(&["did you mean \"chain\"?"]);
+    assert!(place.is_empty("other"));
+}
+
+#[test]
+fn a_wrong_turn_of_ones_own_is_recognised() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "mount"]).done();
+    let practise = |answers: &str| {
+        let arguments = ["practise", "--module", "plant", "--item", "our-twist", "--count", "1", "--seed", "3"];
+        plain(&place.run_with(&arguments, answers.as_bytes()).done())
+    };
+    // The pads as shown: the side's sum instead of the diagonal's.
+    let shown = practise("q\n");
+    let height = |foot: usize| -> f64 {
+        let name = format!("height of the pad under foot {foot}: ");
+        let line = shown.lines().find_map(|line| line.trim().strip_prefix(&name)).unwrap_or_else(|| panic!("{shown}"));
+        line.split(' ').next().unwrap().replace('−', "-").parse().unwrap()
+    };
+    let wrong = height(1) + height(2) - height(3) - height(4);
+    let said = practise(&format!("{wrong:.2} mm\nq\n"));
+    assert!(said.contains("a diagonal runs from 1 to 3"), "{said}");
+}
+
+/// Every way in which a line is broken so that it cannot be right.
+fn mutations(file: &str, line: &str) -> Vec<String> {
+    let text = line.trim_start();
+    let mut out = Vec::new();
+    if text.is_empty() || text.starts_with('#') {
+        return out;
+    }
+    let replaced = |from: &str, to: &str| line.replacen(from, to, 1);
+    if file.ends_with(".toml") {
+        if let Some((key, _)) = text.split_once(" = ").filter(|(key, _)| !key.contains(['{', ' '])) {
+            let misspelt = match key.strip_suffix('"') {
+                Some(quoted) => format!("{quoted}q\""),
+                None => format!("{key}q"),
+            };
+            out.push(replaced(key, &misspelt));
+            out.push(replaced(" = ", " "));
+            out.push(replaced(" = ", " = = "));
+            let names =
+                ["ask", "quantity", "topic", "like", "machines", "figure", "skill", "items", "from", "at_least"];
+            // A skill of an item is the author's own word; an exam's must be one that items have.
+            let free = key == "skill" && file.contains("items") || key == "at_least" && !line.contains("too slack");
+            if names.contains(&key) && !free {
+                out.push(replaced("\",", "q\",").replacen("\"]", "q\"]", 1));
+                out.push(match line.split_once('#').map_or(line, |(written, _)| written).rfind('"') {
+                    Some(at) => format!("{}q{}", &line[..at], &line[at..]),
+                    None => String::new(),
+                });
+            }
+            for unit in [" %\"", " mm\"", " °C\"", "°\""] {
+                out.push(replaced(unit, " parsecs\""));
+            }
+            if matches!(key, "marks" | "count" | "minutes" | "right") {
+                out.push(format!("{key} = 0"));
+                out.push(format!("{key} = \"three\""));
+            }
+        }
+        if let Some(at) = line.split('#').next().unwrap().rfind('"') {
+            out.push(format!("{}{}", &line[..at], &line[at + 1..]));
+        }
+        if text.starts_with('[') {
+            out.push(replaced("]", "q]"));
+            out.push(replaced("]", ""));
+        }
+        out.push(replaced("gives = \"", "gives = \"qq + "));
+        out.push(replaced("{machine}", "{engine}"));
+    } else if file.ends_with(".csv") {
+        out.push(format!("{line},more"));
+        out.push(format!("\"{line}"));
+        if !text.starts_with("machine") && file.contains("our-drive") {
+            // The third cell is a length.
+            let cells: Vec<&str> = line.split(',').collect();
+            out.push(line.replacen(&format!(",{},", cells[2]), ",long,", 1));
+            out.push(line.replacen(&format!(",{},", cells[2]), ",,", 1));
+        } else if text.starts_with("machine") {
+            out.push(replaced("[mm]", "[s]"));
+            out.push(replaced("chain.size", "chain.sise"));
+        } else if !text.starts_with("id") {
+            out.push(replaced(",", ""));
+            out.push(replaced("P0", "P 0"));
+        }
+    } else {
+        out.push(replaced("item = \"", "item = \"q"));
+        out.push(replaced("item =", "itme ="));
+        out.push(replaced("family = \"", "family = \"q"));
+        out.push(replaced("name = \"", "name = \"q"));
+        out.push(replaced("```practice", "```practise"));
+        out.push(replaced("```figure", "```figur"));
+        out.push(replaced("seed = 7", "seed = seven"));
+        out.push(replaced("Write here", "[Write](nowhere.md) here"));
+    }
+    out.retain(|mutated| mutated != line && !mutated.is_empty());
+    out
+}
+
+#[test]
+fn three_hundred_broken_modules_are_refused_at_the_broken_line() {
+    const FILES: [&str; 7] = [
+        "module.toml",
+        "book/our-drive.md",
+        "scenarios/families/our-drive.toml",
+        "scenarios/families/our-drive.csv",
+        "scenarios/items/our-items.toml",
+        "scenarios/exams/first-check.toml",
+        "scenarios/rosters/first-group.csv",
+    ];
+    let place = Place::new();
+    place.run(&["new", "plant"]).done();
+    let mut all = Vec::new();
+    for file in FILES {
+        let text = place.text(&format!("plant/{file}"));
+        for (number, line) in text.lines().enumerate() {
+            all.extend(mutations(file, line).into_iter().map(|mutated| (file, number, mutated)));
+        }
+    }
+    assert!(all.len() >= 300, "{} mutations", all.len());
+    let step = all.len() as f64 / 300.0;
+    let mut met: BTreeMap<&str, usize> = BTreeMap::new();
+    let mut missed = Vec::new();
+    for (file, number, mutated) in (0..300).map(|place| &all[(place as f64 * step) as usize]) {
+        let path = format!("plant/{file}");
+        let good = place.text(&path);
+        let lines: Vec<&str> =
+            good.lines().enumerate().map(|(at, line)| if at == *number { mutated } else { line }).collect();
+        place.write(&path, lines.join("\n") + "\n");
+        let ran = place.run(&["check", "--json", "--module", "plant"]);
+        place.write(&path, good);
+        let json: Value = serde_json::from_str(&ran.out).unwrap_or_else(|error| panic!("{error}: {}", ran.err));
+        let near = |problem: &Value| {
+            let line = problem["line"].as_u64().unwrap_or(0) as i64;
+            problem["file"] == path.as_str() && (line - (*number as i64 + 1)).abs() <= 1
+        };
+        if ran.code != 1 || !json["problems"].as_array().unwrap().iter().any(near) {
+            missed.push(format!("{path}:{}: {mutated}\n{}", number + 1, json["problems"]));
+        }
+        *met.entry(file).or_default() += 1;
+    }
+    assert!(missed.is_empty(), "{} of 300 were missed:\n{}", missed.len(), missed.join("\n\n"));
+    assert_eq!(met.len(), FILES.len(), "every file was broken: {met:?}");
+}
