@@ -170,8 +170,8 @@ pub(crate) fn forget(options: &cli::Forget) -> Result<()> {
         "taken out: {} papers, {} answers, {} changed marks; totals are kept",
         removed.papers, removed.answers, removed.changed
     ))?;
-    files::say(format!(
-        "papers, keys, response files, results and copies of the records are not touched: remove those yourself"
-    ))?;
+    files::say(
+        "papers, keys, response files, results and copies of the records are not touched: remove those yourself",
+    )?;
     Ok(())
 }

@@ -74,7 +74,7 @@ named! {
         ] })
     };
     /// Quantities with their values.
-    Values = |_| values(|quantity| value(quantity));
+    Values = |_| values(value);
     /// Quantities with their values, each with the source it may have.
     FixedValues = |_| values(|quantity| {
         let text = json!({ "type": "string", "minLength": 1 });

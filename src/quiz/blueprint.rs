@@ -87,10 +87,10 @@ pub(crate) struct File {
     /// Says that papers do without a safety question by design.
     #[serde(default)]
     no_safety: bool,
-    /// For how many months a pass holds; for ever, if left out.
+    /// Months after which a pass lapses; never, if left out.
     #[schemars(with = "Option<u32>", range(min = 1, max = 600))]
     months: Option<Spanned<u32>>,
-    /// How answers are marked; the usual way, if left out.
+    /// How answers are marked; as usual, if left out.
     marking: Option<MarkingFile>,
     /// So many questions of a sort.
     #[serde(default)]
@@ -117,10 +117,10 @@ struct RowFile {
     /// Only items worth so many marks.
     #[schemars(with = "Option<u32>", range(min = 1))]
     marks: Option<Spanned<u32>>,
-    /// Every question of the row is worth so many marks; as its item says, if left out.
+    /// Marks that each of its questions counts for, whatever its own.
     #[schemars(with = "Option<u32>", range(min = 1))]
     weight: Option<Spanned<u32>>,
-    /// Only questions of a difficulty between these.
+    /// Only questions whose difficulty lies between these two.
     #[schemars(with = "Option<(f64, f64)>")]
     difficulty: Option<Spanned<(f64, f64)>>,
     /// Only items that fail a paper which misses them.

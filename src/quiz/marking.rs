@@ -72,44 +72,46 @@ pub struct Marking {
     pub method: Option<f64>,
 }
 
-/// How answers are marked, where it is not the usual way.
+/// How answers are marked.
 #[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct MarkingFile {
-    /// Part of the marks for an answer somewhat beyond the tolerance.
+    /// What a near miss earns.
     partial: Option<PartialFile>,
-    /// How many figures an answer is quoted to.
+    /// With how many figures an answer is to be written.
     #[schemars(with = "Option<QuotedFile>")]
     figures: Option<Spanned<QuotedFile>>,
-    /// What becomes of an answer without its unit.
-    #[schemars(with = "Option<String>")]
+    /// Whether an answer must have its unit: "must" or "may".
+    #[schemars(with = "Option<String>", regex(pattern = "^(must|may)$"))]
     unit: Option<Spanned<String>>,
-    /// Share of the marks that the method earns.
+    /// Share of the marks for right results on the way, such as "50 %".
     #[schemars(with = "Option<schema::PlainValue>")]
     method: Option<Spanned<Toml>>,
 }
 
-/// Part of the marks for an answer somewhat beyond the tolerance.
+/// What a near miss earns.
 #[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct PartialFile {
-    /// Up to so many tolerances.
-    #[schemars(with = "f64")]
+    /// Up to so many tolerances off.
+    #[schemars(with = "f64", range(min = 1, max = 10))]
     within: Spanned<f64>,
-    /// The share that it earns.
+    /// Share of the marks, such as "50 %".
     #[schemars(with = "schema::PlainValue")]
     earns: Spanned<Toml>,
 }
 
-/// How many figures an answer is quoted to.
+/// With how many figures an answer is to be written.
 #[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct QuotedFile {
-    /// Fewest figures.
+    /// At least so many.
+    #[schemars(range(min = 1, max = 12))]
     least: u8,
-    /// Most figures.
+    /// At most so many.
+    #[schemars(range(min = 1, max = 12))]
     most: u8,
-    /// Marks that it costs.
+    /// Marks that other ones cost.
     #[serde(default = "one")]
     costs: u32,
 }

@@ -75,7 +75,7 @@ struct PersonFile {
     /// Units of the person's paper, if other than the exam's.
     #[schemars(with = "Option<System>")]
     units: Option<Spanned<String>>,
-    /// How the person's paper is printed.
+    /// How the person's paper is printed, if not as usual: "large".
     #[schemars(with = "Option<String>")]
     print: Option<Spanned<String>>,
 }

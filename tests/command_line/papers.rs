@@ -133,12 +133,13 @@ fn gives_nothing_away(record: &Value, paper: &Value, graded: &Value, html: &str)
     for secret in secrets {
         assert!(!lower.contains(&secret.to_lowercase()), "{id}'s paper holds {secret}");
     }
-    // Numbers stand on a paper as givens, in the words of a question (a limit, a list of leaves), as
+    // Numbers stand on a paper as the time allowed, as givens, in the words of a question (a limit, a list of leaves), as
     // what to choose from and as axes of a picture; an answer may equal one of those by chance, but
     // nowhere else may one stand.
     let shown = plain(&without(&without(html, "<table class=\"givens\"", "</table>"), "<svg", "</svg>"));
     let mut rest = shown.clone();
     for (from, to) in [
+        ("<dl class=\"title-block\"", "</dl>"),
         ("<div class=\"question-head\"", "</div>"),
         ("<div class=\"part-head\"", "</div>"),
         ("<ul class=\"choices", "</ul>"),

@@ -259,7 +259,6 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
             KeySection { width_label: some("?"), height_label: some("?"), keyway_label: None, ..key() }.draw(),
         ),
     ];
-    specimens.extend(faces::tests::specimens());
     specimens.extend(follow::specimens());
     specimens.extend(running::specimens());
     specimens.extend(faces::tests::specimens());

@@ -211,7 +211,10 @@ mod tests {
 
     const FAMILY: &str = "name = \"Plant\"\nmachines = \"plant.csv\"\n";
 
-    fn read(table: &str) -> Result<Family, Vec<(Option<usize>, Option<usize>, String)>> {
+    /// Line, column and words of a problem.
+    type Told = (Option<usize>, Option<usize>, String);
+
+    fn read(table: &str) -> Result<Family, Vec<Told>> {
         let tables = |name: &str| (name == "plant.csv").then(|| table.to_owned());
         Family::read_whole("plant", FAMILY, |_| None, tables).map_err(|problems| {
             let told = problems.into_iter().map(|found| {

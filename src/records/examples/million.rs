@@ -5,6 +5,8 @@
 //! Exams of two thousand papers each, one after another, as they come in practice: papers drawn, answered, made again,
 //! marked, and recorded in a file, each exam in one transaction.
 
+#![allow(clippy::disallowed_methods, reason = "it measures time")]
+
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 

@@ -48,7 +48,8 @@ impl ScaleFace {
         if low == 0.0 {
             sketch.line(pt(start, 0.0), pt(start, -HIGH), Line::Outline);
         }
-        let (mut long, mut short): (Vec<(Pt, Pt)>, Vec<(Pt, Pt)>) = (Vec::new(), Vec::new());
+        let mut long: Vec<(Pt, Pt)> = Vec::new();
+        let mut short: Vec<(Pt, Pt)> = Vec::new();
         for mark in 0..=span as u32 {
             let division = low + f64::from(mark);
             let height = self.height(division);
