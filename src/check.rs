@@ -376,9 +376,11 @@ impl Check<'_> {
                 writeln!(out)?;
                 self.notes.iter().try_for_each(|note| writeln!(out, "{}", note.report))?;
             }
-            writeln!(out, "{} families, {} items read", bank.plans.len(), bank.items.len())?;
+            let families = if bank.plans.len() == 1 { "family" } else { "families" };
+            writeln!(out, "{} {families}, {} items read", bank.plans.len(), bank.items.len())?;
             if !self.notes.is_empty() && !options.all {
-                writeln!(out, "{} notes besides; --all lists them", self.notes.len())?;
+                let notes = if self.notes.len() == 1 { "note" } else { "notes" };
+                writeln!(out, "{} {notes} besides; --all lists them", self.notes.len())?;
             }
         }
         match sum {

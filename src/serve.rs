@@ -106,6 +106,10 @@ fn fingerprint(module: &Path) -> Vec<(String, u64, Option<SystemTime>)> {
             }
         }
     }
+    let settings = module.join(crate::assets::MANIFEST);
+    if let Ok(data) = settings.metadata() {
+        found.push((settings.display().to_string(), data.len(), data.modified().ok()));
+    }
     found.sort();
     found
 }

@@ -96,6 +96,13 @@ impl Expression {
             let at = text.char_indices().nth(error.at).map_or(text.len(), |(at, _)| at);
             Problem::at(at..at + 1, format!("This expression cannot be read: {}.", error.what), "")
         })?;
+        if let Some((left, _)) = text.split_once('=') {
+            let name = left.split('[').next().unwrap_or_default();
+            if !name.trim().chars().all(|c| c.is_alphanumeric() || matches!(c, '_' | '.')) {
+                let what = "Left of the sign of equality stands only the unit of the answer.";
+                return Err(Problem::at(0..left.len(), what, "Write [mm] = ..., say, or no sign of equality at all."));
+            }
+        }
         let mut inputs = Vec::new();
         for (name, unit) in formula.body.names() {
             let id = named(text, name)?;
@@ -310,6 +317,7 @@ mod tests {
             ("2 * chain.size", "chain.sag", 4, "is a choice"),
             ("middling", "chain.sag_verdict", 0, "none of the possibilities"),
             ("[mm] = chain.sag", "chain.sag", 0, "bare number"),
+            ("2 + [mm] = chain.sag[mm]", "chain.sag", 0, "only the unit"),
             ("chain.sag[mm]", "chain.sag", 0, "must be a length"),
             ("heat.housing * 2", "heat.rise", 0, "only a difference"),
             ("heat.housing + heat.ambient", "heat.housing", 0, "added up"),

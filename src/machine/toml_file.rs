@@ -24,6 +24,12 @@ pub fn read_toml<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     let (mut table, faults) = DeTable::parse_recoverable(text);
     if !faults.is_empty() {
         let mut problems: Vec<_> = faults.iter().map(|fault| problem(fault, text)).collect();
+        // A misspelt heading may be what the rest stumbles over.
+        if let Err(error) = T::deserialize(Deserializer::from(table))
+            && error.message().starts_with("unknown field")
+        {
+            problems.push(problem(&error, text));
+        }
         problems.sort_by_key(|problem| problem.span.as_ref().map(|span| span.start));
         return Err(problems);
     }

@@ -123,7 +123,10 @@ fn mutations(file: &str, line: &str) -> Vec<String> {
         out.push(replaced("gives = \"", "gives = \"qq + "));
         out.push(replaced("{machine}", "{engine}"));
     } else if file.ends_with(".csv") {
-        out.push(format!("{line},more"));
+        // A roster may have columns of other headings.
+        if !text.starts_with("id") {
+            out.push(format!("{line},more"));
+        }
         out.push(format!("\"{line}"));
         if !text.starts_with("machine") && file.contains("our-drive") {
             // The third cell is a length.
