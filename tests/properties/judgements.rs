@@ -1,0 +1,117 @@
+//! Judgements: diagnosis, the odd one out, accept, adjust or stop.
+
+use super::*;
+
+/// What the items on decisions look for.
+fn findings(item: &Item) -> impl Iterator<Item = &Finding> {
+    item.parts.iter().flat_map(|part| match &part.ask {
+        Ask::Judge(Judge::Decide { findings, .. }) => &findings[..],
+        _ => &[],
+    })
+}
+
+/// Settings of the items that ask for a judgement of this kind.
+fn judging<'b>(bank: &'b Bank, plan: &Plan, kind: fn(&Judge) -> bool) -> Vec<Setting<'b>> {
+    let asks = |item: &Item| item.parts.iter().any(|part| matches!(&part.ask, Ask::Judge(judge) if kind(judge)));
+    let both = System::ALL.into_iter();
+    let settings: Vec<_> = both
+        .flat_map(|system| bank.settings(system, |item, other| asks(item) && other.family.id == plan.family.id))
+        .collect();
+    assert!(settings.len() >= 6, "{} has only {}", plan.family.id, settings.len());
+    settings
+}
+
+/// The statements of the first part, the right one's place, and what speaks against each.
+fn statements(question: &Question) -> (&[String], usize, &[String]) {
+    match &question.parts[0].body {
+        Body::Pick { shown, right, against, .. } => {
+            assert!(against.iter().enumerate().all(|(place, says)| says.is_empty() == (place == *right)));
+            let different: std::collections::BTreeSet<&String> = shown.iter().collect();
+            assert_eq!(different.len(), shown.len(), "{shown:?}");
+            (shown, *right, against)
+        }
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn a_sound_machine_is_never_called_faulty_and_one_that_must_stop_never_acceptable() {
+    for_every_family(|bank, plan| {
+        let all: Vec<&Finding> = bank.items.iter().flat_map(findings).collect();
+        let holds = |case: &Case, finding: &Finding| case.values[finding.on.index()] == finding.when as f64;
+        for seed in 0..seeds() {
+            let sound = plan.draw_with(seed, Some(&[])).unwrap();
+            for finding in &all {
+                assert!(!holds(&sound, finding), "{} seed {seed}: {}", plan.family.id, finding.reason);
+            }
+        }
+        let settings = judging(bank, plan, |judge| matches!(judge, Judge::Decide { .. }));
+        let (mut stopped, mut places) = (0, [0; 3]);
+        for seed in 0..seeds() {
+            let setting = &settings[seed as usize % settings.len()];
+            let question = setting.question(seed).unwrap();
+            let (shown, right, _) = statements(&question);
+            let call =
+                findings(setting.item).filter(|finding| holds(&question.case, finding)).map(|finding| finding.call);
+            let word = match call.max() {
+                None => "Accept",
+                Some(Call::Stop) => "Stop",
+                Some(_) => "Adjust",
+            };
+            assert!(shown[right].starts_with(word), "{} seed {seed}: {}", setting.item.id, shown[right]);
+            assert!(word == "Accept" || !question.case.faults.is_empty(), "a sound machine is called faulty");
+            places[right] += 1;
+            if word == "Stop" {
+                stopped += 1;
+                let accept = shown.iter().position(|option| option.starts_with("Accept")).unwrap();
+                let letter = drivecourse_quiz::letter(accept).to_string();
+                let mark = &mark(&question, &[&letter])[0];
+                assert_eq!(cause_name(&mark.causes[0]), "stop called accept");
+                assert_eq!(mark.earned, 0);
+            }
+        }
+        assert!(stopped as u64 > seeds() / 20, "{stopped} of {} must stop", seeds());
+        assert!(places.iter().all(|count| *count as u64 > seeds() / 5), "{places:?}: the order varies with the seed");
+    });
+}
+
+#[test]
+fn a_diagnosis_leaves_the_fault_that_is_there() {
+    for_every_family(|bank, plan| {
+        let settings = judging(bank, plan, |judge| matches!(judge, Judge::Diagnose { .. }));
+        let mut places = [0; 5];
+        for seed in 0..seeds() / 10 {
+            let setting = &settings[seed as usize % settings.len()];
+            let question = setting.question(seed).unwrap();
+            let (shown, right, against) = statements(&question);
+            let wanted = match question.case.faults[..] {
+                [] => "nothing is wrong".to_owned(),
+                [fault] => plan.family.faults[fault].name.to_lowercase(),
+                _ => panic!("two faults"),
+            };
+            assert_eq!(shown[right].to_lowercase(), wanted, "{} seed {seed}", setting.item.id);
+            assert!((3..=5).contains(&shown.len()) && shown.iter().any(|option| option == "Nothing is wrong"));
+            assert!(against.iter().all(|says| says.is_empty() || says.contains("; here it")), "{against:?}");
+            places[right] += 1;
+        }
+        assert!(places[..3].iter().all(|count| *count > 0), "{places:?}");
+    });
+}
+
+#[test]
+fn the_odd_one_out_is_the_number_that_was_changed() {
+    for_every_family(|bank, plan| {
+        let settings = judging(bank, plan, |judge| matches!(judge, Judge::Odd { .. }));
+        for seed in 0..seeds() / 20 {
+            let setting = &settings[seed as usize % settings.len()];
+            let question = setting.question(seed).unwrap();
+            let (shown, right, _) = statements(&question);
+            let part = &question.parts[0];
+            let changed: Vec<_> = part.givens.iter().filter(|(id, value)| question.shown(*id) != *value).collect();
+            let [(id, value)] = changed[..] else { panic!("{} seed {seed}: {changed:?}", setting.item.id) };
+            let written = amount::write(id.get(), *value, question.system);
+            assert!(shown[right].to_lowercase().starts_with(&id.get().name.to_lowercase()), "{}", shown[right]);
+            assert!(shown[right].ends_with(&written), "{} {written}", shown[right]);
+        }
+    });
+}
