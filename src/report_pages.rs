@@ -6,7 +6,7 @@ use drivecourse_course::pages::model::{Report, ReportSection, Trusted};
 use drivecourse_quiz::grade::ENOUGH;
 use drivecourse_records::Date;
 use drivecourse_records::report::{
-    AnswerReport, CauseLine, ClassReport, DueReport, ItemLine, ItemsReport, PersonReport, Standing, State,
+    AnswerReport, CauseLine, ClassReport, DueReport, ItemLine, ItemsReport, PersonReport, Standing,
 };
 
 /// Wrong turns listed in a report.
@@ -133,9 +133,7 @@ fn change(trend: Option<f64>) -> String {
 
 /// What a missed safety question means, for those who missed one.
 fn cautions(standings: &[Standing]) -> Vec<String> {
-    let missed = standings
-        .iter()
-        .filter(|standing| standing.state == State::NotPassed && standing.says.contains("Safety question"));
+    let missed = standings.iter().filter(|standing| !standing.safety_missed.is_empty());
     missed.map(|standing| format!("{}, {}: {}", standing.name, standing.title, standing.says)).collect()
 }
 

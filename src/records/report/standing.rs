@@ -68,6 +68,8 @@ pub struct Standing {
     pub code: String,
     /// Marks of the latest paper as a share.
     pub share: f64,
+    /// Numbers of the safety questions missed on the latest paper.
+    pub safety_missed: Vec<usize>,
     /// Why, in a sentence.
     pub says: String,
 }
@@ -113,6 +115,7 @@ fn standing(paper: &PaperRow, as_of: Date, within: u32) -> Standing {
         until,
         code: paper.code.clone(),
         share: paper.share,
+        safety_missed: paper.safety_missed.clone(),
         says,
     }
 }
