@@ -459,7 +459,7 @@ marks = 2
             ("count = 3", "count = 0", 8, "between 1"),
             ("count = 3", "count = -3", 8, "not valid"),
             ("marks = 2", "marks = 0", 13, "at least one mark"),
-            ("safety_only", "safety", 12, "not valid"),
+            ("safety_only", "safety", 12, "Nothing here is called"),
             ("marks = 2", "weight = 0", 13, "between 1 and 100"),
             ("marks = 2", "difficulty = [5, 2]", 13, "bounds of difficulty"),
             ("band", "months = 0\nband", 4, "months"),

@@ -479,7 +479,7 @@ order = ["lock out", "try the start", "measure"]
             ("topic = \"mount\"", "topic = \"mound\"", 4, "no topic"),
             ("id = \"twist\"", "id = \"twist twice\"", 3, "letters"),
             ("order = [\"lock out\", ", "order = [", 14, "between 3 and 12"),
-            ("order = ", "hint = ", 14, "not valid"),
+            ("order = ", "hint = ", 14, "Nothing here is called"),
         ] {
             let text = GOOD.replacen(from, to, 1);
             let problems = read_items(&text).unwrap_err();

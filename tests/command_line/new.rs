@@ -60,21 +60,15 @@ fn a_module_shows_its_own_limits_with_their_source_and_its_machines_by_name() {
 #[test]
 fn a_wrong_turn_of_ones_own_is_recognised() {
     let place = Place::new();
-    place.run(&["new", "plant", "--topic", "mount"]).done();
+    place.run(&["new", "plant", "--topic", "heat"]).done();
     let practise = |answers: &str| {
-        let arguments = ["practise", "--module", "plant", "--item", "our-twist", "--count", "1", "--seed", "3"];
+        let arguments = ["practise", "--module", "plant", "--item", "our-rise", "--count", "1", "--seed", "3"];
         plain(&place.run_with(&arguments, answers.as_bytes()).done())
     };
-    // The pads as shown: the side's sum instead of the diagonal's.
     let shown = practise("q\n");
-    let height = |foot: usize| -> f64 {
-        let name = format!("height of the pad under foot {foot}: ");
-        let line = shown.lines().find_map(|line| line.trim().strip_prefix(&name)).unwrap_or_else(|| panic!("{shown}"));
-        line.split(' ').next().unwrap().replace('−', "-").parse().unwrap()
-    };
-    let wrong = height(1) + height(2) - height(3) - height(4);
-    let said = practise(&format!("{wrong:.2} mm\nq\n"));
-    assert!(said.contains("a diagonal runs from 1 to 3"), "{said}");
+    let housing = shown.lines().find_map(|line| line.trim().strip_prefix("settled housing temperature: "));
+    let said = practise(&format!("{}\nq\n", housing.unwrap_or_else(|| panic!("{shown}"))));
+    assert!(said.contains("That is the temperature of the housing itself, not its rise."), "{said}");
 }
 
 /// Every way in which a line is broken so that it cannot be right.
