@@ -41,22 +41,27 @@
 
 mod read;
 
+use serde::{Deserialize, Serialize};
+
+use crate::packed;
 use crate::registry::QuantityId;
 
 /// How a root quantity gets its value (SI).
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Draw {
     /// Always this.
-    Fixed(f64),
+    Fixed(#[serde(with = "packed::bits")] f64),
     /// Evenly between two values; counts include both ends.
-    Between(f64, f64),
+    Between(#[serde(with = "packed::bits")] f64, #[serde(with = "packed::bits")] f64),
     /// Evenly among these.
-    Choose(Vec<f64>),
+    Choose(#[serde(with = "packed::many")] Vec<f64>),
     /// Normally about a value, cut off at three spreads.
     About {
         /// The middle.
+        #[serde(with = "packed::bits")]
         middle: f64,
         /// One standard deviation.
+        #[serde(with = "packed::bits")]
         spread: f64,
     },
     /// Evenly between two shares of another quantity of the same machine.
@@ -64,14 +69,16 @@ pub enum Draw {
         /// The other quantity.
         of: QuantityId,
         /// Least share.
+        #[serde(with = "packed::bits")]
         low: f64,
         /// Largest share.
+        #[serde(with = "packed::bits")]
         high: f64,
     },
 }
 
 /// Which machines a limit is asked of.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Asked {
     /// Every one.
     Always,
@@ -82,30 +89,34 @@ pub enum Asked {
 }
 
 /// A bound that the machines of a family keep.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Limit {
     /// Which quantity.
     pub quantity: QuantityId,
     /// Least value allowed (SI).
+    #[serde(with = "packed::bits")]
     pub at_least: f64,
     /// Largest value allowed (SI).
+    #[serde(with = "packed::bits")]
     pub at_most: f64,
     /// Why, as a clause.
     pub because: String,
     /// Which machines keep it.
     pub asked: Asked,
     /// Where it stands in the family's file, in bytes.
+    #[serde(skip)]
     pub span: core::ops::Range<usize>,
 }
 
 /// Something that may be wrong with a machine of the family.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Fault {
     /// Short name.
     pub id: String,
     /// As a person says it.
     pub name: String,
     /// How often it is drawn, against the others.
+    #[serde(with = "packed::bits")]
     pub weight: f64,
     /// What it changes.
     pub draws: Vec<(QuantityId, Draw)>,
@@ -119,7 +130,7 @@ impl Fault {
 }
 
 /// A drive family, read and checked.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Family {
     /// File name without ending: how items and papers call it.
     pub id: String,
@@ -130,13 +141,16 @@ pub struct Family {
     /// What is drawn or fixed, in the order of the quantities.
     pub roots: Vec<(QuantityId, Draw)>,
     /// Rows of values that belong together.
+    #[serde(with = "packed::rows")]
     pub pool: Vec<Vec<(QuantityId, f64)>>,
     /// Bounds.
     pub limits: Vec<Limit>,
     /// What may be wrong.
     pub faults: Vec<Fault>,
     /// Share of machines with nothing wrong.
+    #[serde(with = "packed::bits")]
     pub healthy: f64,
     /// Share of the faulty ones with two faults.
+    #[serde(with = "packed::bits")]
     pub pairs: f64,
 }

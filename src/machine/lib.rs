@@ -12,6 +12,7 @@ pub mod chance;
 mod family;
 pub mod formula;
 mod instrument;
+pub mod packed;
 mod path;
 mod plan;
 mod problem;

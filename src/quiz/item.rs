@@ -25,9 +25,10 @@ use core::ops::Range;
 use std::collections::BTreeMap;
 
 use drivecourse_machine::amount::{self, Wanted};
+use drivecourse_machine::packed;
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Kind, Problem, QuantityId, Registry, RelationId, topics};
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 use toml::{Spanned, Value as Toml};
 
 #[derive(Debug, Deserialize)]
@@ -87,18 +88,20 @@ struct PartFile {
 }
 
 /// A bound on the hidden machine that keeps a question sensible.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct When {
     /// Which quantity.
     pub quantity: QuantityId,
     /// Least value (SI).
+    #[serde(with = "packed::bits")]
     pub at_least: f64,
     /// Largest value (SI).
+    #[serde(with = "packed::bits")]
     pub at_most: f64,
 }
 
 /// What a part asks for.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Ask {
     /// The value of a quantity.
     Quantity {
@@ -130,7 +133,7 @@ pub enum Ask {
 }
 
 /// One part of an item.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PartSpec {
     /// The question, with `{machine}` and `{quantity}` to be filled in.
     pub text: String,
@@ -143,7 +146,7 @@ pub struct PartSpec {
 }
 
 /// An item: a question that can be asked about many machines.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Item {
     /// Unique name.
     pub id: String,
@@ -168,6 +171,7 @@ pub struct Item {
     /// The parts, at least one.
     pub parts: Vec<PartSpec>,
     /// Where the item stands in its file, in bytes.
+    #[serde(skip)]
     pub span: Range<usize>,
 }
 

@@ -14,11 +14,12 @@ use drivecourse_quiz::{Body, Item, Question, Setting, Unsettled, twins};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys};
 use super::{SEEDS, Spot, page, unknown};
-use crate::card::{Cards, capital};
+use crate::card::Cards;
 use crate::figures::Figure;
 use crate::pages::PageError;
 use crate::pages::model::Trusted;
 use crate::portray::{Portrait, PortrayError};
+use crate::view::{capital, story};
 
 /// Seeds tried for a machine that a picture can be drawn of.
 const MOST_MACHINES: u64 = 40;
@@ -306,13 +307,7 @@ impl<'a> Questions<'a> {
             class: class(question.system, both),
             system: code,
             name: name(question.system, both),
-            story: question
-                .text
-                .split("\n\n")
-                .map(str::trim)
-                .filter(|line| !line.is_empty())
-                .map(str::to_owned)
-                .collect(),
+            story: story(question),
             figure,
             solved_figure,
             givens: page(self.cards.givens_table(question, None))?,
