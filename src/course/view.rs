@@ -180,6 +180,44 @@ pub fn story(question: &Question) -> Vec<String> {
     question.text.split("\n\n").map(str::trim).filter(|line| !line.is_empty()).map(str::to_owned).collect()
 }
 
+/// The questions about one machine that differ in their units: one alone where nothing in them depends on the units.
+#[must_use]
+pub fn faces(questions: &[Question]) -> &[Question] {
+    let same = questions.len() > 1 && questions.windows(2).all(|pair| alike(&pair[0], &pair[1]));
+    if same { &questions[..1] } else { questions }
+}
+
+/// Whether two questions read the same: nothing in them depends on the units.
+fn alike(a: &Question, b: &Question) -> bool {
+    let plain = |question: &Question| {
+        question.parts.iter().all(|part| part.givens.is_empty() && !matches!(part.body, Body::Quantity { .. }))
+    };
+    a.text == b.text
+        && plain(a)
+        && plain(b)
+        && a.parts.iter().zip(&b.parts).all(|(a, b)| a.text == b.text && a.options() == b.options())
+}
+
+/// The class that the page's switch of units looks for; none where there is nothing to switch.
+#[must_use]
+pub fn face_class(system: System, both: bool) -> &'static str {
+    match system {
+        _ if !both => "",
+        System::Si => "units-si",
+        System::Us => "units-us",
+    }
+}
+
+/// What a face is called where both stand below each other.
+#[must_use]
+pub fn face_name(system: System, both: bool) -> &'static str {
+    match system {
+        _ if !both => "",
+        System::Si => "In SI units",
+        System::Us => "In US units",
+    }
+}
+
 /// What the parts show, each thing once, in order.
 pub(crate) fn givens(parts: &[Part]) -> Vec<(QuantityId, f64)> {
     let mut out: Vec<(QuantityId, f64)> = Vec::new();

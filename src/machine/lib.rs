@@ -24,6 +24,7 @@ mod source;
 pub mod topics;
 mod typed;
 pub mod unit;
+pub mod words;
 pub mod working;
 
 pub use family::{Asked, Draw, Family, Fault, Limit};

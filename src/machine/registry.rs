@@ -9,6 +9,7 @@ use crate::quantity::{Known, Quantity};
 use crate::relation::{Given, Relation, Role, WrongTurn};
 use crate::topics;
 use crate::unit::{Kind, System, Unit};
+use crate::words;
 
 /// Place of a quantity in the registry and in the values of every case.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -198,6 +199,7 @@ impl Registry {
         };
         let mut relations = Vec::new();
         for relation in topics::ALL.iter().flat_map(|topic| (topic.relations)()) {
+            let relation = words::put_in(relation, relations.len());
             let id = RelationId(u16::try_from(relations.len()).expect("far fewer than 65 536 relations"));
             let at: Vec<u16> = relation.args.iter().map(|arg| place(arg.quantity, arg.kind, relation.id)).collect();
             let turns_at = (relation.turns.iter())

@@ -137,14 +137,14 @@ impl Relation {
     /// The method in words, or what to mind.
     #[must_use]
     pub const fn method(mut self, method: &'static str) -> Self {
-        self.method = method;
+        self.method = spoken(method);
         self
     }
 
     /// Where it holds and what is allowed.
     #[must_use]
     pub const fn limits(mut self, limits: &'static str) -> Self {
-        self.limits = limits;
+        self.limits = spoken(limits);
         self
     }
 
@@ -152,6 +152,16 @@ impl Relation {
     pub fn topic(&self) -> &'static str {
         self.id.split('.').next().unwrap_or(self.id)
     }
+}
+
+/// A sentence of the registry: left out of a build that is handed its sentences later (see [`crate::words`]).
+pub(crate) const fn spoken(text: &'static str) -> &'static str {
+    if cfg!(wordless) { "" } else { text }
+}
+
+/// A source, with the same exception.
+pub(crate) const fn named(source: Source) -> Source {
+    if cfg!(wordless) { Source::CommonPractice } else { source }
 }
 
 /// Writes one [`Relation`]: see any file in `topics`.
@@ -170,7 +180,7 @@ macro_rules! relation {
     ) => {
         $crate::relation::Relation {
             id: $id,
-            title: $title,
+            title: $crate::relation::spoken($title),
             gives: $gives,
             kind: <$out as $crate::typed::Typed>::KIND,
             args: $crate::relation::args!($from),
@@ -178,12 +188,12 @@ macro_rules! relation {
             formula: &[$($formula),*],
             method: "",
             limits: "",
-            source: $source,
+            source: $crate::relation::named($source),
             turns: &[$($crate::relation::WrongTurn {
                 id: $turn,
                 extra: $crate::relation::args!($($with)?),
                 eval: $crate::relation::eval!($out, $from, [$($with)?], $wrong),
-                says: $says,
+                says: $crate::relation::spoken($says),
             }),*],
             rank: 0,
             role: $crate::relation::Role::Both,

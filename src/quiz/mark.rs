@@ -93,6 +93,18 @@ pub fn read(part: &Part, question: &Question, text: &str) -> Result<Option<Answe
     Ok(Some(answer))
 }
 
+/// How an answer was understood: `11.1 mm`, `B A C`, the statement itself.
+pub fn read_as(part: &Part, answer: &Answer) -> String {
+    match (answer, &part.body) {
+        (Answer::Value { read_as, .. }, _) => read_as.clone(),
+        (Answer::Order(given), _) => {
+            given.iter().map(|place| crate::letter(*place).to_string()).collect::<Vec<_>>().join(" ")
+        }
+        (Answer::Pick(given), Body::Pick { shown, .. }) => shown.get(*given).cloned().unwrap_or_default(),
+        (Answer::Pick(_), _) => String::new(),
+    }
+}
+
 /// `C: statement`, as the key itself is written; nothing where letter and statement disagree.
 fn lettered(text: &str, options: &[&str]) -> Option<usize> {
     let (letter, statement) = text.split_once(':')?;
@@ -162,15 +174,20 @@ fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) 
             (mark(Verdict::Wrong, 0, read_as, causes, says), value)
         }
         (Answer::Order(given), Body::Order { right, .. }) => {
-            let read_as: Vec<String> = given.iter().map(|place| crate::letter(*place).to_string()).collect();
             let verdict = if given == right { Verdict::Right } else { Verdict::Wrong };
             let says = if given == right { explain::right(text) } else { explain::wrong_order(part, given) };
-            (mark(verdict, if given == right { part.marks } else { 0 }, &read_as.join(" "), Vec::new(), says), None)
+            (
+                mark(verdict, if given == right { part.marks } else { 0 }, &read_as(part, &answer), Vec::new(), says),
+                None,
+            )
         }
-        (Answer::Pick(given), Body::Pick { shown, right, because }) => {
+        (Answer::Pick(given), Body::Pick { right, because, .. }) => {
             let verdict = if given == right { Verdict::Right } else { Verdict::Wrong };
             let says = if given == right { explain::right(text) } else { explain::wrong_pick(because) };
-            (mark(verdict, if given == right { part.marks } else { 0 }, &shown[*given], Vec::new(), says), None)
+            (
+                mark(verdict, if given == right { part.marks } else { 0 }, &read_as(part, &answer), Vec::new(), says),
+                None,
+            )
         }
         // `read` gives the answer that belongs to the part's body.
         _ => (mark(Verdict::Unreadable, 0, "", Vec::new(), String::new()), None),
