@@ -1,14 +1,14 @@
 //! The desk: a bundle opened, answering one request after another.
 
-use std::collections::BTreeMap;
-
 use drivecourse_course::portray::Portrait;
 use drivecourse_course::view::{self, capital};
-use drivecourse_machine::{Plan, System};
+use drivecourse_machine::System;
+use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_quiz::explain::cause_name;
 use drivecourse_quiz::{Bank, Item, Question, Setting, mark, setting, twins};
 
-use crate::bundle::Bundle;
+use crate::bundle::open_bank;
+use crate::json;
 use crate::request::{Card, Face, Marked, Reply, Request, Spot};
 
 /// Questions kept at hand: the cards of a page that are worked at.
@@ -18,27 +18,28 @@ const KEPT: usize = 16;
 #[derive(Debug)]
 pub struct Desk {
     bank: &'static Bank,
-    ready: BTreeMap<(usize, usize, System), Option<Setting<'static>>>,
+    /// Items made ready for families; `None` where they do not fit.
+    ready: Vec<((usize, usize, System), Option<Setting<'static>>)>,
     kept: Vec<(Spot, Vec<Question>)>,
 }
 
 impl Desk {
-    /// Opens a bundle written as JSON. A page opens one for as long as it is there, so its bank is never given back.
+    /// Opens the words and bank of a bundle. A page opens one for as long as it is there: its bank is never given back.
     ///
     /// # Errors
     /// A sentence where the bundle cannot be used.
     pub fn open(bundle: &str) -> Result<Self, String> {
-        let bank: &'static Bank = Box::leak(Box::new(Bundle::unpack(bundle)?));
-        Ok(Self { bank, ready: BTreeMap::new(), kept: Vec::new() })
+        let bank: &'static Bank = Box::leak(Box::new(open_bank(bundle)?));
+        Ok(Self { bank, ready: Vec::new(), kept: Vec::new() })
     }
 
-    /// Answers a request in JSON with a reply in JSON.
+    /// Answers a request, a packed list of words (see [`Request`]), with a [`Reply`] in JSON.
     pub fn answer(&mut self, request: &str) -> String {
-        let reply = match serde_json::from_str(request) {
-            Ok(request) => self.reply(request).unwrap_or_else(Reply::Error),
-            Err(_) => Reply::Error("This request is not understood.".into()),
+        let reply = match Vec::unpack(&mut Reader::new(request)).and_then(Request::read) {
+            Some(request) => self.reply(request).unwrap_or_else(Reply::Error),
+            None => Reply::Error("This request is not understood.".into()),
         };
-        serde_json::to_string(&reply).unwrap_or_default()
+        json::write(&reply)
     }
 
     fn reply(&mut self, request: Request) -> Result<Reply, String> {
@@ -95,9 +96,13 @@ impl Desk {
     }
 
     fn setting(&mut self, item: usize, plan: usize, system: System) -> Option<&Setting<'static>> {
-        let bank = self.bank;
-        let make = || Setting::new(&bank.items[item], &bank.plans[plan], system).ok();
-        self.ready.entry((item, plan, system)).or_insert_with(make).as_ref()
+        let key = (item, plan, system);
+        let place = self.ready.iter().position(|(other, _)| *other == key).unwrap_or_else(|| {
+            let made = Setting::new(&self.bank.items[item], &self.bank.plans[plan], system).ok();
+            self.ready.push((key, made));
+            self.ready.len() - 1
+        });
+        self.ready[place].1.as_ref()
     }
 
     /// The questions of `spot`, one for each system, drawn once and kept.
@@ -110,8 +115,8 @@ impl Desk {
         for system in spot.units.systems() {
             self.setting(item, plan, *system).ok_or("This question does not fit this machine.")?;
         }
-        let settings: Vec<&Setting<'_>> =
-            spot.units.systems().iter().filter_map(|system| self.ready[&(item, plan, *system)].as_ref()).collect();
+        let ready = |system: &System| self.ready.iter().find(|(key, _)| *key == (item, plan, *system))?.1.as_ref();
+        let settings: Vec<&Setting<'_>> = spot.units.systems().iter().filter_map(ready).collect();
         let questions = twins(&settings, spot.seed).map_err(|_| "No machine fits this question.".to_owned())?;
         if self.kept.len() == KEPT {
             self.kept.remove(0);
@@ -133,7 +138,7 @@ impl Desk {
         let plan = &bank.plans[bank.plan_place(&spot.family).ok_or("There is no such machine in this course.")?];
         let shown = view::faces(self.questions(&spot)?);
         let faces = shown.iter().map(|question| face(item, question, id, shown.len() > 1)).collect();
-        let (easier, harder) = beside(bank, item, plan);
+        let (easier, harder) = beside(bank, item);
         Ok(Card {
             skill: item.skill.clone(),
             title: item.title.clone(),
@@ -147,8 +152,7 @@ impl Desk {
 }
 
 /// The items of the same skill next below and next above `item` in difficulty; those as hard stand in the course's order.
-fn beside(bank: &Bank, item: &Item, plan: &Plan) -> (String, String) {
-    let _ = plan;
+fn beside(bank: &Bank, item: &Item) -> (String, String) {
     let mut ranked: Vec<(f64, &Item)> = (bank.items.iter())
         .filter(|other| other.skill == item.skill)
         .filter_map(|other| Some((setting::difficulty_of(other)?, other)))
@@ -162,10 +166,10 @@ fn beside(bank: &Bank, item: &Item, plan: &Plan) -> (String, String) {
 
 fn face(item: &Item, question: &Question, id: &str, both: bool) -> Face {
     let code = question.system.code();
-    let draw = |portrait: Portrait| {
-        let name = item.figure.as_deref().unwrap_or_default();
-        // A machine that a picture cannot show is asked about without one.
-        portrait.draw(name).map_or_else(|_| String::new(), |figure| figure.svg)
+    let figure = |portrait: Portrait| {
+        let mut out = String::new();
+        item.figure.iter().for_each(|name| (name.clone(), portrait.clone()).pack(&mut out));
+        out
     };
     let parts = 0..question.parts.len();
     Face {
@@ -173,8 +177,8 @@ fn face(item: &Item, question: &Question, id: &str, both: bool) -> Face {
         class: view::face_class(question.system, both),
         name: view::face_name(question.system, both),
         story: view::story(question),
-        figure: draw(Portrait::of_question(&format!("{id}-{code}"), question)),
-        solved_figure: draw(Portrait::of_solution(&format!("{id}-{code}-solved"), question)),
+        figure: figure(Portrait::of_question(&format!("{id}-{code}"), question)),
+        solved_figure: figure(Portrait::of_solution(&format!("{id}-{code}-solved"), question)),
         givens: view::given_rows(question, None),
         parts: parts.clone().map(|index| view::part_row(question, index)).collect(),
         hints: parts.clone().map(|index| view::hint_rows(item, question, index)).collect(),

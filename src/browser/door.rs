@@ -1,13 +1,17 @@
 //! The door to the browser: plain functions that pass text by address and length.
 
+#![allow(unreachable_pub)] // Exported by name.
 #![allow(unsafe_code)] // Text comes in and goes out through memory that both sides see; each use says why it is sound.
 
 use std::cell::RefCell;
 
-use crate::Desk;
+#[cfg(not(feature = "pictures"))]
+use crate::Desk as Inside;
+#[cfg(feature = "pictures")]
+use crate::Easel as Inside;
 
 thread_local! {
-    static DESK: RefCell<Option<Desk>> = const { RefCell::new(None) };
+    static INSIDE: RefCell<Option<Inside>> = const { RefCell::new(None) };
 }
 
 /// Room for `len` bytes; given back with [`free`] or taken over by [`run`].
@@ -40,14 +44,14 @@ pub unsafe extern "C" fn run(at: *mut u8, len: usize) -> u64 {
     // SAFETY: `alloc` made this boxed slice, and the page leaves it to us.
     let bytes = unsafe { Box::from_raw(core::ptr::slice_from_raw_parts_mut(at, len)) };
     let reply = match core::str::from_utf8(&bytes) {
-        Ok(request) => DESK.with_borrow_mut(|desk| match desk {
-            Some(desk) => desk.answer(request),
-            None => match Desk::open(request) {
+        Ok(request) => INSIDE.with_borrow_mut(|inside| match inside {
+            Some(inside) => inside.answer(request),
+            None => match Inside::open(request) {
                 Ok(opened) => {
-                    *desk = Some(opened);
-                    format!("{{\"sources\":\"{}\"}}", crate::SOURCES)
+                    *inside = Some(opened);
+                    ["{\"sources\":\"", crate::SOURCES, "\"}"].concat()
                 }
-                Err(error) => format!("{{\"error\":{error:?}}}"),
+                Err(error) => ["{\"error\":\"", &error, "\"}"].concat(),
             },
         }),
         Err(_) => "{\"error\":\"This request is not text.\"}".to_owned(),

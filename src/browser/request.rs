@@ -3,10 +3,10 @@
 use drivecourse_course::view::{GivenRow, HintRow, PartRow, SolutionRow};
 use drivecourse_machine::System;
 use drivecourse_quiz::Verdict;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 /// In which units a machine is asked about.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Units {
     /// In both, about the same machine.
@@ -18,6 +18,15 @@ pub enum Units {
 }
 
 impl Units {
+    fn read(word: &str) -> Option<Self> {
+        Some(match word {
+            "both" => Self::Both,
+            "si" => Self::Si,
+            "us" => Self::Us,
+            _ => return None,
+        })
+    }
+
     /// The systems, SI first.
     #[must_use]
     pub fn systems(self) -> &'static [System] {
@@ -30,12 +39,11 @@ impl Units {
 }
 
 /// One question about one machine, by its names and seed.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Spot {
     /// The item.
     pub item: String,
     /// The family; the first that fits where it is empty, or where the one named does not fit.
-    #[serde(default)]
     pub family: String,
     /// The seed.
     pub seed: u64,
@@ -43,18 +51,17 @@ pub struct Spot {
     pub units: Units,
 }
 
-/// A question to the desk.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(tag = "do", rename_all = "lowercase")]
+/// A question to the desk, a packed list of words: what to do, then the four words of the [`Spot`], then the rest.
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Request {
-    /// Everything a card shows; `id` begins the ids inside its pictures.
+    /// `put, item, family, seed, units, id`: everything a card shows; `id` begins the ids inside its pictures.
     Put {
         /// Which question.
         spot: Spot,
         /// Beginning of ids.
         id: String,
     },
-    /// How an answer would be understood.
+    /// `read, item, family, seed, units, system, part, text`: how an answer would be understood.
     Read {
         /// Which question.
         spot: Spot,
@@ -65,7 +72,7 @@ pub enum Request {
         /// What was written.
         text: String,
     },
-    /// What answers earn.
+    /// `mark, item, family, seed, units, system, answer ...`: what answers earn.
     Mark {
         /// Which question.
         spot: Spot,
@@ -74,6 +81,26 @@ pub enum Request {
         /// What was written, part by part.
         answers: Vec<String>,
     },
+}
+
+impl Request {
+    /// Reads a request; nothing where it is none.
+    #[must_use]
+    pub fn read(words: Vec<String>) -> Option<Self> {
+        let mut words = words.into_iter();
+        let mut word = || words.next();
+        let what = word()?;
+        let (item, family, seed, units) = (word()?, word()?, word()?, word()?);
+        let spot = Spot { item, family, seed: seed.parse().ok()?, units: Units::read(&units)? };
+        let place = word()?;
+        let system = || System::ALL.into_iter().find(|system| system.code() == place);
+        Some(match what.as_str() {
+            "put" => Self::Put { spot, id: place },
+            "read" => Self::Read { spot, system: system()?, part: word()?.parse().ok()?, text: word()? },
+            "mark" => Self::Mark { spot, system: system()?, answers: words.collect() },
+            _ => return None,
+        })
+    }
 }
 
 /// A card in one system of units.
@@ -87,9 +114,9 @@ pub struct Face {
     pub name: &'static str,
     /// Paragraphs.
     pub story: Vec<String>,
-    /// The picture, as SVG; empty where there is none.
+    /// What the easel draws the picture from; empty where the item has none.
     pub figure: String,
-    /// The picture with everything labelled.
+    /// The same with everything labelled, for the solution.
     pub solved_figure: String,
     /// What can be seen and measured.
     pub givens: Vec<GivenRow>,

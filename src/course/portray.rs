@@ -11,6 +11,8 @@ mod mount;
 
 use core::fmt;
 
+use drivecourse_machine::packed;
+use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Case, QuantityId, Registry, System, amount};
 use drivecourse_quiz::Question;
@@ -166,6 +168,26 @@ impl Portrait {
             Some("warm-up") => heat::warm_up(&board),
             _ => Err(PortrayError::UnknownPicture(name.to_owned())),
         }
+    }
+}
+
+packed!(Portrait { id, system, values, view });
+
+impl Packed for View {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Machine => 0_u8.pack(out),
+            Self::Solution(known) => (1_u8, known.clone()).pack(out),
+            Self::Question { shown, asked } => (2_u8, (shown.clone(), asked.clone())).pack(out),
+        }
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Some(match u8::unpack(from)? {
+            0 => Self::Machine,
+            1 => Self::Solution(Vec::unpack(from)?),
+            _ => Self::Question { shown: Vec::unpack(from)?, asked: Vec::unpack(from)? },
+        })
     }
 }
 

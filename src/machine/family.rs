@@ -41,27 +41,24 @@
 
 mod read;
 
-use serde::{Deserialize, Serialize};
-
 use crate::packed;
+use crate::packed::{Packed, Reader};
 use crate::registry::QuantityId;
 
 /// How a root quantity gets its value (SI).
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Draw {
     /// Always this.
-    Fixed(#[serde(with = "packed::bits")] f64),
+    Fixed(f64),
     /// Evenly between two values; counts include both ends.
-    Between(#[serde(with = "packed::bits")] f64, #[serde(with = "packed::bits")] f64),
+    Between(f64, f64),
     /// Evenly among these.
-    Choose(#[serde(with = "packed::many")] Vec<f64>),
+    Choose(Vec<f64>),
     /// Normally about a value, cut off at three spreads.
     About {
         /// The middle.
-        #[serde(with = "packed::bits")]
         middle: f64,
         /// One standard deviation.
-        #[serde(with = "packed::bits")]
         spread: f64,
     },
     /// Evenly between two shares of another quantity of the same machine.
@@ -69,16 +66,14 @@ pub enum Draw {
         /// The other quantity.
         of: QuantityId,
         /// Least share.
-        #[serde(with = "packed::bits")]
         low: f64,
         /// Largest share.
-        #[serde(with = "packed::bits")]
         high: f64,
     },
 }
 
 /// Which machines a limit is asked of.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Asked {
     /// Every one.
     Always,
@@ -89,34 +84,30 @@ pub enum Asked {
 }
 
 /// A bound that the machines of a family keep.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Limit {
     /// Which quantity.
     pub quantity: QuantityId,
     /// Least value allowed (SI).
-    #[serde(with = "packed::bits")]
     pub at_least: f64,
     /// Largest value allowed (SI).
-    #[serde(with = "packed::bits")]
     pub at_most: f64,
     /// Why, as a clause.
     pub because: String,
     /// Which machines keep it.
     pub asked: Asked,
     /// Where it stands in the family's file, in bytes.
-    #[serde(skip)]
     pub span: core::ops::Range<usize>,
 }
 
 /// Something that may be wrong with a machine of the family.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Fault {
     /// Short name.
     pub id: String,
     /// As a person says it.
     pub name: String,
     /// How often it is drawn, against the others.
-    #[serde(with = "packed::bits")]
     pub weight: f64,
     /// What it changes.
     pub draws: Vec<(QuantityId, Draw)>,
@@ -130,7 +121,7 @@ impl Fault {
 }
 
 /// A drive family, read and checked.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Family {
     /// File name without ending: how items and papers call it.
     pub id: String,
@@ -141,16 +132,58 @@ pub struct Family {
     /// What is drawn or fixed, in the order of the quantities.
     pub roots: Vec<(QuantityId, Draw)>,
     /// Rows of values that belong together.
-    #[serde(with = "packed::rows")]
     pub pool: Vec<Vec<(QuantityId, f64)>>,
     /// Bounds.
     pub limits: Vec<Limit>,
     /// What may be wrong.
     pub faults: Vec<Fault>,
     /// Share of machines with nothing wrong.
-    #[serde(with = "packed::bits")]
     pub healthy: f64,
     /// Share of the faulty ones with two faults.
-    #[serde(with = "packed::bits")]
     pub pairs: f64,
+}
+
+packed!(Family { id, name, about, roots, pool, limits, faults, healthy, pairs });
+packed!(Fault { id, name, weight, draws });
+packed!(Limit { quantity, at_least, at_most, because, asked } without span);
+
+impl Packed for Draw {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Fixed(value) => (0_u8, *value).pack(out),
+            Self::Between(low, high) => (1_u8, (*low, *high)).pack(out),
+            Self::Choose(choices) => (2_u8, choices.clone()).pack(out),
+            Self::About { middle, spread } => (3_u8, (*middle, *spread)).pack(out),
+            Self::Share { of, low, high } => (4_u8, (*of, (*low, *high))).pack(out),
+        }
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Some(match u8::unpack(from)? {
+            0 => Self::Fixed(f64::unpack(from)?),
+            1 => Self::Between(f64::unpack(from)?, f64::unpack(from)?),
+            2 => Self::Choose(Vec::unpack(from)?),
+            3 => Self::About { middle: f64::unpack(from)?, spread: f64::unpack(from)? },
+            _ => Self::Share { of: Packed::unpack(from)?, low: f64::unpack(from)?, high: f64::unpack(from)? },
+        })
+    }
+}
+
+impl Packed for Asked {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Always => 0,
+            Self::Healthy => 1,
+            Self::Fault(place) => 2 + place,
+        }
+        .pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Some(match usize::unpack(from)? {
+            0 => Self::Always,
+            1 => Self::Healthy,
+            place => Self::Fault(place - 2),
+        })
+    }
 }

@@ -14,6 +14,7 @@
 
 use core::fmt;
 
+use crate::decimal;
 use crate::unit::Unit;
 
 /// A formula, read.
@@ -80,7 +81,7 @@ impl Formula {
         reader.space();
         match reader.text.get(reader.at) {
             None => Ok(Self { unit, body }),
-            Some(c) => Err(reader.fail(format!("did not expect {c:?} here"))),
+            Some(c) => Err(reader.fail(format!("did not expect '{c}' here"))),
         }
     }
 
@@ -392,9 +393,9 @@ impl Reader {
                     self.at += 1;
                 }
                 let written: String = self.text[start..self.at].iter().collect();
-                match written.parse() {
-                    Ok(value) => Ok(Node::Number(value, written)),
-                    Err(_) => Err(self.fail(format!("{written} is not a number"))),
+                match decimal::value(&written, 0) {
+                    Some(value) => Ok(Node::Number(value, written)),
+                    None => Err(self.fail(format!("{written} is not a number"))),
                 }
             }
             Some(c) if c.is_alphabetic() => {
@@ -404,7 +405,7 @@ impl Reader {
                 let name: String = self.text[start..self.at].iter().collect();
                 self.named(name)
             }
-            Some(c) => Err(self.fail(format!("did not expect {c:?} here"))),
+            Some(c) => Err(self.fail(format!("did not expect '{c}' here"))),
             None => Err(self.fail("the formula stops too early".into())),
         }
     }

@@ -31,7 +31,9 @@ pub struct Topic {
 }
 
 /// Every topic, in the order a learner meets them.
-pub static ALL: &[Topic] = &[
+pub static ALL: &[Topic] = LIST;
+
+const LIST: &[Topic] = &[
     Topic { id: "mount", title: "Mounting and soft foot", quantities: mount::QUANTITIES, relations: mount::relations },
     Topic { id: "oil", title: "Oil, level and breather", quantities: oil::QUANTITIES, relations: oil::relations },
     Topic { id: "drive", title: "The drive train", quantities: drive::QUANTITIES, relations: drive::relations },
@@ -49,3 +51,18 @@ pub static ALL: &[Topic] = &[
     Topic { id: "vibrate", title: "Vibration", quantities: vibrate::QUANTITIES, relations: vibrate::relations },
     Topic { id: "noise", title: "Noise", quantities: noise::QUANTITIES, relations: noise::relations },
 ];
+
+/// Every relation, in the order of the topics.
+pub fn relations() -> Vec<&'static Relation> {
+    // Apart from the list itself, so that the browser build can leave the quantities' words out.
+    const RELATIONS: [fn() -> &'static [Relation]; LIST.len()] = {
+        let mut all = [LIST[0].relations; LIST.len()];
+        let mut place = 0;
+        while place < LIST.len() {
+            all[place] = LIST[place].relations;
+            place += 1;
+        }
+        all
+    };
+    RELATIONS.iter().flat_map(|relations| relations()).collect()
+}

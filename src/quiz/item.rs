@@ -26,9 +26,10 @@ use std::collections::BTreeMap;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::packed;
+use drivecourse_machine::packed::{Packed, Reader as Unpacker};
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Kind, Problem, QuantityId, Registry, RelationId, topics};
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
 
 #[derive(Debug, Deserialize)]
@@ -88,20 +89,18 @@ struct PartFile {
 }
 
 /// A bound on the hidden machine that keeps a question sensible.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct When {
     /// Which quantity.
     pub quantity: QuantityId,
     /// Least value (SI).
-    #[serde(with = "packed::bits")]
     pub at_least: f64,
     /// Largest value (SI).
-    #[serde(with = "packed::bits")]
     pub at_most: f64,
 }
 
 /// What a part asks for.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Ask {
     /// The value of a quantity.
     Quantity {
@@ -133,7 +132,7 @@ pub enum Ask {
 }
 
 /// One part of an item.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct PartSpec {
     /// The question, with `{machine}` and `{quantity}` to be filled in.
     pub text: String,
@@ -146,7 +145,7 @@ pub struct PartSpec {
 }
 
 /// An item: a question that can be asked about many machines.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Item {
     /// Unique name.
     pub id: String,
@@ -171,8 +170,42 @@ pub struct Item {
     /// The parts, at least one.
     pub parts: Vec<PartSpec>,
     /// Where the item stands in its file, in bytes.
-    #[serde(skip)]
     pub span: Range<usize>,
+}
+
+packed!(Item { id, topic, skill, title, text, figure, safety, families, faults, when, parts } without span);
+packed!(When { quantity, at_least, at_most });
+packed!(PartSpec { text, ask, marks, hints });
+
+impl Packed for Ask {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Quantity { asked, from, also, by } => {
+                (0_u8, (*asked, (from.clone(), (also.clone(), by.clone())))).pack(out);
+            }
+            Self::Order { steps, because } => (1_u8, (steps.clone(), because.clone())).pack(out),
+            Self::Pick { options, right, because } => {
+                (2_u8, (options.clone(), (*right, because.clone()))).pack(out);
+            }
+        }
+    }
+
+    fn unpack(from: &mut Unpacker<'_>) -> Option<Self> {
+        Some(match u8::unpack(from)? {
+            0 => {
+                let (asked, (from, (also, by))) = Packed::unpack(from)?;
+                Self::Quantity { asked, from, also, by }
+            }
+            1 => {
+                let (steps, because) = Packed::unpack(from)?;
+                Self::Order { steps, because }
+            }
+            _ => {
+                let (options, (right, because)) = Packed::unpack(from)?;
+                Self::Pick { options, right, because }
+            }
+        })
+    }
 }
 
 /// Reads a file of items.
