@@ -8,8 +8,8 @@ use drivecourse_quiz::explain::cause_name;
 use drivecourse_quiz::{Bank, Item, Question, Setting, mark, setting, twins};
 
 use crate::bundle::open_bank;
-use crate::json;
 use crate::request::{Card, Face, Marked, Reply, Request, Spot};
+use crate::{json, progress};
 
 /// Questions kept at hand: the cards of a page that are worked at.
 const KEPT: usize = 16;
@@ -57,6 +57,7 @@ impl Desk {
                     Err(error) => Reply::Refused(error.to_string()),
                 }
             }
+            Request::Progress { now, noted } => Reply::Skills(progress::rows(self.bank, &noted, now)),
             Request::Mark { spot, system, answers } => {
                 let answers: Vec<&str> = answers.iter().map(String::as_str).collect();
                 let marks = mark::mark(self.face(&spot, system)?, &answers);

@@ -13,6 +13,7 @@ mod desk;
 mod door;
 mod easel;
 mod json;
+pub mod progress;
 pub mod request;
 
 pub use bundle::Bundle;

@@ -5,6 +5,8 @@ use drivecourse_machine::System;
 use drivecourse_quiz::Verdict;
 use serde::Serialize;
 
+use crate::progress::{self, Noted, SkillRow};
+
 /// In which units a machine is asked about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "lowercase")]
@@ -52,7 +54,7 @@ pub struct Spot {
 }
 
 /// A question to the desk, a packed list of words: what to do, then the four words of the [`Spot`], then the rest.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Request {
     /// `put, item, family, seed, units, id`: everything a card shows; `id` begins the ids inside its pictures.
     Put {
@@ -81,12 +83,24 @@ pub enum Request {
         /// What was written, part by part.
         answers: Vec<String>,
     },
+    /// `progress, now, (skill, at, right, hinted) ...`: where a person stands; times in minutes since 1970.
+    Progress {
+        /// Now, in days.
+        now: f64,
+        /// The answers noted.
+        noted: Vec<Noted>,
+    },
 }
 
 impl Request {
     /// Reads a request; nothing where it is none.
     #[must_use]
     pub fn read(words: Vec<String>) -> Option<Self> {
+        if let [what, now, noted @ ..] = words.as_slice()
+            && what == "progress"
+        {
+            return Some(Self::Progress { now: progress::days(now)?, noted: progress::read(noted)? });
+        }
         let mut words = words.into_iter();
         let mut word = || words.next();
         let what = word()?;
@@ -176,6 +190,8 @@ pub enum Reply {
     Refused(String),
     /// To [`Request::Mark`].
     Marks(Vec<Marked>),
+    /// To [`Request::Progress`], what is best practised next first.
+    Skills(Vec<SkillRow>),
     /// What is wrong with the request.
     Error(String),
 }

@@ -66,3 +66,17 @@ pub fn relations() -> Vec<&'static Relation> {
     };
     RELATIONS.iter().flat_map(|relations| relations()).collect()
 }
+
+/// Id and heading of every topic.
+pub fn titles() -> impl Iterator<Item = (&'static str, &'static str)> {
+    const TITLES: [(&str, &str); LIST.len()] = {
+        let mut all = [("", ""); LIST.len()];
+        let mut place = 0;
+        while place < LIST.len() {
+            all[place] = (LIST[place].id, LIST[place].title);
+            place += 1;
+        }
+        all
+    };
+    TITLES.into_iter()
+}

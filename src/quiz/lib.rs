@@ -5,6 +5,7 @@
 //! * [`setting`]: an item made ready for one family and one system of units
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
+//! * [`progress`]: how sure it is that a skill sits, and when it should come back
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
 //! * [`blueprint`], [`roster`]: what a paper is made of, and for whom
 //! * [`seal`], [`code`]: where a paper's chance comes from, and what a paper is called
@@ -21,6 +22,7 @@ pub mod item;
 pub mod mark;
 pub mod paper;
 pub mod predict;
+pub mod progress;
 pub mod question;
 pub mod response;
 pub mod roster;
