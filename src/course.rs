@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 use anyhow::Result;
-use drivecourse_course::book::{self, Built, Options, Units};
+use drivecourse_browser::Bundle;
+use drivecourse_course::book::{self, Built, Live, Options, Units};
 use drivecourse_course::expand::{CourseData, Expander};
 use drivecourse_course::pages::Pages;
 use drivecourse_quiz::Bank;
@@ -35,12 +36,21 @@ pub(crate) fn run(options: &cli::Build) -> Result<()> {
 /// Builds the course of `assets` into `out`.
 pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, module: Option<&Path>) -> Result<Built> {
     let pages = pages(assets)?;
+    let bundle = Bundle::pack(&bank);
+    let module = |name: &str| assets.theme.get(&format!("live/{name}.wasm")).cloned().unwrap_or_default();
+    let live = Live {
+        practice: module("practice"),
+        pictures: module("pictures"),
+        words: bundle.words().to_owned(),
+        bank: bundle.bank().to_owned(),
+    };
     let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages });
     let options = Options {
         title: TITLE.into(),
         description: "Practise the checks and the numbers of a newly installed gear reducer with a chain drive.".into(),
         units,
         search: true,
+        live: Some(live),
         sources: sources(module),
     };
     let book = book::Assets { chapters: assets.book.clone(), theme: assets.theme.clone() };

@@ -5,10 +5,11 @@ use drivecourse_course::view::{self, capital};
 use drivecourse_machine::System;
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_quiz::explain::cause_name;
+use drivecourse_quiz::progress::counts;
 use drivecourse_quiz::{Bank, Item, Question, Setting, mark, setting, twins};
 
 use crate::bundle::open_bank;
-use crate::request::{Card, Face, Marked, Reply, Request, Spot};
+use crate::request::{Card, Face, Marked, Reply, Request, Sheet, Spot};
 use crate::{json, progress};
 
 /// Questions kept at hand: the cards of a page that are worked at.
@@ -59,8 +60,10 @@ impl Desk {
             }
             Request::Progress { now, noted } => Reply::Skills(progress::rows(self.bank, &noted, now)),
             Request::Mark { spot, system, answers } => {
+                let skill = self.bank.items[self.item(&spot)?].skill.clone();
                 let answers: Vec<&str> = answers.iter().map(String::as_str).collect();
                 let marks = mark::mark(self.face(&spot, system)?, &answers);
+                let counts = counts(&marks);
                 let marked = marks.into_iter().map(|mark| Marked {
                     verdict: mark.verdict,
                     earned: mark.earned,
@@ -69,7 +72,7 @@ impl Desk {
                     says: mark.says,
                     causes: mark.causes.iter().map(cause_name).collect(),
                 });
-                Reply::Marks(marked.collect())
+                Reply::Marks(Sheet { marks: marked.collect(), skill, counts })
             }
         })
     }

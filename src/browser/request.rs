@@ -178,6 +178,17 @@ pub struct Marked {
     pub causes: Vec<String>,
 }
 
+/// What the answers to a question earn.
+#[derive(Debug, Serialize)]
+pub struct Sheet {
+    /// Part by part.
+    pub marks: Vec<Marked>,
+    /// Which skill they tell about.
+    pub skill: String,
+    /// Whether a first try counts for it, and as right or wrong.
+    pub counts: Option<bool>,
+}
+
 /// What the desk answers.
 #[derive(Debug, Serialize)]
 #[serde(rename_all = "lowercase")]
@@ -189,7 +200,7 @@ pub enum Reply {
     /// To [`Request::Read`]: why it cannot be read.
     Refused(String),
     /// To [`Request::Mark`].
-    Marks(Vec<Marked>),
+    Marks(Sheet),
     /// To [`Request::Progress`], what is best practised next first.
     Skills(Vec<SkillRow>),
     /// What is wrong with the request.

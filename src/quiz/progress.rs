@@ -11,6 +11,8 @@
 //! skill is due, moves it one box on; a wrong one moves it back to the first. Each box waits twice as long as the one
 //! before: 1, 2, 4, 8, 16 and 32 days (the doubling is common practice, no source).
 
+use crate::mark::{Mark, Verdict};
+
 /// Days after which an answer counts half.
 pub const HALF_LIFE: f64 = 30.0;
 /// The share of right answers that is asked about.
@@ -40,6 +42,15 @@ pub struct Standing {
     pub sure: f64,
     /// When it should come back, in days from the same day; nothing before the first answer.
     pub due: Option<f64>,
+}
+
+/// Whether a first try at all parts of a question counts, and as what: a wrong part makes it wrong; it is right when
+/// every part is; what is only begun, or cannot be read, does not count yet.
+#[must_use]
+pub fn counts(marks: &[Mark]) -> Option<bool> {
+    let wrong = marks.iter().any(|mark| matches!(mark.verdict, Verdict::Wrong | Verdict::WrongUnit));
+    let right = marks.iter().all(|mark| matches!(mark.verdict, Verdict::Right | Verdict::Carried));
+    if wrong { Some(false) } else { right.then_some(true) }
 }
 
 /// What is best done with a skill now, the most pressing first.
