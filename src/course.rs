@@ -37,10 +37,10 @@ pub(crate) fn run(options: &cli::Build) -> Result<()> {
 pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, module: Option<&Path>) -> Result<Built> {
     let pages = pages(assets)?;
     let bundle = Bundle::pack(&bank);
-    let module = |name: &str| assets.theme.get(&format!("live/{name}.wasm")).cloned().unwrap_or_default();
+    let wasm = |name: &str| assets.theme.get(&format!("live/{name}.wasm")).cloned().unwrap_or_default();
     let live = Live {
-        practice: module("practice"),
-        pictures: module("pictures"),
+        practice: wasm("practice"),
+        pictures: wasm("pictures"),
         words: bundle.words().to_owned(),
         bank: bundle.bank().to_owned(),
     };

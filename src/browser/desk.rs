@@ -157,15 +157,22 @@ impl Desk {
 
 /// The items of the same skill next below and next above `item` in difficulty; those as hard stand in the course's order.
 fn beside(bank: &Bank, item: &Item) -> (String, String) {
-    let mut ranked: Vec<(f64, &Item)> = (bank.items.iter())
-        .filter(|other| other.skill == item.skill)
-        .filter_map(|other| Some((setting::difficulty_of(other)?, other)))
-        .collect();
-    ranked.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let Some(at) = ranked.iter().position(|(_, other)| other.id == item.id) else { return Default::default() };
-    let id =
-        |place: Option<usize>| place.and_then(|place| ranked.get(place)).map_or("", |(_, item)| &item.id).to_owned();
-    (id(at.checked_sub(1)), id(at.checked_add(1)))
+    let ranked = || {
+        let skilled = bank.items.iter().enumerate().filter(|(_, other)| other.skill == item.skill);
+        skilled.filter_map(|(place, other)| Some(((setting::difficulty_of(other)?, place), other)))
+    };
+    let Some((own, _)) = ranked().find(|(_, other)| other.id == item.id) else { return Default::default() };
+    let (mut easier, mut harder): (Option<(_, &Item)>, Option<(_, &Item)>) = (None, None);
+    for (rank, other) in ranked() {
+        if rank < own && easier.is_none_or(|(best, _)| rank > best) {
+            easier = Some((rank, other));
+        }
+        if rank > own && harder.is_none_or(|(best, _)| rank < best) {
+            harder = Some((rank, other));
+        }
+    }
+    let id = |found: Option<(_, &Item)>| found.map_or_else(String::new, |(_, item)| item.id.clone());
+    (id(easier), id(harder))
 }
 
 fn face(item: &Item, question: &Question, id: &str, both: bool) -> Face {

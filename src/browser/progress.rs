@@ -56,35 +56,36 @@ pub(crate) fn rows(bank: &Bank, noted: &[Noted], now: f64) -> Vec<SkillRow> {
             skills.push(&item.skill);
         }
     }
-    let mut ranked: Vec<((Turn, u32), SkillRow)> = skills
-        .into_iter()
-        .filter_map(|skill| {
-            let mut answers: Vec<Answered> =
-                noted.iter().filter(|noted| noted.skill == skill).map(|noted| noted.answered).collect();
-            answers.sort_by(|a, b| a.at.total_cmp(&b.at));
-            let answers = &answers[answers.len().saturating_sub(MOST)..];
-            let standing = Standing::of(answers, now);
-            let item = bank.items.iter().find(|item| item.skill == skill)?;
-            let turn = standing.turn(now);
-            let sure = if answers.is_empty() { 0 } else { (standing.sure * 100.0) as u32 };
-            let row = SkillRow {
-                skill: skill.to_owned(),
-                name: capital(&skill.replace('-', " ")),
-                topic: topics::titles().find(|(id, _)| *id == item.topic).map_or("", |(_, title)| title),
-                item: item.id.clone(),
-                answers: answers.len() as u32,
-                sure,
-                says: says(&standing),
-                due: standing.due.map_or_else(String::new, |due| waits(due - now)),
-                turn: turn_says(turn),
-                chart: chart(answers),
-            };
-            Some(((turn, if turn == Turn::New { 0 } else { sure }), row))
-        })
-        .collect();
-    // Within one turn the least sure first, and new ones in the order of the course.
-    ranked.sort_by_key(|(rank, _)| *rank);
-    ranked.into_iter().map(|(_, row)| row).collect()
+    let ranked = skills.into_iter().filter_map(|skill| {
+        // In the order they were given, as the page keeps them.
+        let answers: Vec<Answered> =
+            noted.iter().filter(|noted| noted.skill == skill).map(|noted| noted.answered).collect();
+        let answers = &answers[answers.len().saturating_sub(MOST)..];
+        let standing = Standing::of(answers, now);
+        let item = bank.items.iter().find(|item| item.skill == skill)?;
+        let turn = standing.turn(now);
+        let sure = if answers.is_empty() { 0 } else { (standing.sure * 100.0) as u32 };
+        let row = SkillRow {
+            skill: skill.to_owned(),
+            name: capital(&skill.replace('-', " ")),
+            topic: topics::titles().find(|(id, _)| *id == item.topic).map_or("", |(_, title)| title),
+            item: item.id.clone(),
+            answers: answers.len() as u32,
+            sure,
+            says: says(&standing),
+            due: standing.due.map_or_else(String::new, |due| waits(due - now)),
+            turn: turn_says(turn),
+            chart: chart(answers),
+        };
+        Some(((turn, if turn == Turn::New { 0 } else { sure }), row))
+    });
+    // Within one turn the least sure first, and new ones in the order of the course. One list, so each is put in its place.
+    let mut out: Vec<((Turn, u32), SkillRow)> = Vec::new();
+    for (rank, row) in ranked {
+        let place = out.iter().position(|(other, _)| *other > rank).unwrap_or(out.len());
+        out.insert(place, (rank, row));
+    }
+    out.into_iter().map(|(_, row)| row).collect()
 }
 
 fn says(standing: &Standing) -> &'static str {

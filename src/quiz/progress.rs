@@ -74,7 +74,7 @@ impl Standing {
         let (mut level, mut due) = (0, None);
         for answer in answers {
             let age = (now - answer.at).max(0.0);
-            let weight = libm::exp2(-age / HALF_LIFE);
+            let weight = libm::exp(-age / HALF_LIFE * core::f64::consts::LN_2);
             if answer.right {
                 right += if answer.hinted { 0.5 * weight } else { weight };
             } else {

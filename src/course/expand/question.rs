@@ -10,7 +10,7 @@ use toml::Spanned;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::{Plan, Problem, System};
 use drivecourse_quiz::paper::why;
-use drivecourse_quiz::{Body, Item, Question, Setting, Unsettled, twins};
+use drivecourse_quiz::{Item, Question, Setting, Unsettled, twins};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys};
 use super::{SEEDS, Spot, page, unknown};
