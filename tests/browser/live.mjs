@@ -34,7 +34,12 @@ const keys = (face) => face.locator(".solution .answer .result").evaluateAll((al
 const answer = async (face, place, text) => {
   const asked = face.locator(".ask").nth(place);
   const radio = asked.locator("input[type=radio]");
-  if (await radio.count()) await radio.nth("ABCDEFGHIJKL".indexOf(text[0])).check();
+  if (await radio.count()) {
+    // A solution names a statement by its letter and a choice by its words.
+    const labels = await asked.locator(".choice").evaluateAll((all) => all.map((label) => label.textContent.trim().replace(/^([A-Z])\s+/, "$1: ")));
+    const place = labels.findIndex((label) => label === text || label.slice(3) === text);
+    await radio.nth(place).check();
+  }
   else await asked.locator("input[type=text]").fill(text);
 };
 
@@ -138,13 +143,13 @@ const cases = async (browser, address, check) => {
     const link = await card.locator(".case-link").evaluate((at) => at.href);
     page.quiet();
     await page.close();
-    const again = await open(context, link, check, `${chapter}, by link`);
+    const again = await open(context, address("index.html"), check, `${chapter}, by link`);
+    await again.goto(link);
     const same = again.locator(`[id="${id}"]`);
     await again.waitForFunction(([id, wanted]) => document.querySelector(`[id="${id}"] .card-case`).textContent === wanted, [id, there[1]], { timeout: 20_000 });
     const units = same.locator(".units-us details.question");
     const here = [await same.locator("h2, h3, h4").first().innerText(), await same.locator(".card-case").innerText(), await units.innerText()];
     check(JSON.stringify(here) === JSON.stringify(there), chapter, "the link leads to another case");
-    await again.locator(`[id="${id}"] .solution summary`).first().scrollIntoViewIfNeeded();
     await units.locator(".solution > summary").click();
     check(await units.locator(".solution .answer").first().isVisible(), chapter, "the solution does not open");
     again.quiet();

@@ -12,6 +12,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import { course, papers } from "./check.mjs";
+import { live } from "./live.mjs";
 import { Report } from "./report.mjs";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../..");
@@ -45,6 +46,7 @@ try {
     args: ["--no-sandbox", "--disable-gpu", "--no-first-run"],
   });
   await course(browser, path.join(folder, "course"), report);
+  await live(browser, path.join(folder, "course"), report);
   await papers(browser, path.join(folder, "exam"), report);
 } finally {
   await browser?.close();
