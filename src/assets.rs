@@ -4,6 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result, bail};
+use drivecourse_machine::Family;
 use include_dir::{Dir, include_dir};
 
 static BOOK: Dir = include_dir!("$CARGO_MANIFEST_DIR/book");
@@ -22,22 +23,31 @@ pub(crate) struct Assets {
     pub(crate) scenarios: Files,
     /// Page templates, styles, scripts.
     pub(crate) theme: Files,
+    /// Families and items of the program that the module's own take the place of: what it may still name.
+    pub(crate) standard: Files,
+    /// The module's own settings, if it has any.
+    pub(crate) manifest: Option<Vec<u8>>,
     /// The module's folder, as it was named, and which files came from it.
     module: PathBuf,
     own: BTreeSet<String>,
 }
 
+/// The file of a module's own settings.
+pub(crate) const MANIFEST: &str = "module.toml";
+
 impl Assets {
     /// The built-in files, with those of `module` laid over them.
     ///
     /// A module's `scenarios/families` and `scenarios/items` take the place of the built-in ones as
-    /// a whole, so that a plant's papers never mix in somebody else's machines; single chapters and
-    /// theme files replace those of the same name.
+    /// a whole, so that a plant's papers never mix in somebody else's machines; `module.toml` takes single ones over.
+    /// Single chapters and theme files replace those of the same name, and `SUMMARY.md` says which chapters there are.
     pub(crate) fn load(module: Option<&Path>) -> Result<Self> {
         let mut assets = Self {
             book: embedded(&BOOK),
             scenarios: embedded(&SCENARIOS),
             theme: embedded(&THEME),
+            standard: Files::new(),
+            manifest: None,
             module: PathBuf::new(),
             own: BTreeSet::new(),
         };
@@ -45,7 +55,8 @@ impl Assets {
         if !module.is_dir() {
             bail!("there is no folder {}; name the folder of your module with --module", module.display());
         }
-        if !["book", "scenarios", "theme"].iter().any(|name| module.join(name).is_dir()) {
+        let settings = module.join(MANIFEST);
+        if !["book", "scenarios", "theme"].iter().any(|name| module.join(name).is_dir()) && !settings.is_file() {
             bail!(
                 "{} is no module: it has none of the folders book, scenarios and theme; \
                  name the folder that holds them with --module",
@@ -53,6 +64,11 @@ impl Assets {
             );
         }
         assets.module = module.to_path_buf();
+        if settings.is_file() {
+            let bytes = std::fs::read(&settings).with_context(|| format!("cannot read {}", settings.display()))?;
+            assets.manifest = Some(bytes);
+            assets.own.insert(MANIFEST.to_owned());
+        }
         for (name, files) in
             [("book", &mut assets.book), ("scenarios", &mut assets.scenarios), ("theme", &mut assets.theme)]
         {
@@ -60,14 +76,57 @@ impl Assets {
             if name == "scenarios" {
                 for part in ["families/", "items/", "exams/", "rosters/"] {
                     if own.keys().any(|path| path.starts_with(part)) {
-                        files.retain(|path, _| !path.starts_with(part));
+                        let (standard, kept) =
+                            std::mem::take(files).into_iter().partition(|(path, _)| path.starts_with(part));
+                        *files = kept;
+                        let standard: Files = standard;
+                        assets.standard.extend(standard);
                     }
                 }
             }
             assets.own.extend(own.keys().map(|path| format!("{name}/{path}")));
             files.extend(own);
         }
+        assets.drop_chapters();
+        if assets.leans_on_standard() {
+            // What papers rest on stands in their scenario's digest.
+            let drawn = |path: &str| path.starts_with("families/") || path.starts_with("items/");
+            let standard = assets.standard.iter().filter(|(path, _)| drawn(path));
+            let standard: Files = standard.map(|(path, bytes)| (format!("{path}@standard"), bytes.clone())).collect();
+            assets.scenarios.extend(standard);
+        }
         Ok(assets)
+    }
+
+    /// Whether items or families of the program may be asked about beside the module's own.
+    fn leans_on_standard(&self) -> bool {
+        let families = self.scenarios.iter().filter(|(path, _)| path.starts_with("families/"));
+        let mut texts = families.map(|(_, bytes)| String::from_utf8_lossy(bytes));
+        self.manifest.is_some() || texts.any(|text| Family::likeness(&text).is_some())
+    }
+
+    /// Takes out the program's chapters that the module's own list leaves out.
+    fn drop_chapters(&mut self) {
+        if !self.own.contains("book/SUMMARY.md") {
+            return;
+        }
+        let list = self.book.get("SUMMARY.md").map_or_else(String::new, |bytes| String::from_utf8_lossy(bytes).into());
+        let own = &self.own;
+        self.book.retain(|path, _| {
+            let listed =
+                path == "SUMMARY.md" || list.contains(&format!("({path})")) || list.contains(&format!("(./{path})"));
+            !path.ends_with(".md") || listed || own.contains(&format!("book/{path}"))
+        });
+    }
+
+    /// Whether a module lies over the built-in files.
+    pub(crate) fn is_module(&self) -> bool {
+        !self.module.as_os_str().is_empty()
+    }
+
+    /// Whether `path`, such as `book/chain.md`, came from the module.
+    pub(crate) fn is_own(&self, path: &str) -> bool {
+        self.own.contains(path)
     }
 
     /// A file such as `scenarios/items/chain.toml` as a person finds it: in the module's folder where it came from there.
@@ -90,7 +149,7 @@ fn embedded(dir: &Dir) -> Files {
 }
 
 /// Every file below `folder`; nothing where there is no such folder.
-fn read_folder(folder: &Path) -> Result<Files> {
+pub(crate) fn read_folder(folder: &Path) -> Result<Files> {
     let mut out = Files::new();
     let mut open = vec![folder.to_path_buf()];
     while let Some(next) = open.pop() {

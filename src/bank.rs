@@ -2,9 +2,9 @@
 
 use anyhow::{Result, bail};
 use drivecourse_machine::Problem;
-use drivecourse_quiz::{Bank, FileProblem};
+use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
-use crate::assets::Assets;
+use crate::assets::{Assets, Files, MANIFEST};
 
 /// Reads every family and item; all problems are reported in one pass.
 pub(crate) fn load(assets: &Assets) -> Result<Bank> {
@@ -20,8 +20,8 @@ pub(crate) fn load(assets: &Assets) -> Result<Bank> {
 ///
 /// A family from which no machine can be drawn is a problem too: whatever asks of it would try for a long time.
 pub(crate) fn read(assets: &Assets) -> (Bank, Vec<FileProblem>) {
-    let files = assets.scenarios.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice()));
-    let (bank, mut problems) = Bank::read(files);
+    let standard = standard(assets);
+    let (mut bank, mut problems) = Bank::read_over(by_path(&assets.scenarios), &standard);
     for problem in &mut problems {
         let file = assets.shown(&format!("scenarios/{}", problem.file));
         // A report begins with its file.
@@ -38,5 +38,60 @@ pub(crate) fn read(assets: &Assets) -> (Bank, Vec<FileProblem>) {
         let problem = Problem::from(error);
         problems.push(FileProblem { report: problem.report(&file, &text), file, problem });
     }
+    match manifest(assets) {
+        Err(found) => problems.extend(found),
+        Ok(manifest) => {
+            let (file, text) = (assets.shown(MANIFEST), text(assets));
+            let unknown = manifest.reuse(&mut bank, &standard).into_iter();
+            problems.extend(unknown.map(|problem| FileProblem {
+                report: problem.report(&file, &text),
+                file: file.clone(),
+                problem,
+            }));
+        }
+    }
     (bank, problems)
+}
+
+/// What a chapter may name: the module's families and items first, then what else the program has.
+pub(crate) fn for_chapters(assets: &Assets, mut bank: Bank) -> Bank {
+    let standard = standard(assets);
+    for item in standard.items {
+        if bank.item_place(&item.id).is_none() {
+            bank.items.push(item);
+        }
+    }
+    for plan in standard.plans {
+        if bank.plan_place(&plan.family.id).is_none() {
+            bank.plans.push(plan);
+        }
+    }
+    bank
+}
+
+/// The module's own settings; the usual ones where it has none.
+///
+/// # Errors
+/// Every problem in its file.
+pub(crate) fn manifest(assets: &Assets) -> Result<Manifest, Vec<FileProblem>> {
+    let file = assets.shown(MANIFEST);
+    let text = text(assets);
+    Manifest::read(&text).map_err(|problems| {
+        let told = problems.into_iter();
+        told.map(|problem| FileProblem { report: problem.report(&file, &text), file: file.clone(), problem }).collect()
+    })
+}
+
+fn text(assets: &Assets) -> String {
+    assets.manifest.as_deref().map_or_else(String::new, |bytes| String::from_utf8_lossy(bytes).into_owned())
+}
+
+/// What the program has besides the module's own.
+fn standard(assets: &Assets) -> Bank {
+    // The built-in files are sound: a test reads them all.
+    Bank::read(by_path(&assets.standard)).0
+}
+
+fn by_path(files: &Files) -> impl Iterator<Item = (&str, &[u8])> {
+    files.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice()))
 }

@@ -5,10 +5,14 @@ use std::io::Write as _;
 
 use anyhow::{Result, bail};
 use drivecourse_course::expand::{CourseData, Expander};
+use drivecourse_course::links;
+use drivecourse_course::portray::PICTURES;
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{MOST_ATTEMPTS, Plan, Problem, System};
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Plan, Problem, System};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
+use drivecourse_quiz::predict::Cause;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Item, Roster, Secret, Setting, Used, read_items};
 
 use crate::assets::Assets;
@@ -37,8 +41,10 @@ pub(crate) fn run(options: &cli::Check) -> Result<()> {
         check.items(&bank);
         check.chapters(&bank);
     }
+    check.references();
     check.exams(sound.then_some(&bank));
     check.rosters();
+    check.once();
     check.tell(options, &bank)
 }
 
@@ -48,7 +54,7 @@ fn place_of(report: &str, file: &str) -> Option<(usize, usize)> {
     Some((parts.next()?.parse().ok()?, parts.next()?.parse().ok()?))
 }
 
-/// Something wrong.
+/// Something wrong, or good to know.
 struct Found {
     file: String,
     /// Line and column.
@@ -58,20 +64,50 @@ struct Found {
     report: String,
 }
 
+impl Found {
+    fn json(&self) -> serde_json::Value {
+        serde_json::json!({
+            "file": self.file,
+            "line": self.place.map(|place| place.0),
+            "column": self.place.map(|place| place.1),
+            "what": self.what,
+            "mend": self.mend,
+        })
+    }
+}
+
 struct Check<'a> {
     assets: &'a Assets,
     found: Vec<Found>,
     /// What is no fault, and yet good to know.
-    notes: Vec<String>,
+    notes: Vec<Found>,
 }
 
 impl Check<'_> {
     /// A problem in `path`, such as `scenarios/items/chain.toml`, which holds `text`.
     fn say(&mut self, path: &str, text: &str, problem: Problem) {
+        let found = self.placed(path, text, problem);
+        self.found.push(found);
+    }
+
+    /// What is no fault in `path`, and yet good to know.
+    fn note(&mut self, path: &str, text: &str, problem: Problem) {
+        let found = self.placed(path, text, problem);
+        self.notes.push(found);
+    }
+
+    fn placed(&self, path: &str, text: &str, problem: Problem) -> Found {
         let file = self.assets.shown(path);
         let report = problem.report(&file, text);
-        let place = problem.line_column(text);
-        self.found.push(Found { file, place, what: problem.what, mend: problem.mend, report });
+        Found { file, place: problem.line_column(text), what: problem.what, mend: problem.mend, report }
+    }
+
+    /// Says nothing twice: what holds in both sets of units is met once in each.
+    fn once(&mut self) {
+        for list in [&mut self.found, &mut self.notes] {
+            let mut seen = BTreeSet::new();
+            list.retain(|found| seen.insert(found.report.clone()));
+        }
     }
 
     /// The files below `folder` with this ending, as text.
@@ -102,15 +138,29 @@ impl Check<'_> {
     fn families(&mut self, bank: &Bank) {
         for plan in &bank.plans {
             // One machine could be drawn; now and then one cannot, and that is a question of rate.
-            let draws = (0..MACHINES).map(|machine| plan.draw(derive(0xc4ec, machine)));
-            let rejected: u64 = draws.map(|case| u64::from(case.map_or(MOST_ATTEMPTS, |case| case.rejected))).sum();
-            let rate = rejected as f64 / MACHINES as f64;
-            if rate > WASTEFUL {
-                self.notes.push(format!(
-                    "{}: {rate:.0} machines are rejected for each one kept; narrow the draws that break a limit.",
-                    self.assets.shown(&format!("scenarios/families/{}.toml", plan.family.id))
-                ));
+            let rejections = plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)));
+            if rejections.rate() <= WASTEFUL {
+                continue;
             }
+            let path = format!("families/{}.toml", plan.family.id);
+            let text = self.assets.scenarios.get(&path).map_or("".into(), |bytes| String::from_utf8_lossy(bytes));
+            let limit = rejections.worst().map(|place| (&plan.family.limits[place], rejections.broken[place]));
+            let (span, most) = match limit {
+                Some((limit, times)) => {
+                    let reason = match limit.reason() {
+                        reason if reason.is_empty() => reason,
+                        reason => format!(" ({reason})"),
+                    };
+                    let span = Some(limit.span.clone()).filter(|span| span.end <= text.len());
+                    (span, format!("{times} times it was the limit on {}{reason}", limit.quantity.get().id))
+                }
+                None => (None, format!("{} times a calculation had no result", rejections.refused)),
+            };
+            let rate = rejections.rate();
+            let what = format!("{rate:.0} machines are rejected for each one kept; {most}.");
+            let mend = "Narrow the draws that break it, or widen the limit.".into();
+            let problem = Problem { span, what, mend };
+            self.note(&format!("scenarios/{path}"), &text, problem);
         }
     }
 
@@ -128,27 +178,57 @@ impl Check<'_> {
         for family in item.families.iter().filter(|name| bank.plan(name).is_err()) {
             let says = bank.plan(family).err().unwrap_or_default();
             let what = format!("The item {:?} names a family that is not there: {says}.", item.id);
-            self.say(path, text, Problem::at(item.span.clone(), what, "Mend its families."));
+            self.say(path, text, Problem::at(item.place(family), what, "Mend its families."));
+        }
+        if let Some(figure) = &item.figure
+            && let Err(mend) = picture(figure)
+        {
+            self.say(
+                path,
+                text,
+                Problem::at(item.place(figure), format!("There is no picture called {figure:?}."), mend),
+            );
+        }
+        let faults = || bank.plans.iter().flat_map(|plan| &plan.family.faults).map(|fault| fault.id.as_str());
+        for fault in item.faults.iter().filter(|name| *name != "none" && !faults().any(|known| known == *name)) {
+            let mend = nearest(fault, faults()).map_or_else(
+                || "`drivecourse look FAMILY` shows what may be wrong with its machines.".to_owned(),
+                |near| format!("Did you mean {near:?}?"),
+            );
+            self.say(
+                path,
+                text,
+                Problem::at(item.place(fault), format!("No family has a fault called {fault:?}."), mend),
+            );
         }
         let named = |plan: &&Plan| item.families.is_empty() || item.families.contains(&plan.family.id);
         let plans: Vec<&Plan> = bank.plans.iter().filter(named).collect();
         let (mut reasons, mut fits) = (BTreeMap::new(), BTreeSet::new());
         let mut dropped: BTreeMap<(usize, String), Vec<String>> = BTreeMap::new();
+        let mut alike: BTreeMap<(usize, String, String), Vec<String>> = BTreeMap::new();
+        let mut useful: BTreeSet<(usize, String)> = BTreeSet::new();
         let mut settled = 0;
         for plan in &plans {
             for system in System::ALL {
                 let made = Setting::new(item, plan, system).and_then(|setting| {
-                    setting.question(0)?;
-                    Ok(setting)
+                    let question = setting.question(0)?;
+                    Ok((setting, question))
                 });
                 match made {
-                    Ok(setting) => {
+                    Ok((setting, question)) => {
                         fits.insert(&plan.family.id);
                         settled += 1;
+                        useful.extend(own_turns(&question));
                         for (part, causes) in setting.harmless().dropped.iter().enumerate() {
                             for cause in causes {
                                 let at = format!("{} ({})", plan.family.id, system.code());
                                 dropped.entry((part, cause_name(cause))).or_default().push(at);
+                            }
+                        }
+                        for (part, pairs) in setting.harmless().alike.iter().enumerate() {
+                            for (one, two) in pairs {
+                                let at = format!("{} ({})", plan.family.id, system.code());
+                                alike.entry((part, cause_name(one), cause_name(two))).or_default().push(at);
                             }
                         }
                     }
@@ -158,12 +238,27 @@ impl Check<'_> {
                 }
             }
         }
-        let file = self.assets.shown(path);
-        self.notes.extend(dropped.into_iter().map(|((part, cause), places)| {
-            let places = if places.len() == settled { "all families".to_owned() } else { places.join(", ") };
-            let part = part_letter(part);
-            format!("{file}: {} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {places}", item.id)
-        }));
+        let places = |places: Vec<String>| {
+            if places.len() == settled { "all families".to_owned() } else { places.join(", ") }
+        };
+        for ((part, cause), at) in dropped {
+            let (part, at) = (part_letter(part), places(at));
+            let what = format!("{} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {at}", item.id);
+            self.note(path, text, Problem::at(item.span.clone(), what, ""));
+        }
+        for ((part, one, two), at) in alike {
+            let (part, at) = (part_letter(part), places(at));
+            let what = format!("{} ({part}): “{one}” and “{two}” cannot be told apart in {at}", item.id);
+            self.note(path, text, Problem::at(item.span.clone(), what, ""));
+        }
+        for (index, part) in item.parts.iter().enumerate().filter(|_| settled > 0) {
+            for turn in part.wrong.iter().filter(|turn| !useful.contains(&(index, turn.says.clone()))) {
+                let what = "This wrong turn never gives an answer of its own: it comes to the right one, or needs what \
+                            no family determines.";
+                let mend = "Mend its expression, or take it out.";
+                self.say(path, text, Problem::at(turn.span.clone(), what, mend));
+            }
+        }
         let span = || item.span.clone();
         let list = |reasons: &BTreeMap<&String, String>| {
             reasons.iter().map(|(family, reason)| format!("{family}: {reason}")).collect::<Vec<_>>().join("; ")
@@ -171,7 +266,12 @@ impl Check<'_> {
         if fits.is_empty() {
             let what = format!("No family fits the item {:?}: it is never asked. {}.", item.id, list(&reasons));
             let mend = "Ask from quantities that a family determines, or let a family determine these.";
-            self.say(path, text, Problem::at(span(), what, mend));
+            // The program's own items are there to be taken or left.
+            if !self.assets.is_module() || self.assets.is_own(path) {
+                self.say(path, text, Problem::at(span(), what, mend));
+            } else {
+                self.note(path, text, Problem::at(span(), what, mend));
+            }
         } else if !item.families.is_empty() && !reasons.is_empty() {
             let what = format!("The item {:?} names families that do not fit it. {}.", item.id, list(&reasons));
             self.say(path, text, Problem::at(span(), what, "Take them out of its families, or mend the family."));
@@ -188,11 +288,33 @@ impl Check<'_> {
                 return;
             }
         };
-        let expander = Expander::new(CourseData { items: bank.items.clone(), plans: bank.plans.clone(), pages });
+        let all = bank::for_chapters(self.assets, bank.clone());
+        let expander = Expander::new(CourseData { items: all.items, plans: all.plans, pages });
         for (path, text) in self.texts("book", ".md") {
             let name = path.strip_prefix("book/").unwrap_or(&path);
             if let Err(problems) = expander.chapter(name, &text) {
                 problems.into_iter().for_each(|problem| self.say(&path, &text, problem));
+            }
+        }
+    }
+
+    /// Follows the links and pictures of every chapter, and looks for its cautions.
+    fn references(&mut self) {
+        let assets = self.assets;
+        let names: Vec<&str> = assets.book.keys().map(String::as_str).collect();
+        let file = |path: &str| {
+            let bytes = assets.book.get(path)?;
+            let is_chapter = path.ends_with(".md");
+            Some(if is_chapter { String::from_utf8_lossy(bytes).into_owned() } else { String::new() })
+        };
+        for (path, text) in self.texts("book", ".md") {
+            let name = path.strip_prefix("book/").unwrap_or(&path);
+            // Links to chapters that a module leaves out are taken out of the program's own.
+            let standard = !assets.is_own(&path) && assets.is_own("book/SUMMARY.md");
+            for problem in links::problems(&text, name, file, &names) {
+                if !(standard && problem.what.starts_with("The book has no file")) {
+                    self.say(&path, &text, problem);
+                }
             }
         }
     }
@@ -214,17 +336,14 @@ impl Check<'_> {
                 // No paper is drawn: any secret will do.
                 match Draw::new(bank, &exam, "check", Secret::new([0; 32]), &[], Used::new()) {
                     Ok(draw) => {
-                        let file = self.assets.shown(&path);
-                        self.notes.extend(draw.remarks().iter().map(|remark| format!("{file}: {remark}")));
+                        for remark in draw.remarks() {
+                            self.note(&path, &text, Problem::whole(remark, ""));
+                        }
                     }
                     Err(problems) => problems.into_iter().for_each(|problem| self.say(&path, &text, problem)),
                 }
             }
         }
-        let mut seen = BTreeSet::new();
-        self.found.retain(|found| seen.insert(found.report.clone()));
-        let mut seen = BTreeSet::new();
-        self.notes.retain(|note| seen.insert(note.clone()));
     }
 
     fn rosters(&mut self) {
@@ -243,18 +362,8 @@ impl Check<'_> {
         let mut out = std::io::stdout().lock();
         let sum = self.found.len();
         if options.json {
-            let problems: Vec<_> = (self.found.iter())
-                .map(|found| {
-                    serde_json::json!({
-                        "file": found.file,
-                        "line": found.place.map(|place| place.0),
-                        "column": found.place.map(|place| place.1),
-                        "what": found.what,
-                        "mend": found.mend,
-                    })
-                })
-                .collect();
-            let all = serde_json::json!({ "problems": problems, "notes": self.notes });
+            let list = |found: &[Found]| found.iter().map(Found::json).collect::<Vec<_>>();
+            let all = serde_json::json!({ "problems": list(&self.found), "notes": list(&self.notes) });
             writeln!(out, "{}", serde_json::to_string_pretty(&all)?)?;
         } else {
             for found in &self.found {
@@ -265,7 +374,7 @@ impl Check<'_> {
                     writeln!(out, "{:<28} {:<8} {:<24} {}", item.id, item.topic, item.skill, item.title)?;
                 }
                 writeln!(out)?;
-                self.notes.iter().try_for_each(|note| writeln!(out, "{note}"))?;
+                self.notes.iter().try_for_each(|note| writeln!(out, "{}", note.report))?;
             }
             writeln!(out, "{} families, {} items read", bank.plans.len(), bank.items.len())?;
             if !self.notes.is_empty() && !options.all {
@@ -278,4 +387,31 @@ impl Check<'_> {
             _ => bail!("{sum} problems were found"),
         }
     }
+}
+
+/// Whether there is such a picture; if not, how to mend its name. The part behind a space says which reading it shows.
+fn picture(name: &str) -> Result<(), String> {
+    let name = name.split(' ').next().unwrap_or_default();
+    if PICTURES.contains(&name) {
+        return Ok(());
+    }
+    Err(match nearest(name, PICTURES.into_iter()) {
+        Some(near) => format!("Did you mean {near:?}?"),
+        None => format!("There are {}.", PICTURES.join(", ")),
+    })
+}
+
+/// The author's own wrong turns that `question` foresees, by part and by what they say.
+fn own_turns(question: &drivecourse_quiz::Question) -> Vec<(usize, String)> {
+    let mut out = Vec::new();
+    for (index, part) in question.parts.iter().enumerate() {
+        if let drivecourse_quiz::Body::Quantity { predicted, .. } = &part.body {
+            for wrong in predicted {
+                if let Cause::Own { says } = &wrong.cause {
+                    out.push((index, says.clone()));
+                }
+            }
+        }
+    }
+    out
 }

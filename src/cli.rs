@@ -4,6 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use drivecourse_machine::System;
+use drivecourse_records::{Date, NoDate};
 
 /// Teach people to commission geared, chain-driven machines: drive cases, a course to practise
 /// with, a different paper for every apprentice, and grading that says what went wrong.
@@ -22,22 +23,40 @@ pub(crate) enum Command {
     Demo(Demo),
     /// Build the course: a folder of pages for a phone, a screen or a web host
     Build(Build),
+    /// Show the course on this machine and build it again whenever a file of the module changes
+    Serve(Serve),
     /// Draw a different sealed paper for everyone on a roster, with keys and a response file
     Papers(Papers),
     /// Grade responses: marks, what went wrong, results as pages, CSV and JSON
     Grade(Grade),
+    /// Type in answers from paper, each read back at once; stops and goes on where it was
+    Enter(Enter),
+    /// Take graded exams into the records; repeating it changes nothing
+    Record(Record),
+    /// Report from the records: a person, the class, items, who is due, one answer in an appeal
+    Report(Report),
+    /// Change a recorded mark with a reason; the original stays on record
+    Override(Override),
+    /// Take one person's data out of the records on request; totals are kept
+    Forget(Forget),
     /// Show one drive case whole: what is seen, what is hidden, what is wrong with it
     Look(Look),
     /// Practise in the terminal: question, answer, what went wrong, steps
     Practise(Practise),
     /// Work out any quantity from what is given, with the steps
     Solve(Solve),
+    /// Make a small module of your own: course, drives, questions, exam, roster, all explained in the files
+    New(New),
     /// Read a module's families, items, exams, rosters and chapters, and report every problem in one pass
     Check(Check),
+    /// Print the JSON Schema of a kind of file, for editors that complete and check as you type
+    Schema(Schema),
+    /// Make the manual: a page for each job, to open in a browser
+    Manual(Manual),
 }
 
 /// Where the course, families and items come from.
-#[derive(Debug, Args)]
+#[derive(Debug, Clone, Args)]
 pub(crate) struct Module {
     /// Folder of a module of your own (book, scenarios, theme); what it lacks comes from the program
     #[arg(long, value_name = "FOLDER")]
@@ -70,12 +89,72 @@ pub(crate) struct Demo {
     pub(crate) out: PathBuf,
 }
 
+/// Options of `new`.
+#[derive(Debug, Args)]
+pub(crate) struct New {
+    /// Folder to make
+    pub(crate) folder: PathBuf,
+    /// Topics, such as chain,heat [default: mount,chain,load,heat]
+    #[arg(long, value_name = "TOPICS", value_delimiter = ',')]
+    pub(crate) topic: Vec<String>,
+    /// The program's family that your drive is a variation of
+    #[arg(long, value_name = "FAMILY", default_value = "quarry-conveyor")]
+    pub(crate) like: String,
+}
+
+/// A kind of file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Sort {
+    /// Drive families: scenarios/families/*.toml
+    Family,
+    /// Items: scenarios/items/*.toml
+    Item,
+    /// Exams: scenarios/exams/*.toml
+    Exam,
+    /// Rosters: scenarios/rosters/*.toml
+    Roster,
+    /// A module's own settings: module.toml
+    Module,
+}
+
+/// Options of `schema`.
+#[derive(Debug, Args)]
+pub(crate) struct Schema {
+    /// The kind of file
+    #[arg(value_enum, value_name = "KIND")]
+    pub(crate) sort: Option<Sort>,
+    /// Folder to write into; without a kind, all of them
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: Option<PathBuf>,
+}
+
+/// Options of `manual`.
+#[derive(Debug, Args)]
+pub(crate) struct Manual {
+    /// Folder for the pages; an earlier manual there is replaced
+    #[arg(long, value_name = "FOLDER", default_value = "manual")]
+    pub(crate) out: PathBuf,
+}
+
 /// Options of `build`.
 #[derive(Debug, Args)]
 pub(crate) struct Build {
     /// Folder for the pages; an earlier build there is replaced
     #[arg(long, value_name = "FOLDER", default_value = "course")]
     pub(crate) out: PathBuf,
+    /// Units that pages show first; readers can switch. Without it, both are shown
+    #[arg(long, value_enum)]
+    pub(crate) units: Option<Units>,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
+/// Options of `serve`.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct Serve {
+    /// Port on 127.0.0.1; 0 takes any that is free
+    #[arg(long, default_value_t = 8021)]
+    pub(crate) port: u16,
     /// Units that pages show first; readers can switch. Without it, both are shown
     #[arg(long, value_enum)]
     pub(crate) units: Option<Units>,
@@ -110,6 +189,15 @@ pub(crate) struct Papers {
     /// Which sitting: 1, and 2 or more for resits
     #[arg(long, default_value_t = 1, value_parser = clap::value_parser!(u32).range(1..=99))]
     pub(crate) sitting: u32,
+    /// Large print: letters half as large again
+    #[arg(long)]
+    pub(crate) large_print: bool,
+    /// All papers in one file, and all keys in another, to print at one go
+    #[arg(long)]
+    pub(crate) one_file: bool,
+    /// Make a page for each candidate to answer on a screen as well, in the folder `screen`
+    #[arg(long)]
+    pub(crate) screen: bool,
     /// Exam folders whose machines must not come again
     #[arg(long, value_name = "FOLDER")]
     pub(crate) after: Vec<PathBuf>,
@@ -152,6 +240,18 @@ pub(crate) struct Look {
     /// Units to show
     #[arg(long, value_enum, default_value = "si")]
     pub(crate) units: Units,
+    /// Show how each quantity follows from those before it
+    #[arg(long)]
+    pub(crate) paths: bool,
+    /// Folder for every picture that can be drawn of the machine, as SVG
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) figures: Option<PathBuf>,
+    /// Draw so many machines and chart how each quantity is spread
+    #[arg(long, value_name = "MACHINES", value_parser = clap::value_parser!(u32).range(2..=100_000), conflicts_with_all = ["figures", "paths"])]
+    pub(crate) spread: Option<u32>,
+    /// With --spread: the charts as a page
+    #[arg(long, value_name = "FILE", requires = "spread")]
+    pub(crate) page: Option<PathBuf>,
     /// Print JSON, for programs
     #[arg(long)]
     pub(crate) json: bool,
@@ -221,4 +321,184 @@ pub(crate) struct Solve {
     /// Print JSON, for programs
     #[arg(long)]
     pub(crate) json: bool,
+}
+
+/// A day as it is written: 2026-11-25.
+fn day(text: &str) -> Result<Date, NoDate> {
+    Date::read(text)
+}
+
+/// Options of `enter`.
+#[derive(Debug, Args)]
+#[command(after_help = "While typing:  - leave blank   < back   @3b go to 3 (b)   ? show the question   \
+            !text take it as it stands   q stop
+
+Everything is saved after each answer.")]
+pub(crate) struct Enter {
+    /// The exam folder that `papers` made
+    pub(crate) exam: PathBuf,
+    /// The response file, CSV [default: responses.csv, in the exam folder]
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
+/// Options of `record`.
+#[derive(Debug, Args)]
+#[command(
+    after_help = "Answers or marks that differ from recorded ones (a late file, a mended slip) are not taken without
+--correction and --by; then they are a new row, and the earlier ones stay."
+)]
+pub(crate) struct Record {
+    /// Exam folders that `grade` has graded
+    #[arg(required = true, value_name = "EXAM")]
+    pub(crate) exams: Vec<PathBuf>,
+    /// The records; the file is made if it is not there
+    #[arg(long, value_name = "FILE")]
+    pub(crate) records: PathBuf,
+    /// Folder of the results, where it is not the exam folder's own
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) results: Option<PathBuf>,
+    /// Day of the exam, such as 2026-11-25 [default: today]
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    pub(crate) on: Option<Date>,
+    /// Why other answers or marks than recorded shall count
+    #[arg(long, value_name = "REASON", requires = "by")]
+    pub(crate) correction: Option<String>,
+    /// Who decides that
+    #[arg(long, value_name = "NAME", requires = "correction")]
+    pub(crate) by: Option<String>,
+    /// Id of a person who has another name now
+    #[arg(long, value_name = "ID")]
+    pub(crate) renamed: Vec<String>,
+}
+
+/// Options of `override`.
+#[derive(Debug, Args)]
+pub(crate) struct Override {
+    /// The paper's code
+    pub(crate) code: String,
+    /// The question's number
+    pub(crate) question: usize,
+    /// The part's letter
+    pub(crate) part: char,
+    /// Marks that shall count
+    pub(crate) marks: u32,
+    /// Why
+    #[arg(long)]
+    pub(crate) reason: String,
+    /// Who decides
+    #[arg(long, value_name = "NAME")]
+    pub(crate) by: String,
+    /// Day of the decision [default: today]
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    pub(crate) on: Option<Date>,
+    /// The records
+    #[arg(long, value_name = "FILE")]
+    pub(crate) records: PathBuf,
+}
+
+/// Options of `forget`.
+#[derive(Debug, Args)]
+pub(crate) struct Forget {
+    /// The person's id on the roster
+    pub(crate) person: String,
+    /// The records
+    #[arg(long, value_name = "FILE")]
+    pub(crate) records: PathBuf,
+    /// Yes, for good
+    #[arg(long)]
+    pub(crate) yes: bool,
+}
+
+/// Options of `report`.
+#[derive(Debug, Args)]
+pub(crate) struct Report {
+    #[command(subcommand)]
+    pub(crate) of: ReportOf,
+}
+
+/// What to report on.
+#[derive(Debug, Subcommand)]
+pub(crate) enum ReportOf {
+    /// One person: papers, skills, trend, what to practise
+    Person {
+        /// The person's id on the roster
+        id: String,
+        #[command(flatten)]
+        common: Reporting,
+    },
+    /// The class: who is ready, who must not work alone yet, what it is weak at
+    Class {
+        #[command(flatten)]
+        only: Only,
+        #[command(flatten)]
+        common: Reporting,
+    },
+    /// Items: difficulty, discrimination, wrong turns, variants; how reliable each exam is
+    Items {
+        /// Only this item
+        #[arg(long)]
+        item: Option<String>,
+        /// Only questions about this family of machines
+        #[arg(long)]
+        family: Option<String>,
+        #[command(flatten)]
+        only: Only,
+        #[command(flatten)]
+        common: Reporting,
+    },
+    /// Who is due for a new paper: competence that has lapsed or soon will
+    Due {
+        #[command(flatten)]
+        only: Only,
+        #[command(flatten)]
+        common: Reporting,
+    },
+    /// One answer in an appeal: how it was read, what was expected, why the mark
+    Answer {
+        /// The paper's code
+        code: String,
+        /// The question's number
+        question: usize,
+        /// The part's letter
+        #[arg(default_value_t = 'a')]
+        part: char,
+        #[command(flatten)]
+        common: Reporting,
+    },
+}
+
+/// Whose papers.
+#[derive(Debug, Args)]
+pub(crate) struct Only {
+    /// Only this group of the roster
+    #[arg(long)]
+    pub(crate) group: Option<String>,
+    /// Only this exam, by its short name
+    #[arg(long)]
+    pub(crate) exam: Option<String>,
+}
+
+/// From where, as of when, to where.
+#[derive(Debug, Args)]
+pub(crate) struct Reporting {
+    /// The records
+    #[arg(long, value_name = "FILE")]
+    pub(crate) records: PathBuf,
+    /// The day to report for [default: today]
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    pub(crate) as_of: Option<Date>,
+    /// How many months ahead a lapse counts as soon
+    #[arg(long, value_name = "MONTHS", default_value_t = 2, value_parser = clap::value_parser!(u32).range(..=120))]
+    pub(crate) within: u32,
+    /// Folder for the report as a page to print, CSV and JSON
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: Option<PathBuf>,
+    /// Print JSON, for programs
+    #[arg(long)]
+    pub(crate) json: bool,
+    #[command(flatten)]
+    pub(crate) module: Module,
 }

@@ -7,35 +7,46 @@ use anyhow::Result;
 use drivecourse_browser::Bundle;
 use drivecourse_course::book::{self, Built, Live, Options, Units};
 use drivecourse_course::expand::{CourseData, Expander};
+use drivecourse_course::links;
 use drivecourse_course::pages::Pages;
 use drivecourse_quiz::Bank;
 
-use crate::assets::Assets;
+use crate::assets::{Assets, Files};
 use crate::{bank, cli, files};
 
 /// Title of the built-in course.
 const TITLE: &str = "Commissioning chain drives";
 
+/// What it is about.
+const ABOUT: &str = "Practise the checks and the numbers of a newly installed gear reducer with a chain drive.";
+
 pub(crate) fn run(options: &cli::Build) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
     let bank = bank::load(&assets)?;
-    let units = match options.units {
-        None => Units::Both,
-        Some(cli::Units::Si) => Units::Si,
-        Some(cli::Units::Us) => Units::Us,
-    };
+    let units = options.units.map_or(Units::Both, Units::from);
     let built = build(&assets, bank, &options.out, units, options.module.module.as_deref())?;
     for warning in &built.warnings {
         eprintln!("drivecourse: {warning}");
     }
     let out = &options.out;
-    println!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display());
+    files::say(format!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display()))?;
     Ok(())
+}
+
+impl From<cli::Units> for Units {
+    fn from(units: cli::Units) -> Self {
+        match units {
+            cli::Units::Si => Self::Si,
+            cli::Units::Us => Self::Us,
+        }
+    }
 }
 
 /// Builds the course of `assets` into `out`.
 pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, module: Option<&Path>) -> Result<Built> {
     let pages = pages(assets)?;
+    let bank = bank::for_chapters(assets, bank);
+    let manifest = bank::manifest(assets).unwrap_or_default();
     let bundle = Bundle::pack(&bank);
     let wasm = |name: &str| assets.theme.get(&format!("live/{name}.wasm")).cloned().unwrap_or_default();
     let live = Live {
@@ -45,16 +56,32 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
         bank: bundle.bank().to_owned(),
     };
     let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages });
+    let or_usual = |own: String, usual: &str| if own.is_empty() { usual.to_owned() } else { own };
     let options = Options {
-        title: TITLE.into(),
-        description: "Practise the checks and the numbers of a newly installed gear reducer with a chain drive.".into(),
+        title: or_usual(manifest.title, TITLE),
+        description: or_usual(manifest.description, ABOUT),
         units,
         search: true,
         live: Some(live),
         sources: sources(module),
     };
-    let book = book::Assets { chapters: assets.book.clone(), theme: assets.theme.clone() };
+    let book = book::Assets { chapters: chapters(assets), theme: assets.theme.clone() };
     Ok(book::build(&book, out, vec![Box::new(expander)], &options)?)
+}
+
+/// The chapters of the course; those of the program without their links to chapters that the module leaves out.
+fn chapters(assets: &Assets) -> Files {
+    let gone = |target: &str| target.ends_with(".md") && !assets.book.contains_key(target);
+    let chapter = |(path, bytes): (&String, &Vec<u8>)| {
+        let bytes = match std::str::from_utf8(bytes) {
+            Ok(text) if path.ends_with(".md") && path != "SUMMARY.md" && !assets.is_own(&format!("book/{path}")) => {
+                links::without(text, path, gone).into_bytes()
+            }
+            _ => bytes.clone(),
+        };
+        (path.clone(), bytes)
+    };
+    assets.book.iter().filter(|(path, _)| !path.starts_with("manual/")).map(chapter).collect()
 }
 
 /// The page templates of the theme.

@@ -56,8 +56,7 @@ pub(crate) fn run(options: &cli::Demo) -> Result<()> {
     let out = &options.out;
     check_folder(out)?;
     let (chapters, exam, graded) = files::fill(out, MARKER, |fresh| make(&assets, &bank, &plant, fresh))?;
-    tell(out, chapters, &exam, &graded);
-    Ok(())
+    tell(out, chapters, &exam, &graded)
 }
 
 /// Refuses a folder with files in it that no demonstration put there.
@@ -99,6 +98,8 @@ fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(u
         people: papers::roster(assets, &plant.roster)?.people,
         sitting: 1,
         date: None,
+        print: papers::Print::default(),
+        screen: true,
     };
     let scenario = papers::scenario_digest(&assets.scenarios);
     let exam = order.make(bank, &pages, &scenario, Secret::new(SECRET), Used::new(), &exam_folder)?.exam;
@@ -135,23 +136,24 @@ fn respond(bank: &Bank, exam: &Exam) -> Result<String> {
     Ok(serde_json::to_string_pretty(&rows)?)
 }
 
-fn tell(out: &Path, chapters: usize, exam: &Exam, graded: &Graded) {
+fn tell(out: &Path, chapters: usize, exam: &Exam, graded: &Graded) -> Result<()> {
     let passed = graded.candidates.iter().filter(|paper| paper.passed).count();
     let show = |inside: &str| out.join(inside).display().to_string();
-    let line = |what: &str, how: String, inside: &str| println!("  {what:<8} {how:<42} {}", show(inside));
-    println!("The main job, done once on an invented plant:\n");
-    line("course", format!("{chapters} chapters with practice"), "course/index.html");
+    let line = |what: &str, how: String, inside: &str| files::say(format!("  {what:<8} {how:<42} {}", show(inside)));
+    files::say("The main job, done once on an invented plant:\n")?;
+    line("course", format!("{chapters} chapters with practice"), "course/index.html")?;
     let (papers, questions) = (exam.papers.len(), exam.blueprint.questions());
-    line("papers", format!("{papers} different papers of {questions} questions"), "exam/papers");
-    line("keys", "worked steps, for the assessor".into(), "exam/keys");
-    line("answers", "by simulated apprentices".into(), &format!("exam/{ANSWERS}"));
-    line("results", format!("{passed} of {papers} passed"), "exam/results/results.html");
-    println!("\nWhat went wrong most often:");
+    line("papers", format!("{papers} different papers of {questions} questions"), "exam/papers")?;
+    line("", "the same, to answer on a screen".into(), "exam/screen")?;
+    line("keys", "worked steps, for the assessor".into(), "exam/keys")?;
+    line("answers", "by simulated apprentices".into(), &format!("exam/{ANSWERS}"))?;
+    line("results", format!("{passed} of {papers} passed"), "exam/results/results.html")?;
+    files::say("\nWhat went wrong most often:")?;
     for count in graded.causes.iter().take(3) {
         let times = if count.count == 1 { "once".to_owned() } else { format!("{} times", count.count) };
-        println!("  {times:<8} {}", in_words(graded, &count.name));
+        files::say(format!("  {times:<8} {}", in_words(graded, &count.name)))?;
     }
-    println!("\nOpen first: {}", show("course/index.html"));
+    files::say(format!("\nOpen first: {}", show("course/index.html")))
 }
 
 /// What was said of a cause where it was met; tables know it by its short name.

@@ -115,6 +115,14 @@ pub(crate) fn text(file: &str, bytes: Vec<u8>) -> Result<String> {
     })
 }
 
+/// Prints a line of results. `println!` would panic where the reader has gone away (`| head`).
+///
+/// # Errors
+/// Those of standard output.
+pub(crate) fn say(line: impl std::fmt::Display) -> Result<()> {
+    Ok(writeln!(std::io::stdout(), "{line}")?)
+}
+
 /// Whether the error is that the reader of our output went away.
 pub(crate) fn is_broken_pipe(error: &anyhow::Error) -> bool {
     error

@@ -12,6 +12,7 @@ use drivecourse_quiz::{Bank, Exam, Graded, Notice, Responses, grade};
 
 use crate::assets::Assets;
 use crate::course::pages;
+use crate::terminal::clean;
 use crate::{bank, cli, files, papers};
 
 pub(crate) fn run(options: &cli::Grade) -> Result<()> {
@@ -25,7 +26,7 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     }
     let (graded, notices) = judge(&bank, &exam, &papers::scenario_digest(&assets.scenarios), &inputs)?;
     for notice in &notices {
-        eprintln!("{notice}");
+        eprintln!("{}", clean(&notice.to_string()));
     }
     if graded.candidates.iter().all(|paper| !paper.present) {
         bail!("there are no answers to any paper of this exam in what was handed in; nothing was written");
@@ -41,7 +42,7 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
         return Ok(());
     }
     for paper in &graded.candidates {
-        writeln!(stdout, "{}  {:<24} {}", paper.code, paper.candidate.name, paper.says)?;
+        writeln!(stdout, "{}  {:<24} {}", paper.code, clean(&paper.candidate.name), paper.says)?;
     }
     writeln!(stdout, "\nresults in {}; open {}", out.display(), out.join("results.html").display())?;
     Ok(())

@@ -1,13 +1,15 @@
 //! `look`: one drive case whole.
 
 use std::io::Write as _;
+use std::path::Path;
 
 use anyhow::Result;
+use drivecourse_course::portray::{PICTURES, Portrait};
 use drivecourse_machine::{Case, Known, Plan, QuantityId, Registry, System, amount, topics};
 
 use crate::assets::Assets;
 use crate::bank;
-use crate::cli;
+use crate::{cli, files, spread};
 
 pub(crate) fn run(options: &cli::Look) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
@@ -20,14 +22,61 @@ pub(crate) fn run(options: &cli::Look) -> Result<()> {
         return Ok(());
     };
     let plan = bank.plan(family).map_err(anyhow::Error::msg)?;
+    if let Some(machines) = options.spread {
+        drop(out);
+        return spread::run(options, plan, machines);
+    }
     let system = System::from(options.units);
     let case = plan.draw(options.seed)?;
+    let figures = match &options.figures {
+        Some(folder) => figures(plan, &case, system, folder)?,
+        None => Vec::new(),
+    };
     if options.json {
         writeln!(out, "{}", serde_json::to_string_pretty(&json(plan, &case, system))?)?;
         return Ok(());
     }
     write!(out, "{}", text(plan, &case, system))?;
+    if options.paths {
+        write!(out, "{}", paths(plan, &case, system))?;
+    }
+    if let Some(folder) = &options.figures {
+        writeln!(out, "\n{} pictures in {}: {}", figures.len(), folder.display(), figures.join(", "))?;
+    }
     Ok(())
+}
+
+/// Draws every picture that the machine determines into `folder`; their names.
+fn figures(plan: &Plan, case: &Case, system: System, folder: &Path) -> Result<Vec<&'static str>> {
+    let mut drawn = Vec::new();
+    for name in PICTURES {
+        // A picture of what the family does not determine, or of a reading out of a face's reach, is left out.
+        if let Ok(figure) = Portrait::of_case(name, case, system).draw(name) {
+            let file = format!("{}-{}-{name}.svg", plan.family.id, case.seed);
+            files::write(&folder.join(file), figure.standalone().as_bytes())?;
+            drawn.push(name);
+        }
+    }
+    Ok(drawn)
+}
+
+/// How each quantity that is no value to start from follows from those before it.
+fn paths(plan: &Plan, case: &Case, system: System) -> String {
+    use std::fmt::Write as _;
+    let mut out = String::from("\nHow it follows\n");
+    for step in plan.steps() {
+        let linked = step.get();
+        let inputs: Vec<_> = linked.inputs().map(|id| id.get().id).collect();
+        let _ = writeln!(
+            out,
+            "  {:<30} {:>20}  {} ({})",
+            linked.gives.get().id,
+            amount::write(linked.gives.get(), case.values[linked.gives.index()], system),
+            linked.relation.title,
+            inputs.join(", ")
+        );
+    }
+    out
 }
 
 fn faults<'a>(plan: &'a Plan, case: &'a Case) -> impl Iterator<Item = &'a str> {
@@ -42,7 +91,8 @@ fn text(plan: &Plan, case: &Case, system: System) -> String {
     use std::fmt::Write as _;
     let mut out = String::new();
     let wrong: Vec<_> = faults(plan, case).collect();
-    let _ = writeln!(out, "{}, machine {}", plan.family.name, case.seed);
+    let tag = plan.machine_name(case).map_or_else(String::new, |name| format!(", after {name}"));
+    let _ = writeln!(out, "{}, machine {}{tag}", plan.family.name, case.seed);
     let _ = writeln!(
         out,
         "{}",
@@ -73,6 +123,14 @@ fn text(plan: &Plan, case: &Case, system: System) -> String {
             let _ = writeln!(out, "  {:<50} {:>20}  {:>20}", clip(quantity.name, 50), show(seen[id.index()]), exact);
         }
     }
+    if !plan.family.stated.is_empty() {
+        let _ = writeln!(out, "\nThe plant's own");
+        for stated in plan.family.stated.iter() {
+            let quantity = stated.quantity.get();
+            let value = amount::write(quantity, case.values[stated.quantity.index()], system);
+            let _ = writeln!(out, "  {}: {value} ({})", quantity.name, stated.text());
+        }
+    }
     out
 }
 
@@ -95,12 +153,14 @@ fn json(plan: &Plan, case: &Case, system: System) -> serde_json::Value {
                 "unit": unit.symbol,
                 "seen": number(seen[id.index()]),
                 "true": number(case.values[id.index()]),
+                "by": plan.steps().find(|step| step.get().gives == id).map(|step| step.get().relation.id),
                 "choice": amount::choice(quantity, case.values[id.index()]),
             })
         })
         .collect();
     serde_json::json!({
         "family": plan.family.id,
+        "after": plan.machine_name(case),
         "seed": case.seed,
         "units": system.code(),
         "machines_rejected": case.rejected,

@@ -1,17 +1,31 @@
 //! `drivecourse`: cases, course, papers and grading for people who commission geared, chain-driven machines.
 
+// Results go through `files::say`: a reader that closes early must not make the program panic.
+#![warn(clippy::print_stdout)]
+
 mod assets;
 mod bank;
 mod check;
 mod cli;
 mod course;
 mod demo;
+mod enter;
 mod files;
 mod grade;
 mod look;
+mod manual;
+mod new;
 mod papers;
 mod practise;
+mod record;
+mod report;
+mod report_pages;
+mod report_tables;
+mod schema;
+mod serve;
 mod solve;
+mod spread;
+mod terminal;
 
 use std::process::ExitCode;
 
@@ -28,12 +42,21 @@ fn main() -> ExitCode {
     let outcome = match arguments.command {
         cli::Command::Demo(options) => demo::run(&options),
         cli::Command::Build(options) => course::run(&options),
+        cli::Command::Serve(options) => serve::run(&options),
         cli::Command::Papers(options) => papers::run(&options),
         cli::Command::Grade(options) => grade::run(&options),
+        cli::Command::Enter(options) => enter::run(&options),
+        cli::Command::Record(options) => record::run(&options),
+        cli::Command::Report(options) => report::run(&options),
+        cli::Command::Override(options) => record::change(&options),
+        cli::Command::Forget(options) => record::forget(&options),
         cli::Command::Look(options) => look::run(&options),
         cli::Command::Practise(options) => practise::run(&options),
         cli::Command::Solve(options) => solve::run(&options),
+        cli::Command::New(options) => new::run(&options),
         cli::Command::Check(options) => check::run(&options),
+        cli::Command::Schema(options) => schema::run(&options),
+        cli::Command::Manual(options) => manual::run(&options),
     };
     match outcome {
         Ok(()) => ExitCode::from(DONE),

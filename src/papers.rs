@@ -3,9 +3,9 @@
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result, anyhow, bail};
-use drivecourse_course::card::{Sheet, key_model, paper_model};
+use drivecourse_course::card::{Sheet, ask_for_the_way, key_model, paper_model};
 use drivecourse_course::pages::Pages;
-use drivecourse_course::pages::model::Head;
+use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Trusted};
 use drivecourse_machine::Problem;
 use drivecourse_quiz::response::Template;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Paper, Person, Roster, Secret, Used};
@@ -15,22 +15,13 @@ use crate::assets::{Assets, Files};
 use crate::course::pages;
 use crate::{bank, cli, files};
 
-/// How papers are marked, as it stands on every one of them.
-const POLICY: [&str; 5] = [
-    "Write each answer with its unit. Any unit of the right kind will do.",
-    "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three figures are enough.",
-    "A later part is also marked from your own earlier answer: a slip is charged once.",
-    "Questions about safety must be right, whatever the score.",
-    "Show your working: it helps you, and the assessor if an answer is in doubt.",
-];
-
 pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
     let bank = bank::load(&assets)?;
     let written = blueprint(&assets, &options.exam)?;
     let roster = roster(&assets, &options.roster)?;
     let folder = &options.out;
-    for name in [RECORD, PAPERS, KEYS] {
+    for name in [RECORD, PAPERS, SCREENS, KEYS] {
         if folder.join(name).exists() {
             bail!(
                 "{} holds an exam already: there is {name} in it; choose another folder with --out, or move that one away",
@@ -50,23 +41,28 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
         people: roster.people,
         sitting: options.sitting,
         date: options.date.clone(),
+        print: Print { large: options.large_print, one_file: options.one_file },
+        screen: options.screen,
     }
     .make(&bank, &pages(&assets)?, &scenario_digest(&assets.scenarios), secret, used, folder)?;
     for remark in &made.remarks {
         eprintln!("drivecourse: {remark}");
     }
-    println!(
+    files::say(format!(
         "{} papers of {} questions in {}",
         made.exam.papers.len(),
         made.exam.blueprint.questions(),
         folder.join(PAPERS).display()
-    );
-    println!(
+    ))?;
+    if options.screen {
+        files::say(format!("the same to answer on a screen in {}", folder.join(SCREENS).display()))?;
+    }
+    files::say(format!(
         "their keys in {}; keep them and {} from the candidates",
         folder.join(KEYS).display(),
         folder.join(RECORD).display()
-    );
-    println!("answers go into {}", folder.join(RESPONSES).display());
+    ))?;
+    files::say(format!("answers go into {}", folder.join(RESPONSES).display()))?;
     Ok(())
 }
 
@@ -74,6 +70,8 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
 pub(crate) const RECORD: &str = "exam.json";
 /// The folder of the papers.
 const PAPERS: &str = "papers";
+/// The folder of the pages to answer on a screen.
+const SCREENS: &str = "screen";
 /// The folder of the keys.
 const KEYS: &str = "keys";
 /// The response file to fill in.
@@ -104,6 +102,26 @@ pub(crate) struct Order {
     pub(crate) people: Vec<Person>,
     pub(crate) sitting: u32,
     pub(crate) date: Option<String>,
+    pub(crate) print: Print,
+    /// Whether pages to answer on a screen are wanted too.
+    pub(crate) screen: bool,
+}
+
+/// How papers are printed.
+#[derive(Debug, Clone, Copy, Default)]
+pub(crate) struct Print {
+    /// All large, not only those of people whose roster says so.
+    pub(crate) large: bool,
+    /// All in one file, and their keys in another.
+    pub(crate) one_file: bool,
+}
+
+/// Papers and keys on their way into one file each; large print has a file of its own.
+#[derive(Default)]
+struct Stack {
+    papers: Vec<BundleSheet>,
+    large: Vec<BundleSheet>,
+    keys: Vec<BundleSheet>,
 }
 
 /// What was made.
@@ -129,25 +147,27 @@ impl Order {
         let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
         let remarks = draw.remarks();
         files::fill(folder, RECORD, |folder| {
-            let mut template = Template::default();
+            let mut template = Template::new(blueprint.marking.asks_steps());
             let mut outcome = Ok(());
+            let mut stack = Stack::default();
             draw.papers(&self.people, self.sitting, threads(), |paper| {
                 if outcome.is_ok() {
-                    outcome = self.write(&paper, pages, folder);
+                    outcome = self.write(&paper, pages, folder, &mut stack);
                 }
                 template.add(&paper);
                 exam.push(&paper);
             })
             .map_err(|problem| told(vec![problem]))?;
             outcome?;
+            self.write_stack(stack, pages, folder)?;
             files::write(&folder.join(RESPONSES), template.finish().as_bytes())?;
             files::write(&folder.join(RECORD), exam.write().as_bytes())
         })?;
         Ok(Made { exam, remarks })
     }
 
-    /// Writes one candidate's paper and the key to it.
-    fn write(&self, paper: &Paper, pages: &Pages, folder: &Path) -> Result<()> {
+    /// Writes one candidate's paper and the key to it, or lays them on the stack.
+    fn write(&self, paper: &Paper, pages: &Pages, folder: &Path, stack: &mut Stack) -> Result<()> {
         let head = Head {
             plant: self.plant.clone(),
             exam: self.written.blueprint.title.clone(),
@@ -158,16 +178,58 @@ impl Order {
         let sheets: Vec<_> =
             paper.questions.iter().map(|placed| Sheet { item: placed.item, question: &placed.question }).collect();
         let time = Some(format!("{} minutes", self.written.blueprint.minutes));
-        let policy = POLICY.iter().map(|line| (*line).to_owned()).collect();
-        let sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
+        let policy = self.written.blueprint.policy();
+        let mut sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
             .with_context(|| format!("the paper of {} cannot be drawn", paper.candidate.name))?;
+        if self.written.blueprint.marking.asks_steps() {
+            ask_for_the_way(&mut sheet, &sheets);
+        }
+        sheet.large = self.print.large || paper.candidate.large_print;
+        let key = key_model(head.clone(), &sheets, format!("drivecourse {}", env!("CARGO_PKG_VERSION")));
         let name = format!("{}-{}", paper.candidate.id, paper.code);
+        if self.screen {
+            files::write(
+                &folder.join(SCREENS).join(format!("{name}.html")),
+                pages.render("screen.html", &sheet)?.as_bytes(),
+            )?;
+        }
+        if self.print.one_file {
+            let lay = |body: String| BundleSheet {
+                exam: head.exam.clone(),
+                candidate: head.candidate.clone(),
+                code: head.code.clone(),
+                // Rendered by our own template, which escapes what came from people.
+                body: Trusted::made_by_us(body),
+            };
+            let body = lay(pages.render("paper-body.html", &sheet)?);
+            if sheet.large {
+                stack.large.push(body)
+            } else {
+                stack.papers.push(body)
+            }
+            stack.keys.push(lay(pages.render("key-body.html", &key)?));
+            return Ok(());
+        }
         files::write(
             &folder.join(PAPERS).join(format!("{name}.html")),
             pages.render("paper.html", &sheet)?.as_bytes(),
         )?;
-        let key = key_model(head, &sheets, format!("drivecourse {}", env!("CARGO_PKG_VERSION")));
         files::write(&folder.join(KEYS).join(format!("{name}-key.html")), pages.render("key.html", &key)?.as_bytes())
+    }
+
+    fn write_stack(&self, stack: Stack, pages: &Pages, folder: &Path) -> Result<()> {
+        let title = &self.written.blueprint.title;
+        for (what, inside, name, large, sheets) in [
+            ("papers", PAPERS, "papers.html", false, stack.papers),
+            ("papers in large print", PAPERS, "papers-large-print.html", true, stack.large),
+            ("keys", KEYS, "keys.html", false, stack.keys),
+        ] {
+            if !sheets.is_empty() {
+                let bundle = Bundle { title: format!("{title}: {what}"), large, several: true, sheets };
+                files::write(&folder.join(inside).join(name), pages.render("bundle.html", &bundle)?.as_bytes())?;
+            }
+        }
+        Ok(())
     }
 }
 

@@ -1,17 +1,17 @@
 //! `practise`: in the terminal, on a keyboard or from a pipe.
 
-use std::io::{BufRead, IsTerminal, Write};
-
 use anyhow::{Error, Result, bail};
+use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{System, Working, amount};
 use drivecourse_quiz::explain::part_letter;
-use drivecourse_quiz::{Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
+use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
 use crate::assets::Assets;
 use crate::bank;
 use crate::cli;
 use crate::solve::working_text;
+use crate::terminal::Talk;
 
 const CAUTION: &str = "These are numbers to practise with. On a real drive: isolate and lock out, verify zero energy,\n\
     guards and protective equipment, and your site's rules and authorised people come first.";
@@ -20,9 +20,7 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
     let assets = Assets::load(options.module.module.as_deref())?;
     let bank = bank::load(&assets)?;
     let settings = choose(&bank, options)?;
-    let input = std::io::stdin();
-    let live = input.is_terminal();
-    let mut session = Session { input: input.lock(), out: std::io::stdout().lock(), live, tally: Vec::new() };
+    let mut session = Session { talk: Talk::new(), tally: Vec::new() };
     session.say(&format!("{CAUTION}\n\nWrite an answer with its unit, or:  ? hint   = steps   - next   q stop\n"))?;
     let mut stream = Stream::new(options.seed, "practise");
     for number in 0..options.count {
@@ -34,6 +32,7 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
             }
         };
         session.say(&format!("\n{} of {}: {}\n{}\n", number + 1, options.count, setting.item.title, question.text))?;
+        session.say(&picture(setting, &question))?;
         if !session.question(setting, &question)? {
             break;
         }
@@ -65,10 +64,8 @@ fn choose<'a>(bank: &'a Bank, options: &cli::Practise) -> Result<Vec<Setting<'a>
     Ok(settings)
 }
 
-struct Session<'a> {
-    input: std::io::StdinLock<'a>,
-    out: std::io::StdoutLock<'a>,
-    live: bool,
+struct Session {
+    talk: Talk,
     tally: Vec<(String, Outcome)>,
 }
 
@@ -83,27 +80,9 @@ enum Outcome {
     Passed,
 }
 
-impl Session<'_> {
+impl Session {
     fn say(&mut self, text: &str) -> Result<()> {
-        self.out.write_all(text.as_bytes())?;
-        Ok(self.out.flush()?)
-    }
-
-    /// The next line; `None` at the end of the input.
-    fn line(&mut self) -> Result<Option<String>> {
-        self.say("> ")?;
-        let mut bytes = Vec::new();
-        if self.input.read_until(b'\n', &mut bytes)? == 0 {
-            self.say("\n")?;
-            return Ok(None);
-        }
-        let text = String::from_utf8_lossy(&bytes).trim().to_owned();
-        if !self.live {
-            // From a pipe nobody sees what was typed: show it.
-            let shown: String = text.chars().filter(|c| !is_hidden(*c)).take(200).collect();
-            self.say(&format!("{shown}\n"))?;
-        }
-        Ok(Some(text))
+        self.talk.say(text)
     }
 
     /// Puts every part; `false` when the person stops.
@@ -114,7 +93,7 @@ impl Session<'_> {
             let hints = hints(setting, part, index);
             let mut hint = 0;
             loop {
-                let Some(text) = self.line()? else { return Ok(false) };
+                let Some(text) = self.talk.line("> ")? else { return Ok(false) };
                 match text.as_str() {
                     "q" => return Ok(false),
                     "?" => {
@@ -145,7 +124,7 @@ impl Session<'_> {
                                 self.count(setting, Outcome::Right);
                                 break;
                             }
-                            Verdict::Wrong => self.count(setting, Outcome::Wrong),
+                            Verdict::Wrong | Verdict::Partial => self.count(setting, Outcome::Wrong),
                             // Not readable, or no answer: nothing is counted, try again.
                             Verdict::WrongUnit | Verdict::Unreadable | Verdict::Blank => {}
                         }
@@ -183,10 +162,12 @@ impl Session<'_> {
     }
 }
 
-/// Characters that steer a terminal or turn the writing direction instead of being seen.
-fn is_hidden(c: char) -> bool {
-    c.is_control()
-        || matches!(c, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}')
+/// What the picture shows, in words, where something is to be read off it; else nothing.
+fn picture(setting: &Setting, question: &Question) -> String {
+    let reads = setting.item.parts.iter().any(|part| matches!(part.ask, Ask::Read(_)));
+    let Some(name) = setting.item.figure.as_deref().filter(|_| reads) else { return String::new() };
+    let drawn = Portrait::of_question("face", question).draw(name);
+    drawn.map_or_else(|_| String::new(), |figure| format!("{}\n", figure.description))
 }
 
 fn ask(question: &Question, part: &Part, index: usize) -> String {
@@ -229,7 +210,7 @@ fn hints(setting: &Setting, part: &Part, index: usize) -> Vec<String> {
 
 fn steps(question: &Question, part: &Part) -> String {
     let steps = match (&part.body, part.key()) {
-        (_, Some(key)) => working_text(&Working::write(&key.path, &key.values, question.system)),
+        (_, Some(key)) => working_text(&Working::write(&key.path, &key.values, question.system).with(&question.stated)),
         (Body::Order { because, .. } | Body::Pick { because, .. }, None) => format!("  {because}\n"),
         _ => String::new(),
     };

@@ -146,6 +146,9 @@ pub(crate) fn working_text(working: &Working) -> String {
             let _ = writeln!(out, "   {}\n   {}", line.symbols, line.numbers);
         }
         let _ = writeln!(out, "   {}", line.result);
+        for own in &line.own {
+            let _ = writeln!(out, "   {own}");
+        }
         let _ = writeln!(out, "   [{}]", line.source);
     }
     out

@@ -10,14 +10,24 @@ mod check;
 mod course;
 #[path = "command_line/demo.rs"]
 mod demo;
+#[path = "command_line/enter.rs"]
+mod enter;
 #[path = "command_line/exam.rs"]
 mod exam;
 #[path = "command_line/grade.rs"]
 mod grade;
+#[path = "command_line/kill.rs"]
+mod kill;
 #[path = "command_line/papers.rs"]
 mod papers;
 #[path = "command_line/practise.rs"]
 mod practise;
+#[path = "command_line/print.rs"]
+mod print;
+#[path = "command_line/records.rs"]
+mod records;
+#[path = "command_line/serve.rs"]
+mod serve;
 #[path = "command_line/solve.rs"]
 mod solve;
 
@@ -163,7 +173,10 @@ fn plain(text: &str) -> String {
 fn help_and_version_and_usage() {
     let place = Place::new();
     let help = place.run(&["--help"]).done();
-    for command in ["demo", "build", "papers", "grade", "look", "practise", "solve", "check"] {
+    for command in [
+        "demo", "build", "serve", "papers", "grade", "enter", "record", "report", "override", "forget", "look",
+        "practise", "solve", "check",
+    ] {
         assert!(help.contains(&format!("\n  {command}")), "{help}");
         let own = place.run(&[command, "--help"]).done();
         assert!(own.contains("Usage: drivecourse ") && own.contains("--"), "{own}");
@@ -184,13 +197,14 @@ fn help_and_version_and_usage() {
 #[cfg(unix)]
 #[test]
 fn a_reader_that_goes_away_is_no_failure() {
-    let mut child = Command::new(PROGRAM)
-        .args(["look", "mixer", "--json"])
-        .stdout(Stdio::piped())
-        .stderr(Stdio::piped())
-        .spawn()
-        .unwrap();
-    drop(child.stdout.take());
-    let output = child.wait_with_output().unwrap();
-    assert_eq!((output.status.code(), output.stderr.as_slice()), (Some(0), b"".as_slice()));
+    for arguments in [&["demo"][..], &["build"], &["solve", "--list"], &["look", "mixer"], &["check"]] {
+        let place = Place::new();
+        let mut command = Command::new(PROGRAM);
+        command.args(arguments).current_dir(place.path("")).stdin(Stdio::null());
+        let mut child = command.stdout(Stdio::piped()).stderr(Stdio::piped()).spawn().unwrap();
+        drop(child.stdout.take());
+        let output = child.wait_with_output().unwrap();
+        let err = String::from_utf8(output.stderr).unwrap();
+        assert!(output.status.success() && !err.contains("panicked"), "{arguments:?}: {err}");
+    }
 }

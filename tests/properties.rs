@@ -11,7 +11,7 @@ use std::path::Path;
 use drivecourse_machine::{Case, Kind, Known, Plan, QuantityId, Registry, Role, System, Working, amount, working};
 use drivecourse_quiz::explain::cause_name;
 use drivecourse_quiz::simulate::written;
-use drivecourse_quiz::{Bank, Body, Question, Setting, Verdict, mark};
+use drivecourse_quiz::{Ask, Bank, Body, Call, Finding, Item, Judge, Question, Setting, Verdict, mark};
 
 fn seeds() -> u64 {
     let usual = if cfg!(debug_assertions) { 300 } else { 10_000 };
@@ -107,6 +107,60 @@ fn forces_and_moments_balance() {
     });
 }
 
+/// Every verdict on alignment, bolts, keys and bushings, with the word for nothing to do.
+const VERDICTS: [(&str, &str); 12] = [
+    ("align.sprocket_verdict", "within the limits"),
+    ("align.verdict_v", "within the limits"),
+    ("align.verdict_h", "within the limits"),
+    ("align.way_front_v", "leave them"),
+    ("align.way_rear_v", "leave them"),
+    ("align.way_front_h", "leave them"),
+    ("align.way_rear_h", "leave them"),
+    ("fasten.bolt_verdict", "within the limits"),
+    ("fasten.base_verdict", "tight enough"),
+    ("fasten.screw_verdict", "tight enough"),
+    ("fasten.key_verdict", "long enough"),
+    ("fasten.key_fit", "it fits"),
+];
+
+/// Each fault of the two topics, with a verdict that it turns.
+const TURNS: [(&str, &str); 11] = [
+    ("sprocket-offset", "align.sprocket_verdict"),
+    ("sprocket-twisted", "align.sprocket_verdict"),
+    ("shafts-not-parallel", "align.sprocket_verdict"),
+    ("motor-offset", "align.verdict_v"),
+    ("motor-angled", "align.verdict_h"),
+    ("motor-out-of-line", "align.verdict_v"),
+    ("loose-base-bolts", "fasten.base_verdict"),
+    ("dry-torque", "fasten.bolt_verdict"),
+    ("loose-bushing", "fasten.gap_verdict"),
+    ("short-key", "fasten.key_verdict"),
+    ("wrong-key", "fasten.key_fit"),
+];
+
+#[test]
+fn a_healthy_machine_is_left_alone_and_a_faulty_one_is_not() {
+    for_every_family(|_, plan| {
+        let good =
+            |name: &str| VERDICTS.iter().find(|(other, _)| *other == name).map_or("the taper grips", |(_, good)| good);
+        let verdict = |case: &Case, name: &str| {
+            let id = find(name);
+            amount::choice(id.get(), case.values[id.index()]).unwrap().to_owned()
+        };
+        for seed in 0..seeds() / 20 {
+            let healthy = plan.draw_with(seed, Some(&[])).unwrap();
+            for (name, good) in VERDICTS {
+                assert_eq!(verdict(&healthy, name), good, "{} seed {seed}: {name}", plan.family.id);
+            }
+            for (fault, name) in TURNS {
+                let place = plan.family.faults.iter().position(|other| other.id == fault).unwrap();
+                let faulty = plan.draw_with(seed, Some(&[place])).unwrap();
+                assert_ne!(verdict(&faulty, name), good(name), "{} seed {seed}: {fault}", plan.family.id);
+            }
+        }
+    });
+}
+
 #[test]
 fn formulas_as_shown_say_what_the_calculation_does() {
     for_every_family(|_, plan| {
@@ -145,6 +199,79 @@ fn the_same_seed_gives_the_same_machine_and_another_seed_another() {
             assert_eq!(bits(&one), bits(&two));
             assert_eq!(one.faults, two.faults);
             assert!(seen.insert(bits(&one)), "seed {seed} repeats a machine");
+        }
+    });
+}
+
+/// Verdicts on supply, start and vibration: the worst that a machine with nothing wrong may get.
+const AT_WORST: [(&str, &str); 9] = [
+    ("start.unbalance_verdict", "within the limit"),
+    ("start.voltage_verdict", "within 10 %"),
+    ("start.current_verdict", "within the plate"),
+    ("start.rotation_verdict", "right way round"),
+    ("start.ready_verdict", "may be started"),
+    ("vibrate.zone", "B"),
+    ("vibrate.change_verdict", "not significant"),
+    ("vibrate.alarm_verdict", "below the alarm"),
+    ("vibrate.control_verdict", "in control"),
+];
+
+/// Faults, and a verdict of [`AT_WORST`] that each of them makes worse; or none, for what only looks like a fault.
+const SHOWN_BY: [(&str, Option<&str>); 10] = [
+    ("run-in-peak", None),
+    ("overload", Some("start.current_verdict")),
+    ("low-oil", Some("start.ready_verdict")),
+    ("weak-phase", Some("start.unbalance_verdict")),
+    ("low-voltage", Some("start.voltage_verdict")),
+    ("wrong-rotation", Some("start.rotation_verdict")),
+    ("missing-guard", Some("start.ready_verdict")),
+    ("worn-bearing", Some("vibrate.change_verdict")),
+    ("damaged-teeth", Some("vibrate.change_verdict")),
+    ("loose-base-bolts", Some("vibrate.alarm_verdict")),
+];
+
+fn is_worse(case: &Case, quantity: &str, worst: &str) -> bool {
+    let id = find(quantity);
+    let place = id.get().choices.iter().position(|choice| *choice == worst).unwrap();
+    case.values[id.index()] > place as f64
+}
+
+#[test]
+fn a_sound_drive_passes_every_verdict_and_each_fault_fails_one() {
+    for_every_family(|_, plan| {
+        for seed in 0..seeds() / 20 {
+            let sound = plan.draw_with(seed, Some(&[])).unwrap();
+            for (quantity, worst) in AT_WORST {
+                assert!(!is_worse(&sound, quantity, worst), "{} seed {seed}: {quantity}", plan.family.id);
+            }
+            for (fault, shown) in SHOWN_BY {
+                let place = plan.family.faults.iter().position(|other| other.id == fault).unwrap();
+                let case = plan.draw_with(seed, Some(&[place])).unwrap();
+                let mut worse = AT_WORST.iter().filter(|(quantity, worst)| is_worse(&case, quantity, worst));
+                match shown {
+                    Some(shown) => assert!(worse.any(|(quantity, _)| *quantity == shown), "{fault} seed {seed}"),
+                    None => assert!(worse.next().is_none(), "{fault} seed {seed} fails a verdict"),
+                }
+            }
+        }
+    });
+}
+
+#[test]
+fn any_two_faults_that_may_come_together_can() {
+    for_every_family(|_, plan| {
+        let faults = &plan.family.faults;
+        for (one, first) in faults.iter().enumerate() {
+            for (two, second) in faults.iter().enumerate().skip(one + 1) {
+                if first.clashes(second) {
+                    continue;
+                }
+                for seed in 0..5 {
+                    let drawn = plan.draw_with(seed, Some(&[one, two]));
+                    let why = || format!("{}: {} with {}", plan.family.id, first.id, second.id);
+                    assert!(drawn.is_ok(), "{}: {}", why(), drawn.unwrap_err());
+                }
+            }
         }
     });
 }
@@ -267,6 +394,120 @@ fn the_same_question_seed_gives_the_same_question() {
             let seed = index as u64;
             let (one, two) = (setting.question(seed).unwrap(), setting.question(seed).unwrap());
             assert_eq!(format!("{one:?}"), format!("{two:?}"));
+        }
+    });
+}
+
+/// What the items on decisions look for.
+fn findings(item: &Item) -> impl Iterator<Item = &Finding> {
+    item.parts.iter().flat_map(|part| match &part.ask {
+        Ask::Judge(Judge::Decide { findings, .. }) => &findings[..],
+        _ => &[],
+    })
+}
+
+/// Settings of the items that ask for a judgement of this kind.
+fn judging<'b>(bank: &'b Bank, plan: &Plan, kind: fn(&Judge) -> bool) -> Vec<Setting<'b>> {
+    let asks = |item: &Item| item.parts.iter().any(|part| matches!(&part.ask, Ask::Judge(judge) if kind(judge)));
+    let both = System::ALL.into_iter();
+    let settings: Vec<_> = both
+        .flat_map(|system| bank.settings(system, |item, other| asks(item) && other.family.id == plan.family.id))
+        .collect();
+    assert!(settings.len() >= 6, "{} has only {}", plan.family.id, settings.len());
+    settings
+}
+
+/// The statements of the first part, the right one's place, and what speaks against each.
+fn statements(question: &Question) -> (&[String], usize, &[String]) {
+    match &question.parts[0].body {
+        Body::Pick { shown, right, against, .. } => {
+            assert!(against.iter().enumerate().all(|(place, says)| says.is_empty() == (place == *right)));
+            let different: std::collections::BTreeSet<&String> = shown.iter().collect();
+            assert_eq!(different.len(), shown.len(), "{shown:?}");
+            (shown, *right, against)
+        }
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn a_sound_machine_is_never_called_faulty_and_one_that_must_stop_never_acceptable() {
+    for_every_family(|bank, plan| {
+        let all: Vec<&Finding> = bank.items.iter().flat_map(findings).collect();
+        let holds = |case: &Case, finding: &Finding| case.values[finding.on.index()] == finding.when as f64;
+        for seed in 0..seeds() {
+            let sound = plan.draw_with(seed, Some(&[])).unwrap();
+            for finding in &all {
+                assert!(!holds(&sound, finding), "{} seed {seed}: {}", plan.family.id, finding.reason);
+            }
+        }
+        let settings = judging(bank, plan, |judge| matches!(judge, Judge::Decide { .. }));
+        let (mut stopped, mut places) = (0, [0; 3]);
+        for seed in 0..seeds() {
+            let setting = &settings[seed as usize % settings.len()];
+            let question = setting.question(seed).unwrap();
+            let (shown, right, _) = statements(&question);
+            let call =
+                findings(setting.item).filter(|finding| holds(&question.case, finding)).map(|finding| finding.call);
+            let word = match call.max() {
+                None => "Accept",
+                Some(Call::Stop) => "Stop",
+                Some(_) => "Adjust",
+            };
+            assert!(shown[right].starts_with(word), "{} seed {seed}: {}", setting.item.id, shown[right]);
+            assert!(word == "Accept" || !question.case.faults.is_empty(), "a sound machine is called faulty");
+            places[right] += 1;
+            if word == "Stop" {
+                stopped += 1;
+                let accept = shown.iter().position(|option| option.starts_with("Accept")).unwrap();
+                let letter = drivecourse_quiz::letter(accept).to_string();
+                let mark = &mark(&question, &[&letter])[0];
+                assert_eq!(cause_name(&mark.causes[0]), "stop called accept");
+                assert_eq!(mark.earned, 0);
+            }
+        }
+        assert!(stopped as u64 > seeds() / 20, "{stopped} of {} must stop", seeds());
+        assert!(places.iter().all(|count| *count as u64 > seeds() / 5), "{places:?}: the order varies with the seed");
+    });
+}
+
+#[test]
+fn a_diagnosis_leaves_the_fault_that_is_there() {
+    for_every_family(|bank, plan| {
+        let settings = judging(bank, plan, |judge| matches!(judge, Judge::Diagnose { .. }));
+        let mut places = [0; 5];
+        for seed in 0..seeds() / 10 {
+            let setting = &settings[seed as usize % settings.len()];
+            let question = setting.question(seed).unwrap();
+            let (shown, right, against) = statements(&question);
+            let wanted = match question.case.faults[..] {
+                [] => "nothing is wrong".to_owned(),
+                [fault] => plan.family.faults[fault].name.to_lowercase(),
+                _ => panic!("two faults"),
+            };
+            assert_eq!(shown[right].to_lowercase(), wanted, "{} seed {seed}", setting.item.id);
+            assert!((3..=5).contains(&shown.len()) && shown.iter().any(|option| option == "Nothing is wrong"));
+            assert!(against.iter().all(|says| says.is_empty() || says.contains("; here it")), "{against:?}");
+            places[right] += 1;
+        }
+        assert!(places[..3].iter().all(|count| *count > 0), "{places:?}");
+    });
+}
+
+#[test]
+fn the_odd_one_out_is_the_number_that_was_changed() {
+    for_every_family(|bank, plan| {
+        let settings = judging(bank, plan, |judge| matches!(judge, Judge::Odd { .. }));
+        for seed in 0..seeds() / 20 {
+            let setting = &settings[seed as usize % settings.len()];
+            let question = setting.question(seed).unwrap();
+            let (shown, right, _) = statements(&question);
+            let part = &question.parts[0];
+            let changed: Vec<_> = part.givens.iter().filter(|(id, value)| question.shown(*id) != *value).collect();
+            let [(id, value)] = changed[..] else { panic!("{} seed {seed}: {changed:?}", setting.item.id) };
+            let written = amount::write(id.get(), *value, question.system);
+            assert!(shown[right].to_lowercase().starts_with(&id.get().name.to_lowercase()), "{}", shown[right]);
+            assert!(shown[right].ends_with(&written), "{} {written}", shown[right]);
         }
     });
 }

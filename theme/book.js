@@ -1,4 +1,4 @@
-// Runs before the page is drawn: applies the colours and units the reader chose last time.
+// Runs before the page is drawn: applies the colours, units and keys the reader chose last time.
 // Storage may be forbidden (private windows, files on a phone); then nothing is remembered and nothing breaks.
 "use strict";
 (() => {
@@ -9,6 +9,7 @@
   const settings = {
     look: { words: ["device", "light", "dark", "contrast"], usual: "device", none: "device" },
     units: { words: ["us", "si", "both"], usual: root.dataset.unitsDefault || "both", none: "both" },
+    turn: { words: ["on", "off"], usual: "on", none: "on" },
   };
 
   /** Shows the page as `word` says; the word for "no choice" takes the attribute away. */

@@ -5,6 +5,7 @@ use drivecourse_course::view::{self, capital};
 use drivecourse_machine::System;
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_quiz::explain::cause_name;
+use drivecourse_quiz::marking::Marking;
 use drivecourse_quiz::progress::counts;
 use drivecourse_quiz::{Bank, Item, Question, Setting, mark, setting, twins};
 
@@ -52,7 +53,7 @@ impl Desk {
             Request::Read { spot, system, part, text } => {
                 let question = self.face(&spot, system)?;
                 let part = question.parts.get(part).ok_or("There is no such part.")?;
-                match mark::read(part, question, &text) {
+                match mark::read(part, question, &text, &Marking::default()) {
                     Ok(None) => Reply::Read(String::new()),
                     Ok(Some(answer)) => Reply::Read(mark::read_as(part, &answer)),
                     Err(error) => Reply::Refused(error.to_string()),

@@ -1,6 +1,7 @@
 //! Vibration: which frequencies to look for, how much is too much, and whether it grows.
 //!
 //! * [`orders`]: shaft, mesh and chain frequencies; [`hunting`]: tooth pairs that meet again; [`bearing`]: rolling bearings
+//! * [`spectrum`]: the overall value of its lines, and the part a line belongs to
 //! * [`amplitude`]: displacement, velocity and acceleration of a sine; peak, peak-to-peak, r.m.s.
 //! * [`zone`]: the zones A to D; tables: [`machine_limits`] (over 15 kW), [`general_limits`] (smaller machines),
 //!   [`gear_unit_limits`]
@@ -18,6 +19,7 @@ pub mod general_limits;
 pub mod hunting;
 pub mod machine_limits;
 pub mod orders;
+pub mod spectrum;
 pub mod trend;
 pub mod zone;
 

@@ -16,7 +16,7 @@ use crate::pages::{PageError, Pages};
 use crate::trusted::Trusted;
 use crate::view;
 
-pub use paper::{Sheet, key_model, paper_model};
+pub use paper::{Sheet, ask_for_the_way, key_model, paper_model};
 pub use results::{candidate_result, class_results};
 
 /// Fills the templates of cards.

@@ -7,6 +7,7 @@
 //! | `practice` | `item`, `family`, `seed`, `units` | a practice card with hints and a folded solution |
 //! | `worked` | `item`, `family`, `seed`, `units` | a worked example |
 //! | `self-check` | `items`, `units` | a short quiz with the answers folded away at its end |
+//! | `one-machine` | `family`, `faults`, `seed`, `items`, `units` | a practice card for each item, all about that one machine |
 //! | `figure` | `name`, `family`, `fault`, `seed`, `caption`, `units` | a picture of one machine with everything labelled |
 //! | `formulas` | `topic` or `relations` | formulas with units, limits and sources |
 //! | `mistakes` | `topic` or `relations` | what people do wrong, step by step |
@@ -46,8 +47,8 @@ use directive::{Body, FigureKeys, TopicKeys};
 use question::Questions;
 
 /// The words that make a fenced block a directive.
-pub const DIRECTIVES: [&str; 8] =
-    ["practice", "worked", "self-check", "figure", "formulas", "mistakes", "sources", "quantities"];
+pub const DIRECTIVES: [&str; 9] =
+    ["practice", "worked", "self-check", "one-machine", "figure", "formulas", "mistakes", "sources", "quantities"];
 
 /// Seeds chosen for a block have at most six figures, so that a person can say them.
 const SEEDS: u64 = 1_000_000;
@@ -79,15 +80,18 @@ impl Expander {
     /// Every chapter, path and text, expanded on as many threads as the machine has; in the order given.
     fn all(&self, chapters: &[(String, String)]) -> Vec<Result<String, Vec<Problem>>> {
         let threads = std::thread::available_parallelism().map_or(1, usize::from).min(chapters.len().max(1));
+        // The longest first, so that no thread is left alone with one at the end.
+        let mut order: Vec<usize> = (0..chapters.len()).collect();
+        order.sort_by_key(|place| core::cmp::Reverse(chapters[*place].1.matches("\n```").count()));
         let next = AtomicUsize::new(0);
         let work = || {
             // A workshop for each thread: what was made ready for one card serves the next.
             let workshop = Workshop::new(&self.data);
             let mut done = Vec::new();
             loop {
-                let place = next.fetch_add(1, Ordering::Relaxed);
-                let Some((path, text)) = chapters.get(place) else { return done };
-                done.push((place, workshop.chapter(path, text)));
+                let Some(place) = order.get(next.fetch_add(1, Ordering::Relaxed)) else { return done };
+                let (path, text) = &chapters[*place];
+                done.push((*place, workshop.chapter(path, text)));
             }
         };
         let done: BTreeMap<usize, _> = std::thread::scope(|scope| {
@@ -142,12 +146,13 @@ impl Preprocessor for Expander {
 struct Workshop<'a> {
     cards: Cards<'a>,
     questions: Questions<'a>,
+    plans: &'a [Plan],
 }
 
 impl<'a> Workshop<'a> {
     fn new(data: &'a CourseData) -> Self {
         let cards = Cards::new(&data.pages);
-        Self { cards, questions: Questions::new(&data.items, &data.plans, cards) }
+        Self { cards, questions: Questions::new(&data.items, &data.plans, cards), plans: &data.plans }
     }
 
     fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
@@ -180,8 +185,9 @@ impl<'a> Workshop<'a> {
             Body::Practice(keys) => self.questions.card("card.html", keys, spot),
             Body::Worked(keys) => self.questions.card("card-worked.html", keys, spot),
             Body::SelfCheck(keys) => self.questions.self_check(keys, spot),
+            Body::OneMachine(keys) => self.questions.one_machine(keys, spot),
             Body::Figure(keys) => self.figure(keys, spot),
-            Body::Formulas(keys) => page(reference::formulas(&self.cards, &relations(keys, true)?)),
+            Body::Formulas(keys) => page(reference::formulas(&self.cards, &relations(keys, true)?, self.plans)),
             Body::Mistakes(keys) => page(reference::mistakes(&self.cards, &relations(keys, true)?)),
             Body::Sources(keys) => page(reference::sources(&self.cards, &relations(keys, false)?)),
             Body::Quantities(keys) => {

@@ -13,28 +13,50 @@
 //! adds a clear margin round the letters and black ink on paper; without it the figures still work.
 
 mod axis;
+mod baseline_chart;
+mod bolt_pattern;
+mod calendar;
+mod dials;
 mod drive_parts;
 mod drive_side;
+mod faces;
 mod foot_corners;
 mod foot_plan;
 mod geometry;
+mod key_section;
 mod kit;
 mod label;
+mod power_chain;
 mod shaft_load;
+mod shares;
 mod shim_pack;
+mod spectrum;
+mod straightedge;
 mod warm_up;
+mod zone_bar;
 
 #[cfg(test)]
 mod tests;
 
 pub use axis::Steps;
+pub use baseline_chart::{Across, BaselineChart, Logged};
+pub use bolt_pattern::BoltPattern;
+pub use calendar::{Calendar, CalendarRow};
+pub use dials::{Dials, Sweep};
 pub use drive_side::{DriveSide, Turning};
+pub use faces::{DialFace, FeelerFace, ScaleFace, SightGlassFace, ThermometerFace, VibrationFace};
 pub use foot_corners::FootCorners;
 pub use foot_plan::{Foot, FootPlan};
+pub use key_section::KeySection;
 pub use kit::STYLE;
+pub use power_chain::PowerChain;
 pub use shaft_load::ShaftLoad;
+pub use shares::{Bar, Bars, Run};
 pub use shim_pack::{Leaf, ShimPack};
+pub use spectrum::{Spectrum, Stem};
+pub use straightedge::Straightedge;
 pub use warm_up::{Level, Reading, WarmUp};
+pub use zone_bar::ZoneBar;
 
 use core::fmt;
 

@@ -3,24 +3,59 @@
 //! In a question a picture shows what the learner is given. What is asked stands there as `?`, whatever else is not
 //! given has no label, and a length that would show the answer to scale is drawn at a nominal value. In a worked
 //! solution everything given and worked out is labelled, in a picture of a machine everything there is.
+//!
+//! An instrument's face shows the reading that is asked for, without saying it. Where a machine has several readings of
+//! one kind, the picture's name says which: `dial mount.rise_2`.
 
+mod align;
 mod chain;
+mod fasten;
+mod follow;
 mod heat;
+mod instruments;
 mod load;
 mod mount;
+mod start;
+mod vibrate;
+
+#[cfg(test)]
+mod tests;
 
 use core::fmt;
 
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Case, QuantityId, Registry, System, amount};
-use drivecourse_quiz::Question;
+use drivecourse_machine::{Case, Face, Known, QuantityId, Registry, System, amount};
+use drivecourse_quiz::{Part, Question};
 
 use crate::figures::{Figure, FigureError};
+pub(crate) use instruments::how_read;
 
 /// The pictures an item or a chapter may name.
-pub const PICTURES: [&str; 6] = ["drive-side", "foot-plan", "foot-corners", "shim-pack", "shaft-load", "warm-up"];
+pub const PICTURES: [&str; 21] = [
+    "drive-side",
+    "foot-plan",
+    "foot-corners",
+    "shim-pack",
+    "shaft-load",
+    "warm-up",
+    "straightedge",
+    "dials",
+    "bolt-pattern",
+    "key-section",
+    "baseline-chart",
+    "follow-up-calendar",
+    "power-chain",
+    "spectrum",
+    "vibration-zones",
+    "dial",
+    "scale",
+    "feeler",
+    "sight-glass",
+    "thermometer",
+    "vibration-meter",
+];
 
 /// What a picture is drawn from.
 #[derive(Debug, Clone)]
@@ -28,6 +63,8 @@ pub struct Portrait {
     id: String,
     system: System,
     values: Vec<f64>,
+    /// Read off a face, first of all.
+    read: Vec<QuantityId>,
     view: View,
 }
 
@@ -62,6 +99,18 @@ pub enum PortrayError {
         /// What it could show, by its id in the registry.
         quantity: &'static str,
     },
+    /// The quantity named with a face is not read off it.
+    NotOnFace {
+        /// The picture.
+        picture: &'static str,
+        /// The quantity as written.
+        quantity: String,
+    },
+    /// Nothing that the face could show is asked or told.
+    NoReading {
+        /// The picture.
+        picture: &'static str,
+    },
     /// A value lies outside what can be drawn.
     Figure {
         /// The picture.
@@ -94,6 +143,8 @@ impl fmt::Display for PortrayError {
                     "the picture {picture} would be empty: show {quantity} in the question, or leave the picture out"
                 )
             }
+            Self::NotOnFace { picture, quantity } => write!(f, "{quantity:?} is not read off the face {picture}"),
+            Self::NoReading { picture } => write!(f, "the face {picture} has no reading to show"),
             Self::Figure { picture, cause } => write!(f, "the picture {picture}: {cause}"),
             Self::Calculation { picture, cause } => write!(f, "the picture {picture}: {cause}"),
         }
@@ -110,6 +161,7 @@ impl Portrait {
         let asked = question.parts.iter().filter_map(|part| part.asked()).collect();
         let mut portrait = Self::of_case(id, &question.case, question.system);
         portrait.view = View::Question { shown, asked };
+        portrait.read = readings(question);
         portrait.show_givens(question);
         portrait
     }
@@ -134,6 +186,7 @@ impl Portrait {
             known[id.index()] = true;
         }
         portrait.view = View::Solution(known);
+        portrait.read = readings(question);
         portrait
     }
 
@@ -143,7 +196,7 @@ impl Portrait {
         let seen = case.seen(system);
         let values =
             seen.iter().zip(&case.values).map(|(seen, held)| if seen.is_nan() { *held } else { *seen }).collect();
-        Self { id: id.to_owned(), system, values, view: View::Machine }
+        Self { id: id.to_owned(), system, values, read: Vec::new(), view: View::Machine }
     }
 
     fn show_givens(&mut self, question: &Question) {
@@ -152,11 +205,12 @@ impl Portrait {
         }
     }
 
-    /// Draws the picture called `name`.
+    /// Draws the picture called `name`; a face's name may be followed by the quantity to show on it.
     ///
     /// # Errors
     /// [`PortrayError`]: no such picture, or something in it is unknown or cannot be drawn.
     pub fn draw(&self, name: &str) -> Result<Figure, PortrayError> {
+        let (name, of) = name.split_once(' ').map_or((name, None), |(name, of)| (name, Some(of.trim())));
         let picture = PICTURES.into_iter().find(|picture| *picture == name);
         let board = Board { picture: picture.unwrap_or_default(), portrait: self };
         match picture {
@@ -166,12 +220,25 @@ impl Portrait {
             Some("shim-pack") => mount::shim_pack(&board),
             Some("shaft-load") => load::shaft_load(&board),
             Some("warm-up") => heat::warm_up(&board),
-            _ => Err(PortrayError::UnknownPicture(name.to_owned())),
+            Some("straightedge") => align::straightedge(&board),
+            Some("dials") => align::dials(&board),
+            Some("bolt-pattern") => fasten::bolt_pattern(&board),
+            Some("key-section") => fasten::key_section(&board),
+            Some("baseline-chart") => follow::baseline_chart(&board),
+            Some("follow-up-calendar") => follow::calendar(&board),
+            Some("power-chain") => start::power_chain(&board),
+            Some("spectrum") => vibrate::spectrum(&board),
+            Some("vibration-zones") => vibrate::zones(&board),
+            Some(name) => match Face::from_picture(name) {
+                Some(face) => instruments::face(&board, face, board.on_face(face, of)?),
+                None => Err(PortrayError::UnknownPicture(name.to_owned())),
+            },
+            None => Err(PortrayError::UnknownPicture(name.to_owned())),
         }
     }
 }
 
-packed!(Portrait { id, system, values, view });
+packed!(Portrait { id, system, values, view, read });
 
 impl Packed for View {
     fn pack(&self, out: &mut String) {
@@ -189,6 +256,12 @@ impl Packed for View {
             _ => Self::Question { shown: Vec::unpack(from)?, asked: Vec::unpack(from)? },
         })
     }
+}
+
+/// What a question has read off a face.
+fn readings(question: &Question) -> Vec<QuantityId> {
+    let read = |part: &Part| part.key().is_some_and(|key| key.path.steps.is_empty());
+    question.parts.iter().filter(|part| read(part)).filter_map(Part::asked).collect()
 }
 
 /// One picture on the way: looks values and labels up by their ids.
@@ -210,10 +283,27 @@ impl Board<'_> {
         !matches!(self.portrait.view, View::Question { .. })
     }
 
+    /// Whether the picture is of a machine and of no question.
+    fn whole(&self) -> bool {
+        matches!(self.portrait.view, View::Machine)
+    }
+
     /// The value (SI) of `quantity`, where the machine has one.
     fn value(&self, quantity: &str) -> Option<f64> {
         let id = Registry::get().find(quantity)?;
         Some(self.portrait.values[id.index()]).filter(|value| !value.is_nan())
+    }
+
+    /// The quantity to show on `face`: the one called `of`, else the first that is asked or told.
+    fn on_face(&self, face: Face, of: Option<&str>) -> Result<QuantityId, PortrayError> {
+        let fits = |id: &QuantityId| matches!(id.get().known, Known::Read(read) if Face::of(read) == Some(face));
+        if let Some(of) = of {
+            let found = Registry::get().find(of).filter(fits);
+            return found.ok_or_else(|| PortrayError::NotOnFace { picture: self.picture, quantity: of.to_owned() });
+        }
+        let told = |id: &QuantityId| self.asks(id.get().id) || self.tells(id.get().id);
+        let mut readings = self.portrait.read.iter().copied().chain(Registry::get().quantities().filter(told));
+        readings.find(fits).ok_or(PortrayError::NoReading { picture: self.picture })
     }
 
     fn need(&self, quantity: &'static str) -> Result<f64, PortrayError> {

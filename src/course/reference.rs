@@ -8,7 +8,7 @@ use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::topics::{self, Topic};
 use drivecourse_machine::working::formula_mathml;
-use drivecourse_machine::{Kind, Linked, Registry, Role, Source, System, Unit};
+use drivecourse_machine::{Draw, Kind, Linked, Plan, Registry, Role, Source, System, Unit, amount};
 
 use crate::card::Cards;
 use crate::pages::PageError;
@@ -60,6 +60,8 @@ struct FormulaRow {
     method: &'static str,
     r#where: Vec<Name>,
     limits: String,
+    /// Values of the families' own that enter it, with their sources.
+    own: Vec<String>,
     source: String,
 }
 
@@ -77,12 +79,15 @@ struct Name {
     us: &'static str,
 }
 
-/// A table of formulas, with units, limits and sources; links of the hidden machine are left out.
+/// A table of formulas, with units, limits and sources, and what the families of `plans` state for themselves; links
+/// of the hidden machine are left out.
 ///
 /// # Errors
 /// When the template has a fault.
-pub fn formulas(cards: &Cards<'_>, relations: &[&'static Linked]) -> Result<Trusted, PageError> {
-    let rows = relations.iter().filter(|linked| linked.relation.role != Role::Model).map(|linked| formula_row(linked));
+pub fn formulas(cards: &Cards<'_>, relations: &[&'static Linked], plans: &[Plan]) -> Result<Trusted, PageError> {
+    let rows = (relations.iter())
+        .filter(|linked| linked.relation.role != Role::Model)
+        .map(|linked| FormulaRow { own: own_values(linked, plans), ..formula_row(linked) });
     cards.fill("reference-formulas.html", &Rows { rows: rows.collect() })
 }
 
@@ -100,8 +105,30 @@ fn formula_row(linked: &'static Linked) -> FormulaRow {
         method: linked.relation.method,
         r#where: names(linked),
         limits: capital(linked.relation.limits),
+        own: Vec::new(),
         source: source_line(linked.relation.source),
     }
+}
+
+/// What a family states for itself of the inputs of a formula: `Our drive: gap allowed 0.04 mm (standard M-12)`.
+fn own_values(linked: &Linked, plans: &[Plan]) -> Vec<String> {
+    let mut out = Vec::new();
+    for family in plans.iter().map(|plan| &plan.family) {
+        for stated in family.stated.iter().filter(|stated| linked.inputs().any(|input| input == stated.quantity)) {
+            let quantity = stated.quantity.get();
+            let value = family.roots.iter().find_map(|(id, draw)| match draw {
+                Draw::Fixed(value) if *id == stated.quantity => Some(*value),
+                _ => None,
+            });
+            let mut values =
+                System::ALL.map(|system| value.map(|value| amount::write(quantity, value, system))).to_vec();
+            values.dedup();
+            let values: Vec<String> = values.into_iter().flatten().collect();
+            let text = format!("{}: {} {} ({})", family.name, quantity.name, values.join(" or "), stated.text());
+            out.push(capital(&text));
+        }
+    }
+    out
 }
 
 /// What the letters of a formula stand for and in which units their numbers enter: the result first.

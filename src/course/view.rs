@@ -9,6 +9,7 @@ use drivecourse_machine::{Known, QuantityId, Registry, Source, System, Working, 
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
+use crate::portray::how_read;
 use crate::trusted::Trusted;
 
 /// Wrong answers listed in a solution, at most.
@@ -18,7 +19,7 @@ const MOST_WRONG: usize = 6;
 #[derive(Debug, Serialize)]
 pub struct GivenRow {
     name: String,
-    how: &'static str,
+    how: String,
     symbol: Option<Trusted>,
     value: String,
 }
@@ -33,6 +34,7 @@ pub struct LineRow {
     numbers: String,
     result: String,
     limits: String,
+    own: Vec<String>,
     source: String,
 }
 
@@ -91,7 +93,11 @@ pub fn given_rows(question: &Question, part: Option<&Part>) -> Vec<GivenRow> {
         let quantity = id.get();
         GivenRow {
             name: capital(quantity.name),
-            how: if matches!(quantity.known, Known::Read(_)) { how_known(quantity.known) } else { "" },
+            how: match question.stated(id) {
+                Some(stated) => stated.source.clone(),
+                None if matches!(quantity.known, Known::Read(_)) => how_known(quantity.known).to_owned(),
+                None => String::new(),
+            },
             symbol: symbol(id),
             value: amount::write(quantity, value, question.system),
         }
@@ -161,7 +167,11 @@ pub fn solution_row(question: &Question, index: usize, practice: bool) -> Soluti
     match &part.body {
         Body::Quantity { keys, .. } => {
             if let Some(key) = keys.first() {
-                row.lines = line_rows(&Working::write(&key.path, &key.values, question.system));
+                let working = Working::write(&key.path, &key.values, question.system).with(&question.stated);
+                row.lines = line_rows(&working);
+                if key.path.steps.is_empty() {
+                    row.because = how_read(key.path.asked, key.value, question.system).unwrap_or_default();
+                }
             }
             row.also = other_methods(question, part);
         }
@@ -239,6 +249,7 @@ fn line_row(line: &Line) -> LineRow {
         numbers: right_of(left, &line.numbers),
         result: right_of(left, &line.result),
         limits: capital(line.limits),
+        own: line.own.iter().map(|text| capital(text)).collect(),
         source: source_line(line.source),
     }
 }
@@ -290,6 +301,11 @@ pub(crate) fn other_methods(question: &Question, part: &Part) -> Vec<String> {
 
 /// Wrong answers that can be told from the right one as they are written, each once.
 pub(crate) fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
+    if let Body::Pick { against, .. } = &part.body {
+        // Each statement with what speaks against it, where the program found that out.
+        let wrong = against.iter().enumerate().filter(|(_, says)| !says.is_empty());
+        return wrong.map(|(place, says)| WrongRow { answer: letter(place).to_string(), says: says.clone() }).collect();
+    }
     let Body::Quantity { asked, keys, predicted } = &part.body else { return Vec::new() };
     let write = |value| amount::write(asked.get(), value, question.system);
     let right = keys.first().map(|key| write(key.value));

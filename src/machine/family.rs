@@ -8,6 +8,8 @@
 //!
 //! [fixed]
 //! "mount.shim_stock" = "metric leaves"
+//! # A value of the plant's own, such as a stricter limit, with where it stands: it is shown beside the value.
+//! "mount.gap_limit" = { value = "0.04 mm", source = "site standard M-12, section 3", because = "..." }
 //!
 //! [draw]
 //! "heat.ambient" = { between = ["8 °C", "32 °C"] }
@@ -18,11 +20,13 @@
 //! [[pool]]                       # values that belong together: one row is drawn
 //! "chain.size" = "60"
 //! "drive.motor_power" = "7.5 kW"
+//! # or machines = "plant.csv", above the tables: a table of real machines beside the family's file
 //!
 //! [[limit]]                      # a machine beyond it is drawn again
 //! quantity = "chain.wrap_small"
 //! at_least = "120°"
 //! because = "less wrap lets the chain climb the teeth"
+//! # source = "site standard M-12" # where the bound comes from, if it comes from somewhere
 //! # healthy = true              # asked only of machines with nothing wrong
 //!
 //! [faults]
@@ -38,12 +42,27 @@
 //! quantity = "chain.sag_verdict"
 //! at_most = "too tight"
 //! ```
+//!
+//! A family may be written as a variation of another, and then says only what is different:
+//!
+//! ```toml
+//! name = "Bark conveyor, head drive"
+//! like = "quarry-conveyor"
+//! without = ["oil-over-full"]   # faults of the other one that this one cannot have
+//! ```
 
+mod like;
 mod read;
+mod table;
+
+use std::sync::Arc;
 
 use crate::packed;
 use crate::packed::{Packed, Reader};
 use crate::registry::QuantityId;
+
+pub(crate) use read::File as FamilyFile;
+pub use table::FamilyProblem;
 
 /// How a root quantity gets its value (SI).
 #[derive(Debug, Clone, PartialEq)]
@@ -83,6 +102,16 @@ pub enum Asked {
     Fault(usize),
 }
 
+impl Asked {
+    /// The same with the fault's new place, by `place`; `None` where the fault is gone.
+    fn moved(self, place: impl Fn(usize) -> Option<usize>) -> Option<Self> {
+        match self {
+            Self::Fault(fault) => place(fault).map(Self::Fault),
+            other => Some(other),
+        }
+    }
+}
+
 /// A bound that the machines of a family keep.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Limit {
@@ -94,10 +123,42 @@ pub struct Limit {
     pub at_most: f64,
     /// Why, as a clause.
     pub because: String,
+    /// Where it comes from; empty where nobody says.
+    pub source: String,
     /// Which machines keep it.
     pub asked: Asked,
     /// Where it stands in the family's file, in bytes.
     pub span: core::ops::Range<usize>,
+}
+
+impl Limit {
+    /// Why, and where it comes from, as a clause; empty where nobody says.
+    pub fn reason(&self) -> String {
+        [&self.because, &self.source]
+            .into_iter()
+            .filter(|text| !text.is_empty())
+            .cloned()
+            .collect::<Vec<_>>()
+            .join("; ")
+    }
+}
+
+/// A fixed value of the plant's own, with where it stands: it goes before the common one and is shown with its source.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stated {
+    /// Of which quantity.
+    pub quantity: QuantityId,
+    /// The plant's standard, drawing or order that says so.
+    pub source: String,
+    /// Why, as a clause; may be empty.
+    pub because: String,
+}
+
+impl Stated {
+    /// Source and reason in one line.
+    pub fn text(&self) -> String {
+        if self.because.is_empty() { self.source.clone() } else { format!("{}: {}", self.source, self.because) }
+    }
 }
 
 /// Something that may be wrong with a machine of the family.
@@ -133,6 +194,10 @@ pub struct Family {
     pub roots: Vec<(QuantityId, Draw)>,
     /// Rows of values that belong together.
     pub pool: Vec<Vec<(QuantityId, f64)>>,
+    /// Names of the rows, where they come from a table of machines; else empty.
+    pub machines: Vec<String>,
+    /// Fixed values with a source of their own.
+    pub stated: Arc<[Stated]>,
     /// Bounds.
     pub limits: Vec<Limit>,
     /// What may be wrong.
@@ -141,11 +206,30 @@ pub struct Family {
     pub healthy: f64,
     /// Share of the faulty ones with two faults.
     pub pairs: f64,
+    /// Where the family's own file names what is fixed or drawn, and what each fault changes, in bytes.
+    pub(crate) places: Vec<Place>,
 }
 
-packed!(Family { id, name, about, roots, pool, limits, faults, healthy, pairs });
+/// Where a quantity is named: by the family, or by the fault at that place.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Place {
+    quantity: QuantityId,
+    fault: Option<String>,
+    span: core::ops::Range<usize>,
+}
+
+impl Family {
+    /// Where the file names `quantity`, by itself or for the fault of this id; `None` where another file does.
+    pub(crate) fn place(&self, quantity: QuantityId, fault: Option<&str>) -> Option<core::ops::Range<usize>> {
+        let named = |place: &&Place| place.quantity == quantity && place.fault.as_deref() == fault;
+        self.places.iter().find(named).map(|place| place.span.clone())
+    }
+}
+
+packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places);
+packed!(Stated { quantity, source, because });
 packed!(Fault { id, name, weight, draws });
-packed!(Limit { quantity, at_least, at_most, because, asked } without span);
+packed!(Limit { quantity, at_least, at_most, because, source, asked } without span);
 
 impl Packed for Draw {
     fn pack(&self, out: &mut String) {

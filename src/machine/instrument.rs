@@ -40,6 +40,8 @@ pub enum Instrument {
     Level,
     /// Contact or infrared thermometer: 1 °C, or 1 °F.
     Thermometer,
+    /// Contact probe with a display in tenths: 0.1 °C, or 0.1 °F.
+    FineThermometer,
     /// Watch: one minute.
     Watch,
     /// Tachometer: 1 r/min.
@@ -62,6 +64,8 @@ pub enum Instrument {
     DisplacementMeter,
     /// Sound level meter: 0.1 dB.
     SoundMeter,
+    /// Vibration analyser, frequency of a line: 0.02 Hz, or 1 cpm.
+    Analyser,
 }
 
 /// Step of an instrument in one system: the unit it is marked in, the step, and how it is written.
@@ -86,6 +90,7 @@ impl Instrument {
             Self::Dial => "dial indicator",
             Self::Level => "precision level",
             Self::Thermometer => "thermometer",
+            Self::FineThermometer => "thermometer in tenths",
             Self::Watch => "watch",
             Self::Tachometer => "tachometer",
             Self::Protractor => "protractor",
@@ -96,6 +101,7 @@ impl Instrument {
             Self::Ammeter => "clamp ammeter",
             Self::VibrationMeter | Self::DisplacementMeter => "vibration meter",
             Self::SoundMeter => "sound level meter",
+            Self::Analyser => "vibration analyser",
         }
     }
 
@@ -117,6 +123,8 @@ impl Instrument {
             (Self::Level, System::Us) => ("in/ft", 0.0005, Places(4)),
             (Self::Thermometer, System::Si) => ("°C", 1.0, Places(0)),
             (Self::Thermometer, System::Us) => ("°F", 1.0, Places(0)),
+            (Self::FineThermometer, System::Si) => ("°C", 0.1, Places(1)),
+            (Self::FineThermometer, System::Us) => ("°F", 0.1, Places(1)),
             (Self::Watch, _) => ("min", 1.0, Places(0)),
             (Self::Tachometer, _) => ("r/min", 1.0, Places(0)),
             (Self::Protractor, _) => ("°", 1.0, Places(0)),
@@ -133,6 +141,8 @@ impl Instrument {
             (Self::DisplacementMeter, System::Si) => ("µm", 1.0, Places(0)),
             (Self::DisplacementMeter, System::Us) => ("mil", 0.1, Places(1)),
             (Self::SoundMeter, _) => ("dB", 0.1, Places(1)),
+            (Self::Analyser, System::Si) => ("Hz", 0.02, Places(2)),
+            (Self::Analyser, System::Us) => ("cpm", 1.0, Places(0)),
         };
         Step { unit, step, figures }
     }

@@ -2,6 +2,8 @@
 //!
 //! Decimal text would bring numbers back a hair off, or not at all where a bound is infinite; their bits never do.
 
+use std::sync::Arc;
+
 use crate::registry::{QuantityId, RelationId};
 
 /// What travels packed.
@@ -126,6 +128,17 @@ impl<T: Packed> Packed for Vec<T> {
     fn unpack(from: &mut Reader<'_>) -> Option<Self> {
         let length = from.number()?;
         (0..length).map(|_| T::unpack(from)).collect()
+    }
+}
+
+impl<T: Packed> Packed for Arc<[T]> {
+    fn pack(&self, out: &mut String) {
+        self.len().pack(out);
+        self.iter().for_each(|item| item.pack(out));
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Vec::unpack(from).map(Into::into)
     }
 }
 

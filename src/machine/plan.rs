@@ -1,11 +1,12 @@
 //! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
 
 use core::fmt;
+use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
 use crate::family::{Asked, Draw, Family};
 use crate::problem::Problem;
-use crate::registry::{QuantityId, Registry};
+use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, outcome};
 use crate::unit::{Kind, System};
 
@@ -72,6 +73,31 @@ impl From<CannotDraw> for Problem {
     }
 }
 
+/// How often machines of a family are drawn again, and why.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Rejections {
+    /// Machines kept.
+    pub kept: u32,
+    /// For each limit of the family, how many attempts broke it first.
+    pub broken: Vec<u32>,
+    /// How many attempts a calculation had no result for.
+    pub refused: u32,
+}
+
+impl Rejections {
+    /// Machines rejected for each one kept.
+    pub fn rate(&self) -> f64 {
+        let rejected: u32 = self.broken.iter().sum::<u32>() + self.refused;
+        f64::from(rejected) / f64::from(self.kept.max(1))
+    }
+
+    /// The place of the limit that rejects most; `None` where it is calculations without a result.
+    pub fn worst(&self) -> Option<usize> {
+        let most = (0..self.broken.len()).max_by_key(|place| (self.broken[*place], core::cmp::Reverse(*place)))?;
+        (self.broken[most] >= self.refused).then_some(most)
+    }
+}
+
 /// A family ready to draw from.
 #[derive(Debug, Clone)]
 pub struct Plan {
@@ -81,6 +107,14 @@ pub struct Plan {
     at: Vec<u16>,
     streams: Vec<&'static str>,
     total_weight: f64,
+    samples: OnceLock<Vec<Case>>,
+}
+
+/// Another machine, and the roots in which a drawn one is to agree with it.
+#[derive(Debug, Clone, Copy)]
+struct Like<'a> {
+    values: &'a [f64],
+    held: &'a [QuantityId],
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -89,6 +123,7 @@ struct Step {
     from: u32,
     to: u32,
     gives: u16,
+    by: RelationId,
 }
 
 impl Plan {
@@ -105,7 +140,8 @@ impl Plan {
         let mut problems = Vec::new();
         for id in drawn.chain(pooled) {
             if known[id.index()] {
-                problems.push(Problem::whole(
+                problems.push(placed(
+                    family.place(id, None),
                     format!("{} stands both in the pool and under [fixed] or [draw].", id.get().id),
                     "Take it out of one of them.",
                 ));
@@ -115,7 +151,8 @@ impl Plan {
         for fault in &family.faults {
             for (id, _) in &fault.draws {
                 if !known[id.index()] {
-                    problems.push(Problem::whole(
+                    problems.push(placed(
+                        family.place(*id, Some(&fault.id)),
                         format!(
                             "The fault \"{}\" changes {}, which the family itself does not draw.",
                             fault.id,
@@ -132,7 +169,9 @@ impl Plan {
             .collect();
         for (id, of) in &shares {
             if !known[of.index()] || shares.iter().any(|(share, _)| share == of) {
-                problems.push(Problem::whole(
+                let fault = family.faults.iter().map(|fault| family.place(*id, Some(&fault.id)));
+                problems.push(placed(
+                    family.place(*id, None).or_else(|| fault.flatten().next()),
                     format!("{} is drawn as a share of {}, which is no value to start from.", id.get().id, of.get().id),
                     format!("Fix or draw {} itself, and not as a share.", of.get().id),
                 ));
@@ -150,7 +189,13 @@ impl Plan {
             known[linked.gives.index()] = true;
             let from = at.len() as u32;
             at.extend_from_slice(&linked.at);
-            steps.push(Step { eval: linked.relation.eval, from, to: at.len() as u32, gives: linked.gives.0 });
+            steps.push(Step {
+                eval: linked.relation.eval,
+                from,
+                to: at.len() as u32,
+                gives: linked.gives.0,
+                by: linked.id,
+            });
         }
         for limit in &family.limits {
             if !known[limit.quantity.index()] {
@@ -167,7 +212,7 @@ impl Plan {
         let mut streams: Vec<&'static str> = family.roots.iter().map(|(id, _)| id.get().topic()).collect();
         streams.dedup();
         let total_weight = family.faults.iter().map(|fault| fault.weight).sum();
-        Ok(Self { family, steps, at, streams, total_weight })
+        Ok(Self { family, steps, at, streams, total_weight, samples: OnceLock::new() })
     }
 
     /// How many relations a case runs through.
@@ -178,6 +223,11 @@ impl Plan {
     /// Whether nothing follows from the family's roots.
     pub fn is_empty(&self) -> bool {
         self.steps.is_empty()
+    }
+
+    /// The relations a case runs through, in order.
+    pub fn steps(&self) -> impl Iterator<Item = RelationId> + '_ {
+        self.steps.iter().map(|step| step.by)
     }
 
     /// Whether the family determines `quantity`.
@@ -195,6 +245,16 @@ impl Plan {
         self.draw_with(seed, None)
     }
 
+    /// Machines that stand for the family where it is looked at as a whole, always the same ones; drawn at first need.
+    pub fn samples(&self) -> &[Case] {
+        const SAMPLES: u64 = 64;
+        self.samples.get_or_init(|| {
+            let seeds = (0..SAMPLES).map(|sample| derive(0x5e77_1e5e_77ee, sample));
+            // A family that cannot be drawn fails here once, not for every sample.
+            seeds.map_while(|seed| self.draw(seed).ok()).collect()
+        })
+    }
+
     /// The machine of `seed` with exactly these faults (none for a healthy machine).
     ///
     /// # Errors
@@ -202,29 +262,72 @@ impl Plan {
     pub fn draw_with(&self, seed: u64, faults: Option<&[usize]>) -> Result<Case, CannotDraw> {
         // Faults stay the same from attempt to attempt: those that break more limits do not get rarer.
         let faults = faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec);
+        self.draw_from(seed, faults, None)
+    }
+
+    /// The machine of `seed` with exactly these faults that has the plates of `case`: the same row of the pool, and the
+    /// same values of the roots `held`, whatever else is drawn.
+    ///
+    /// # Errors
+    /// As [`Plan::draw`].
+    pub fn draw_like(&self, case: &Case, held: &[QuantityId], faults: &[usize], seed: u64) -> Result<Case, CannotDraw> {
+        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held }))
+    }
+
+    /// Whether `quantity` is a value to start from that no fault of the family changes.
+    pub fn holds(&self, quantity: QuantityId) -> bool {
+        self.family.roots.iter().any(|(id, _)| *id == quantity)
+            && !self.family.faults.iter().any(|fault| fault.draws.iter().any(|(id, _)| *id == quantity))
+    }
+
+    fn draw_from(&self, seed: u64, faults: Vec<usize>, like: Option<Like<'_>>) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
+        if self.try_for(&mut case, like, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
+    }
+
+    /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
+    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, broken: &mut [u32]) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(seed, u64::from(attempt)), &mut case) {
+            match self.attempt(derive(case.seed, u64::from(attempt)), like, case) {
                 Ok(()) => {
                     case.rejected = attempt;
-                    return Ok(case);
+                    return true;
                 }
                 Err(limit) => broken[limit.unwrap_or(self.family.limits.len())] += 1,
             }
         }
-        Err(self.cannot(&broken))
+        false
+    }
+
+    /// What the machines of `seeds` are rejected for before one is kept.
+    pub fn rejections(&self, seeds: impl Iterator<Item = u64>) -> Rejections {
+        let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
+        let mut kept = 0;
+        for seed in seeds {
+            let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
+            let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
+            kept += u32::from(self.try_for(&mut case, None, &mut broken));
+        }
+        let refused = broken.pop().unwrap_or(0);
+        Rejections { kept, broken, refused }
+    }
+
+    /// The name of the machine that the case's pool values come from, where the pool is a table of machines.
+    pub fn machine_name(&self, case: &Case) -> Option<&str> {
+        let fits = |row: &Vec<(QuantityId, f64)>| row.iter().all(|(id, value)| case.values[id.index()] == *value);
+        self.family.machines.get(self.family.pool.iter().position(fits)?).map(String::as_str)
     }
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
     /// calculation refused, if it is no good.
-    fn attempt(&self, seed: u64, case: &mut Case) -> Result<(), Option<usize>> {
+    fn attempt(&self, seed: u64, like: Option<Like<'_>>, case: &mut Case) -> Result<(), Option<usize>> {
         let values = &mut case.values;
         values.fill(f64::NAN);
         if !self.family.pool.is_empty() {
             let row = Stream::new(seed, "pool").below(self.family.pool.len());
             for (id, value) in &self.family.pool[row] {
-                values[id.index()] = *value;
+                values[id.index()] = like.map_or(*value, |like| like.values[id.index()]);
             }
         }
         let mut shares = Vec::new();
@@ -250,6 +353,9 @@ impl Plan {
         }
         for (share, of) in shares {
             values[share.index()] *= values[of.index()];
+        }
+        if let Some(Like { values: other, held }) = like {
+            held.iter().for_each(|id| values[id.index()] = other[id.index()]);
         }
         for step in &self.steps {
             let at = &self.at[step.from as usize..step.to as usize];
@@ -303,7 +409,10 @@ impl Plan {
         let share = |count: u32| f64::from(count) / f64::from(MOST_ATTEMPTS) * 100.0;
         let (because, span) = match self.family.limits.get(worst) {
             Some(limit) => {
-                let why = if limit.because.is_empty() { String::new() } else { format!(" ({})", limit.because) };
+                let why = match limit.reason() {
+                    reason if reason.is_empty() => reason,
+                    reason => format!(" ({reason})"),
+                };
                 (
                     format!(
                         "{:.0} % of them broke the limit on {}{why}.",
@@ -323,6 +432,11 @@ impl Plan {
         };
         CannotDraw { family: self.family.id.clone(), because, span }
     }
+}
+
+/// A problem at `span`, or of the file as a whole where another file is at fault.
+fn placed(span: Option<core::ops::Range<usize>>, what: impl Into<String>, mend: impl Into<String>) -> Problem {
+    Problem { span, what: what.into(), mend: mend.into() }
 }
 
 fn sample(id: QuantityId, draw: &Draw, stream: &mut Stream) -> f64 {

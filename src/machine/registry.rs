@@ -308,20 +308,24 @@ pub fn nearest<'a>(word: &str, candidates: impl Iterator<Item = &'a str>) -> Opt
         .map(|(_, candidate)| candidate)
 }
 
-/// Levenshtein distance.
+/// Levenshtein distance, two neighbours that have changed places counted as one edit.
 fn edits(a: &str, b: &str) -> usize {
-    let b: Vec<char> = b.chars().collect();
-    let mut row: Vec<usize> = (0..=b.len()).collect();
-    for (i, ca) in a.chars().enumerate() {
-        let mut diagonal = row[0];
-        row[0] = i + 1;
-        for (j, cb) in b.iter().enumerate() {
-            let next = (diagonal + usize::from(ca != *cb)).min(row[j] + 1).min(row[j + 1] + 1);
-            diagonal = row[j + 1];
-            row[j + 1] = next;
+    let (a, b): (Vec<char>, Vec<char>) = (a.chars().collect(), b.chars().collect());
+    let mut rows: [Vec<usize>; 3] = [(0..=b.len()).collect(), Vec::new(), (0..=b.len()).collect()];
+    for i in 1..=a.len() {
+        rows.rotate_left(1);
+        let mut row = vec![i];
+        for j in 1..=b.len() {
+            let changed = rows[1][j - 1] + usize::from(a[i - 1] != b[j - 1]);
+            let mut least = changed.min(row[j - 1] + 1).min(rows[1][j] + 1);
+            if i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1] {
+                least = least.min(rows[0][j - 2] + 1);
+            }
+            row.push(least);
         }
+        rows[2] = row;
     }
-    row[b.len()]
+    rows[2][b.len()]
 }
 
 /// Whether `relation` may stand on the path of a question.

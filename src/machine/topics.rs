@@ -6,6 +6,7 @@ mod align;
 mod chain;
 mod drive;
 mod fasten;
+mod follow_up;
 mod heat;
 mod load;
 mod mount;
@@ -50,6 +51,12 @@ const LIST: &[Topic] = &[
     Topic { id: "start", title: "Start-up", quantities: start::QUANTITIES, relations: start::relations },
     Topic { id: "vibrate", title: "Vibration", quantities: vibrate::QUANTITIES, relations: vibrate::relations },
     Topic { id: "noise", title: "Noise", quantities: noise::QUANTITIES, relations: noise::relations },
+    Topic {
+        id: "follow",
+        title: "Follow-up and sign-off",
+        quantities: follow_up::QUANTITIES,
+        relations: follow_up::relations,
+    },
 ];
 
 /// Every relation, in the order of the topics.

@@ -114,7 +114,7 @@ impl Packed for Kind {
     }
 
     fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        KINDS.get(usize::unpack(from)?).copied()
+        Kind::ALL.get(usize::unpack(from)?).copied()
     }
 }
 
@@ -170,44 +170,8 @@ impl Packed for Source {
     }
 }
 
-/// Every kind, in the order of its number.
-const KINDS: [Kind; 29] = {
-    use Kind::*;
-    [
-        Count,
-        Choice,
-        Ratio,
-        Slope,
-        Turns,
-        Length,
-        Angle,
-        Mass,
-        MassPerLength,
-        Force,
-        Torque,
-        Power,
-        Speed,
-        Velocity,
-        Stress,
-        Temperature,
-        TemperatureRise,
-        Time,
-        Conductance,
-        Viscosity,
-        Area,
-        Volume,
-        Density,
-        Expansion,
-        Frequency,
-        Current,
-        Voltage,
-        Acceleration,
-        Level,
-    ]
-};
-
 /// Every instrument, in the order of its number.
-const INSTRUMENTS: [Instrument; 18] = {
+const INSTRUMENTS: [Instrument; 20] = {
     use Instrument::*;
     [
         Scale,
@@ -217,6 +181,7 @@ const INSTRUMENTS: [Instrument; 18] = {
         Dial,
         Level,
         Thermometer,
+        FineThermometer,
         Watch,
         Tachometer,
         Protractor,
@@ -228,6 +193,7 @@ const INSTRUMENTS: [Instrument; 18] = {
         VibrationMeter,
         DisplacementMeter,
         SoundMeter,
+        Analyser,
     ]
 };
 
@@ -315,7 +281,7 @@ mod tests {
         let again = Words::unpack(&mut reader).unwrap();
         assert!(reader.is_done());
         assert_eq!(format!("{words:?}"), format!("{again:?}"));
-        assert!(KINDS.iter().enumerate().all(|(place, kind)| *kind as usize == place));
+        assert!(Kind::ALL.iter().enumerate().all(|(place, kind)| *kind as usize == place));
         assert!(INSTRUMENTS.iter().enumerate().all(|(place, instrument)| *instrument as usize == place));
     }
 }

@@ -1,10 +1,11 @@
 //! The worked solution: a path as a person would write it down.
 
 use crate::amount;
+use crate::family::Stated;
 use crate::formula::{Formula, symbol_mathml, symbol_text, unit_for};
 use crate::instrument::Figures;
 use crate::path::Path;
-use crate::registry::{Linked, QuantityId};
+use crate::registry::{Linked, QuantityId, Registry};
 use crate::source::Source;
 use crate::unit::{System, Unit};
 
@@ -38,12 +39,30 @@ pub struct Line {
     pub source: Source,
     /// Where it holds and what is allowed; may be empty.
     pub limits: &'static str,
+    /// Inputs that are the plant's own, each with its source.
+    pub own: Vec<String>,
 }
 
 impl Working {
     /// Writes out `path`, whose results are already in `values`.
     pub fn write(path: &Path, values: &[f64], system: System) -> Self {
         Self { lines: path.steps.iter().map(|step| Line::write(step.get(), values, system)).collect() }
+    }
+}
+
+impl Working {
+    /// With what a plant `stated` itself named beside each step that uses it.
+    #[must_use]
+    pub fn with(mut self, stated: &[Stated]) -> Self {
+        for line in &mut self.lines {
+            let Some(linked) = Registry::get().relation(line.relation) else { continue };
+            for (input, (name, _, value)) in linked.inputs().zip(&line.inputs) {
+                if let Some(stated) = stated.iter().find(|stated| stated.quantity == input) {
+                    line.own.push(format!("{name} {value}, the plant's own: {}", stated.text()));
+                }
+            }
+        }
+        self
     }
 }
 
@@ -78,6 +97,7 @@ impl Line {
             inputs,
             source: relation.source,
             limits: relation.limits,
+            own: Vec::new(),
         }
     }
 }
@@ -117,10 +137,10 @@ fn numbers(linked: &Linked, formula: &Formula, values: &[f64], system: System) -
         let usual = quantity.unit(system);
         let unit = unit_for(quantity.kind, named, usual);
         let base = values[id.index()];
-        if unit == usual {
-            return shown(id, values, system).replace(amount::SPACE, " ");
-        }
-        in_unit(base, unit)
+        let text =
+            if unit == usual { shown(id, values, system).replace(amount::SPACE, " ") } else { in_unit(base, unit) };
+        // In brackets, so that a sign before or after a negative value is not lost.
+        if text.starts_with('−') { format!("({text})") } else { text }
     });
     let gives = linked.gives.get();
     let unit = unit_for(gives.kind, formula.unit.as_deref(), gives.unit(system));

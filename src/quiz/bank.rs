@@ -1,9 +1,12 @@
 //! The families and items of a module, read and checked together.
 
+use std::collections::BTreeMap;
+
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Family, Plan, Problem, System};
 
 use crate::item::{Item, read_items};
+use crate::response::decode;
 use crate::setting::Setting;
 
 /// Families ready to draw from, and the items to ask about them.
@@ -58,9 +61,19 @@ impl Bank {
     /// Reads `families/*.toml` and `items/*.toml` among `files` (path and bytes, in order of path);
     /// whatever can be read, and every problem met.
     pub fn read<'a>(files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> (Self, Vec<FileProblem>) {
+        Self::read_over(files, &Self::default())
+    }
+
+    /// As [`Self::read`]; a family may also be like one of `standard`.
+    pub fn read_over<'a>(
+        files: impl IntoIterator<Item = (&'a str, &'a [u8])>,
+        standard: &Self,
+    ) -> (Self, Vec<FileProblem>) {
+        let files: BTreeMap<&str, &[u8]> = files.into_iter().collect();
         let mut bank = Self::default();
         let mut found = Vec::new();
-        for (path, bytes) in files {
+        let mut waiting = Vec::new();
+        for (&path, &bytes) in &files {
             let Some(name) = path.strip_suffix(".toml") else { continue };
             if !name.starts_with("families/") && !name.starts_with("items/") {
                 continue;
@@ -80,10 +93,7 @@ impl Bank {
                 }
             };
             match name.strip_prefix("families/") {
-                Some(id) => match Family::read(id, text).and_then(Plan::new) {
-                    Ok(plan) => bank.plans.push(plan),
-                    Err(problems) => tell(problems),
-                },
+                Some(id) => waiting.push((path, id.to_owned(), text)),
                 None => match read_items(text) {
                     Ok(items) => {
                         for item in items {
@@ -98,7 +108,61 @@ impl Bank {
                 },
             }
         }
+        bank.read_families(waiting, &files, standard, &mut found);
+        found.sort_by(|a, b| a.file.cmp(&b.file));
         (bank, found)
+    }
+
+    /// Reads families (path, id and text), each after the one it is like.
+    fn read_families(
+        &mut self,
+        mut waiting: Vec<(&str, String, &str)>,
+        files: &BTreeMap<&str, &[u8]>,
+        standard: &Self,
+        found: &mut Vec<FileProblem>,
+    ) {
+        let table = |name: &str| files.get(format!("families/{name}").as_str()).map(|bytes| decode(bytes).0);
+        while !waiting.is_empty() {
+            // Where none is free to be read (two are like each other), the rest is read as it is and says so.
+            let blocked = |id: &String, text: &str| {
+                Family::likeness(text)
+                    .is_some_and(|like| like != *id && waiting.iter().any(|(_, other, _)| *other == like))
+            };
+            let free: Vec<bool> = waiting.iter().map(|(_, id, text)| !blocked(id, text)).collect();
+            let stuck = !free.contains(&true);
+            let mut free = free.into_iter();
+            let (now, later) = waiting.into_iter().partition(|_| free.next().unwrap_or(true) || stuck);
+            waiting = later;
+            let now: Vec<(&str, String, &str)> = now;
+            for (path, id, text) in now {
+                let mut tell = |file: &str, text: &str, problem: Problem| {
+                    found.push(FileProblem { file: file.into(), report: problem.report(file, text), problem });
+                };
+                let known = self.plans.iter().filter(|plan| plan.family.id != id).chain(&standard.plans);
+                let find = |like: &str| known.clone().map(|plan| &plan.family).find(|other| other.id == like);
+                let family = match Family::read_whole(&id, text, find, table) {
+                    Ok(family) => family,
+                    Err(problems) => {
+                        for problem in problems {
+                            match problem.table {
+                                None => tell(path, text, problem.problem),
+                                Some(name) => tell(
+                                    &format!("families/{name}"),
+                                    &table(&name).unwrap_or_default(),
+                                    problem.problem,
+                                ),
+                            }
+                        }
+                        continue;
+                    }
+                };
+                match Plan::new(family) {
+                    Ok(plan) => self.plans.push(plan),
+                    Err(problems) => problems.into_iter().for_each(|problem| tell(path, text, problem)),
+                }
+            }
+        }
+        self.plans.sort_by(|a, b| a.family.id.cmp(&b.family.id));
     }
 
     /// The family called `id`.
@@ -153,6 +217,37 @@ pub fn hint<'a>(word: &str, names: impl Iterator<Item = &'a str> + Clone) -> Str
                 more => format!(" and {more} more"),
             };
             format!("; there are: {}{more}", shown.join(", "))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_family_is_read_after_the_one_it_is_like() {
+        let old = "name = \"Old\"\n[fixed]\n\"mount.shim_most\" = 4\n";
+        let files = [
+            ("families/a.toml", "name = \"A\"\nlike = \"b\"\n"),
+            ("families/b.toml", "name = \"B\"\nlike = \"c\"\n"),
+            ("families/c.toml", old),
+        ];
+        let (bank, problems) = Bank::read(files.map(|(path, text)| (path, text.as_bytes())));
+        assert!(problems.is_empty(), "{problems:?}");
+        assert_eq!(bank.plans.iter().map(|plan| plan.family.id.as_str()).collect::<Vec<_>>(), ["a", "b", "c"]);
+        assert!(bank.plans.iter().all(|plan| plan.family.roots.len() == 1));
+
+        let circle = [("families/a.toml", files[0].1), ("families/b.toml", "name = \"B\"\nlike = \"a\"\n")];
+        let own = [("families/a.toml", "name = \"A\"\nlike = \"a\"\n")];
+        for files in [&circle[..], &own] {
+            let (bank, problems) = Bank::read(files.iter().map(|(path, text)| (*path, text.as_bytes())));
+            assert!(bank.plans.is_empty());
+            assert!(
+                problems.iter().all(|problem| problem.report.contains(":2:8: There is no sound family")),
+                "{problems:?}"
+            );
+            assert_eq!(problems.len(), files.len());
         }
     }
 }

@@ -8,17 +8,25 @@
 //! band = "5 %"                    # how far a paper's difficulty may lie from the mean
 //! families = ["quarry-head"]      # left out: every family
 //! cautions = ["Isolate and lock out before you touch the drive."]   # left out: the usual ones
+//! months = 12                     # how long a pass holds; left out: for ever
+//!
+//! [marking]                       # see `marking`; left out: right or wrong, units written
 //!
 //! [[row]]
 //! topic = "mount"                 # or skill = "..." or item = "..."
 //! count = 3
+//! weight = 4                      # every question of the row is worth so many marks; left out: as its item says
+//! difficulty = [3, 12]            # only questions of a difficulty between these
 //!
 //! [[row]]
 //! skill = "lock-out"
 //! count = 1
 //! safety_only = true              # only questions which fail a paper that misses them
-//! marks = 2                       # only questions worth two marks
+//! marks = 2                       # only questions whose item says two marks
 //! ```
+//!
+//! A weight is shared out among a question's parts as the item's marks are, at least one each (largest remainders), so
+//! that papers whose rows all have weights have equal totals.
 //!
 //! Every paper meets every row exactly, and at least one row must make sure of a safety question;
 //! an exam of a trade part without any says `no_safety = true`.
@@ -28,11 +36,13 @@ use core::ops::Range;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, System, topics};
+use drivecourse_machine::{Kind, Problem, System, read_toml, schema, topics};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::{Spanned, Value as Toml};
 
 use crate::item::Item;
+use crate::marking::{Marking, MarkingFile};
 
 const MOST_ROWS: usize = 200;
 const MOST_COUNT: u32 = 200;
@@ -48,30 +58,72 @@ pub const USUAL_CAUTIONS: [&str; 5] = [
      licensed people.",
 ];
 
-#[derive(Debug, Deserialize)]
+/// An exam: what every one of its papers is made of.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct File {
+#[schemars(title = "Exam")]
+pub(crate) struct File {
+    /// As a heading.
+    #[schemars(with = "String")]
     title: Spanned<String>,
+    /// Time allowed.
+    #[schemars(with = "u32", range(min = 1, max = 1440))]
     minutes: Spanned<u32>,
+    /// Share of the marks that passes, such as "70 %".
+    #[schemars(with = "schema::PlainValue")]
     pass: Spanned<Toml>,
+    /// Units of every paper whose person asks for no others.
+    #[schemars(with = "Option<System>")]
     units: Option<Spanned<String>>,
+    /// How far a paper's difficulty may lie from the mean, such as "10 %".
+    #[schemars(with = "Option<schema::PlainValue>")]
     band: Option<Spanned<Toml>>,
+    /// Families that the questions are about; all, if left out.
+    #[schemars(with = "Option<Vec<String>>", length(min = 1))]
     families: Option<Spanned<Vec<Spanned<String>>>>,
+    /// Printed above the questions; the usual cautions, if left out.
+    #[schemars(with = "Option<Vec<String>>", length(min = 1))]
     cautions: Option<Spanned<Vec<String>>>,
+    /// Says that papers do without a safety question by design.
     #[serde(default)]
     no_safety: bool,
+    /// Months after which a pass lapses; never, if left out.
+    #[schemars(with = "Option<u32>", range(min = 1))]
+    months: Option<Spanned<u32>>,
+    /// How answers are marked; as usual, if left out.
+    marking: Option<MarkingFile>,
+    /// So many questions of a sort.
     #[serde(default)]
+    #[schemars(length(min = 1, max = 200))]
     row: Vec<RowFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// So many questions of one topic, of one skill, or of one item.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct RowFile {
+    /// Of this topic.
+    #[schemars(with = "Option<schema::TopicName>")]
     topic: Option<Spanned<String>>,
+    /// Or of this skill: the items' own word.
+    #[schemars(with = "Option<String>")]
     skill: Option<Spanned<String>>,
+    /// Or this item.
+    #[schemars(with = "Option<String>")]
     item: Option<Spanned<String>>,
+    /// How many.
+    #[schemars(with = "u32", range(min = 1, max = 200))]
     count: Spanned<u32>,
+    /// Only items worth so many marks.
+    #[schemars(with = "Option<u32>", range(min = 1))]
     marks: Option<Spanned<u32>>,
+    /// Marks that each of its questions counts for, whatever its own.
+    #[schemars(with = "Option<u32>", range(min = 1))]
+    weight: Option<Spanned<u32>>,
+    /// Only questions whose difficulty lies between these two.
+    #[schemars(with = "Option<(f64, f64)>")]
+    difficulty: Option<Spanned<(f64, f64)>>,
+    /// Only items that fail a paper which misses them.
     #[serde(default)]
     safety_only: bool,
 }
@@ -99,7 +151,7 @@ impl fmt::Display for Pick {
 }
 
 /// One row: so many questions of a sort.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Row {
     /// Of which sort.
     pub pick: Pick,
@@ -108,6 +160,12 @@ pub struct Row {
     /// Only items worth so many marks.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub marks: Option<u32>,
+    /// What each question is worth, if not what its item says.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub weight: Option<u32>,
+    /// Only questions of a difficulty between these.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub difficulty: Option<(f64, f64)>,
     /// Only items that fail a paper which misses them.
     #[serde(default)]
     pub safety_only: bool,
@@ -124,8 +182,7 @@ impl Row {
             Pick::Skill(name) => item.skill == *name,
             Pick::Item(name) => item.id == *name,
         };
-        let marks = || item.parts.iter().map(|part| part.marks).sum::<u32>();
-        picked && (item.safety || !self.safety_only) && self.marks.is_none_or(|wanted| wanted == marks())
+        picked && (item.safety || !self.safety_only) && self.marks.is_none_or(|wanted| wanted == item.marks())
     }
 }
 
@@ -147,6 +204,12 @@ pub struct Blueprint {
     /// Whether papers may do without a safety question.
     #[serde(default)]
     pub no_safety: bool,
+    /// For how many months a pass holds; `None` for ever.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub months: Option<u32>,
+    /// How papers are marked.
+    #[serde(default)]
+    pub marking: Marking,
     /// Families the questions are about; `None` for all.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub families: Option<Vec<String>>,
@@ -164,7 +227,7 @@ impl Blueprint {
     /// # Errors
     /// Every [`Problem`] found, in one pass.
     pub fn read(text: &str) -> Result<Self, Vec<Problem>> {
-        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+        let file: File = read_toml(text)?;
         let mut reader = Reader { problems: Vec::new() };
         if file.title.get_ref().trim().is_empty() || file.title.get_ref().chars().any(char::is_control) {
             reader.say(file.title.span(), "The title must be one line of text.", "Write title = \"...\".");
@@ -176,8 +239,18 @@ impl Blueprint {
                 "Write minutes = 60, say.",
             );
         }
-        let pass = reader.share(&file.pass, "pass", 1.0);
-        let band = file.band.as_ref().map_or(0.05, |band| reader.share(band, "band", 1.0));
+        let pass = share(&mut reader.problems, &file.pass, "pass", 1.0);
+        let band = file.band.as_ref().map_or(0.05, |band| share(&mut reader.problems, band, "band", 1.0));
+        let marking = file.marking.map_or_else(Marking::default, |marking| marking.read(&mut reader.problems));
+        if let Some(months) = &file.months
+            && !(1..=600).contains(months.get_ref())
+        {
+            reader.say(
+                months.span(),
+                "A pass holds between 1 and 600 months.",
+                "Write months = 12, say, or take it out.",
+            );
+        }
         let units = file.units.map_or(System::default(), |units| {
             let found = System::ALL.into_iter().find(|system| system.code() == units.get_ref());
             if found.is_none() {
@@ -215,6 +288,8 @@ impl Blueprint {
             cautions: file.cautions.map_or_else(|| USUAL_CAUTIONS.map(str::to_owned).to_vec(), Spanned::into_inner),
             band,
             no_safety: file.no_safety,
+            months: file.months.map(Spanned::into_inner),
+            marking,
             family_spans: families.iter().map(Spanned::span).collect(),
             families: Some(families.into_iter().map(Spanned::into_inner).collect::<Vec<_>>())
                 .filter(|families| !families.is_empty()),
@@ -223,9 +298,41 @@ impl Blueprint {
         if reader.problems.is_empty() { Ok(blueprint) } else { Err(reader.problems) }
     }
 
+    /// The row of each place on a paper.
+    pub fn places(&self) -> Vec<&Row> {
+        self.rows.iter().flat_map(|row| core::iter::repeat_n(row, row.count as usize)).collect()
+    }
+
+    /// How papers are marked, as it stands on every one of them.
+    pub fn policy(&self) -> Vec<String> {
+        self.marking.policy(!self.no_safety)
+    }
+
     /// How many questions a paper has.
     pub fn questions(&self) -> usize {
         self.rows.iter().map(|row| row.count as usize).sum()
+    }
+}
+
+/// A share as people write it: `"70 %"`, `0.7`.
+pub(crate) fn share(problems: &mut Vec<Problem>, value: &Spanned<Toml>, name: &str, most: f64) -> f64 {
+    let text = match value.get_ref() {
+        Toml::String(text) => text.clone(),
+        other => other.to_string(),
+    };
+    let read = amount::read(&text, &Wanted::new(Kind::Ratio)).map(|read| read.base);
+    // 70 % is 0.7, not 0.7000000000000001.
+    let read = read.map(|share| (share * 1e12).round() / 1e12);
+    match read {
+        Ok(share) if share > 0.0 && share <= most => share,
+        _ => {
+            problems.push(Problem::at(
+                value.span(),
+                format!("{text:?} is no share between 0 and {:.0} %.", most * 100.0),
+                format!("Write {name} = \"5 %\" or {name} = 0.05, say."),
+            ));
+            most
+        }
     }
 }
 
@@ -236,28 +343,6 @@ struct Reader {
 impl Reader {
     fn say(&mut self, span: Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
         self.problems.push(Problem::at(span, what, mend));
-    }
-
-    /// A share as people write it: `"70 %"`, `0.7`.
-    fn share(&mut self, value: &Spanned<Toml>, name: &str, most: f64) -> f64 {
-        let text = match value.get_ref() {
-            Toml::String(text) => text.clone(),
-            other => other.to_string(),
-        };
-        let read = amount::read(&text, &Wanted::new(Kind::Ratio)).map(|read| read.base);
-        // 70 % is 0.7, not 0.7000000000000001.
-        let read = read.map(|share| (share * 1e12).round() / 1e12);
-        match read {
-            Ok(share) if share > 0.0 && share <= most => share,
-            _ => {
-                self.say(
-                    value.span(),
-                    format!("{text:?} is no share between 0 and {:.0} %.", most * 100.0),
-                    format!("Write {name} = \"5 %\" or {name} = 0.05, say."),
-                );
-                most
-            }
-        }
     }
 
     fn row(&mut self, row: RowFile) -> Option<Row> {
@@ -291,6 +376,21 @@ impl Reader {
         {
             self.say(marks.span(), "A question earns at least one mark.", "Write marks = 2, or take it out.");
         }
+        if let Some(weight) = &row.weight
+            && !(1..=100).contains(weight.get_ref())
+        {
+            self.say(
+                weight.span(),
+                "A question is worth between 1 and 100 marks.",
+                "Write weight = 4, or take it out.",
+            );
+        }
+        if let Some(difficulty) = &row.difficulty {
+            let (least, most) = *difficulty.get_ref();
+            if !(least >= 0.0 && least < most && most.is_finite()) {
+                self.say(difficulty.span(), "These are no bounds of difficulty.", "Write difficulty = [3, 12], say.");
+            }
+        }
         let pick = match (row.topic, row.skill, row.item) {
             (Some(name), ..) => Pick::Topic(name.into_inner()),
             (_, Some(name), _) => Pick::Skill(name.into_inner()),
@@ -300,6 +400,8 @@ impl Reader {
             pick,
             count: row.count.into_inner(),
             marks: row.marks.map(Spanned::into_inner),
+            weight: row.weight.map(Spanned::into_inner),
+            difficulty: row.difficulty.map(Spanned::into_inner),
             safety_only: row.safety_only,
             span,
         })
@@ -358,6 +460,13 @@ marks = 2
             ("count = 3", "count = -3", 8, "not valid"),
             ("marks = 2", "marks = 0", 13, "at least one mark"),
             ("safety_only", "safety", 12, "not valid"),
+            ("marks = 2", "weight = 0", 13, "between 1 and 100"),
+            ("marks = 2", "difficulty = [5, 2]", 13, "bounds of difficulty"),
+            ("band", "months = 0\nband", 4, "months"),
+            ("[[row]]", "marking.unit = \"shall\"\n[[row]]", 6, "units"),
+            ("[[row]]", "marking.method = \"0 %\"\n[[row]]", 6, "no share"),
+            ("[[row]]", "marking.partial = { within = 0.5, earns = 0.5 }\n[[row]]", 6, "near miss"),
+            ("[[row]]", "marking.figures = { least = 4, most = 3 }\n[[row]]", 6, "figures"),
         ] {
             let text = GOOD.replacen(from, to, 1);
             let problems = Blueprint::read(&text).unwrap_err();

@@ -32,6 +32,9 @@ pub struct Reference {
     pub case: u64,
     /// How many parts it has.
     pub parts: usize,
+    /// What it is worth, where that is not what its item says.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub weight: Option<u32>,
 }
 
 /// What is written down of one paper.
@@ -115,6 +118,7 @@ impl Exam {
             seed: placed.question.seed,
             case: placed.case(),
             parts: placed.question.parts.len(),
+            weight: placed.weight,
         };
         self.papers.push(Record {
             candidate: paper.candidate.clone(),
@@ -237,7 +241,7 @@ impl Exam {
             })?;
             let question = ready.setting.question(reference.seed);
             let question = question.map_err(|error| fail(format!("a question cannot be drawn ({}).", why(&error))))?;
-            questions.push(Placed { item: &bank.items[item], plan: &bank.plans[plan], question });
+            questions.push(Placed::new(&bank.items[item], &bank.plans[plan], question, reference.weight));
         }
         let paper = Paper::new(record.candidate.clone(), record.code, record.sitting, record.system, questions);
         if paper.digest() == record.digest {

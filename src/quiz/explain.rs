@@ -15,6 +15,22 @@ pub(crate) fn right(_text: &str) -> String {
     "Right.".into()
 }
 
+fn marks(count: u32) -> String {
+    if count == 1 { "1 mark".into() } else { format!("{count} marks") }
+}
+
+pub(crate) fn misquoted(says: &str, cost: u32) -> String {
+    format!("{says} It is quoted with too few or too many figures, which costs {}.", marks(cost))
+}
+
+pub(crate) fn near(earned: u32, of: u32) -> String {
+    format!("Near, but not within what rounding allows: {} of {of}. Look at how you rounded on the way.", marks(earned))
+}
+
+pub(crate) fn way(says: &str, earned: u32, found: usize, of: usize) -> String {
+    format!("{says} Of the results on the way {found} of {of} are right, which earns {}.", marks(earned))
+}
+
 pub(crate) fn carried(part: &Part) -> String {
     let from: Vec<String> = part.carried.iter().map(|(_, earlier)| format!("({})", part_letter(*earlier))).collect();
     format!("Right from your own answer to {}: the slip there is not charged twice.", from.join(" and "))
@@ -54,6 +70,7 @@ fn unknown(question: &Question, part: &Part, base: f64) -> String {
 pub fn sentence(cause: &Cause) -> String {
     match cause {
         Cause::Turn { relation, turn } => relation.get().turns()[*turn].says.to_owned(),
+        Cause::Own { says } => says.clone(),
         Cause::Unconverted { quantity, shown, wanted, .. } => format!(
             "You put the {} into the formula in {} where it wants {}.",
             quantity.get().name,
@@ -75,6 +92,8 @@ pub fn sentence(cause: &Cause) -> String {
             format!("The decimal point is out of place: your answer is {factor} times too {way}.")
         }
         Cause::Sign => "The sign is the wrong way round.".into(),
+        Cause::Misread(slip) => slip.says().to_owned(),
+        Cause::StopAccepted => "A machine that must stop was called fit to run.".into(),
     }
 }
 
@@ -85,6 +104,7 @@ pub fn cause_name(cause: &Cause) -> String {
             let linked = relation.get();
             format!("{}: {}", linked.relation.id, linked.turns()[*turn].id)
         }
+        Cause::Own { says } => format!("own: {says}"),
         Cause::Unconverted { quantity, shown, wanted, .. } => {
             format!("{} left in {} for {}", quantity.get().id, unit_name(shown), unit_name(wanted))
         }
@@ -93,6 +113,8 @@ pub fn cause_name(cause: &Cause) -> String {
         Cause::WrongWay(unit) => format!("unit changed the wrong way, {}", unit_name(unit)),
         Cause::DecimalPoint(places) => format!("decimal point, {places:+}"),
         Cause::Sign => "sign".into(),
+        Cause::Misread(slip) => format!("misread: {}", slip.id()),
+        Cause::StopAccepted => "stop called accept".into(),
     }
 }
 

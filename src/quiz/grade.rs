@@ -1,34 +1,41 @@
 //! Grading: what every paper of an exam earned, what went wrong, and how the items did.
 //!
 //! A paper passes with at least the blueprint's share of its marks and no safety question missed.
-//! A safety question is missed as soon as one of its parts does not earn its marks. A paper of which
+//! A safety question is missed as soon as one of its parts does not earn its marks, and any question
+//! as soon as a machine that must stop is called fit to run in it. A paper of which
 //! nothing was handed in is absent: not passed, and left out of the statistics.
 
 mod export;
 mod statistics;
 
 pub use export::{candidates_csv, parts_csv};
-pub use statistics::{Count, ItemStatistics};
+pub use statistics::{Count, ItemStatistics, correlation, mean, ranked};
 
 use std::collections::BTreeMap;
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
+use crate::blueprint::Blueprint;
 use crate::code::Code;
 use crate::exam::{Exam, Mismatch};
 use crate::explain::{self, part_letter};
-use crate::mark::{Mark, Verdict, mark};
+use crate::mark::{Mark, Verdict, mark_by};
+use crate::marking::{Marking, Written};
 use crate::paper::{Paper, Placed, Settings, in_parallel};
+use crate::predict::Cause;
 use crate::question::{Part, Question};
 use crate::response::Responses;
 use crate::roster::Person;
 use statistics::Statistics;
 
+/// Below this share of its marks a skill is named for practice.
+pub const ENOUGH: f64 = 0.75;
+
 /// Papers in the works at one time, for each thread.
 const BATCH: usize = 32;
 
 /// One part of a graded question.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct GradedPart {
     /// `a`, `b` ...
     pub part: char,
@@ -36,6 +43,9 @@ pub struct GradedPart {
     pub asked: String,
     /// As it was written.
     pub answer: String,
+    /// Results on the way as they were written; empty where there are none.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub steps: String,
     /// How it turned out.
     pub verdict: Verdict,
     /// Marks earned.
@@ -57,12 +67,14 @@ pub struct GradedPart {
 }
 
 /// A graded question.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct GradedQuestion {
     /// Its number on the paper.
     pub number: usize,
     /// The item.
     pub item: String,
+    /// The family of its machine.
+    pub family: String,
     /// As a heading.
     pub title: String,
     /// The topic.
@@ -80,7 +92,7 @@ pub struct GradedQuestion {
 }
 
 /// What a paper earned in one skill.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct SkillMark {
     /// Which.
     pub skill: String,
@@ -91,7 +103,7 @@ pub struct SkillMark {
 }
 
 /// A graded paper.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct GradedPaper {
     /// Whose it is.
     pub candidate: Person,
@@ -120,7 +132,7 @@ pub struct GradedPaper {
 }
 
 /// A graded exam.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Graded {
     /// Short name of the exam.
     pub exam: String,
@@ -153,51 +165,61 @@ impl Graded {
 /// A [`Mismatch`] for each paper that cannot be made again as it was printed; then nothing is graded.
 pub fn grade(exam: &Exam, settings: &Settings, responses: &Responses, threads: usize) -> Result<Graded, Vec<Mismatch>> {
     let mut candidates = Vec::with_capacity(exam.papers.len());
-    let mut mismatches = Vec::new();
     let mut statistics = Statistics::default();
-    let threads = threads.max(1);
-    for batch in exam.papers.chunks(BATCH * threads) {
-        let graded = in_parallel(batch, threads, |record| {
-            exam.paper(record, settings).map(|paper| grade_paper(&paper, exam.blueprint.pass, responses))
-        });
-        for paper in graded {
-            match paper {
-                Ok(paper) => {
-                    statistics.add(&paper);
-                    candidates.push(paper);
-                }
-                Err(mismatch) => mismatches.push(mismatch),
-            }
-        }
-    }
-    if !mismatches.is_empty() {
-        return Err(mismatches);
-    }
+    grade_each(exam, settings, responses, threads, |paper| {
+        statistics.add(&paper);
+        candidates.push(paper);
+    })?;
     let (items, causes) = statistics.finish();
     let (title, pass) = (exam.blueprint.title.clone(), exam.blueprint.pass);
     Ok(Graded { exam: exam.id.clone(), title, pass, candidates, items, causes })
 }
 
-/// Grades one paper against the share `pass` that passes.
-pub fn grade_paper(paper: &Paper, pass: f64, responses: &Responses) -> GradedPaper {
+/// [`grade()`], paper by paper in the order of the exam record: no more than a few dozen are held at a time.
+///
+/// # Errors
+/// A [`Mismatch`] for each paper that cannot be made again; what was handed out before then must not stand.
+pub fn grade_each(
+    exam: &Exam,
+    settings: &Settings,
+    responses: &Responses,
+    threads: usize,
+    mut take: impl FnMut(GradedPaper),
+) -> Result<(), Vec<Mismatch>> {
+    let mut mismatches = Vec::new();
+    let threads = threads.max(1);
+    for batch in exam.papers.chunks(BATCH * threads) {
+        let graded = in_parallel(batch, threads, |record| {
+            exam.paper(record, settings).map(|paper| grade_paper(&paper, &exam.blueprint, responses))
+        });
+        for paper in graded {
+            match paper {
+                Ok(paper) => take(paper),
+                Err(mismatch) => mismatches.push(mismatch),
+            }
+        }
+    }
+    if mismatches.is_empty() { Ok(()) } else { Err(mismatches) }
+}
+
+/// Grades one paper as its blueprint says.
+pub fn grade_paper(paper: &Paper, blueprint: &Blueprint, responses: &Responses) -> GradedPaper {
+    let pass = blueprint.pass;
     let mut questions = Vec::with_capacity(paper.questions.len());
     let mut skills: BTreeMap<&str, (u32, u32)> = BTreeMap::new();
     for (place, placed) in paper.questions.iter().enumerate() {
         let answers = responses.answers(paper.code, place, placed.question.parts.len());
-        let question = grade_question(place + 1, placed, &answers);
+        let question = grade_question(place + 1, placed, &answers, &blueprint.marking);
         let skill = skills.entry(&placed.item.skill).or_default();
         *skill = (skill.0 + question.earned, skill.1 + question.of);
         questions.push(question);
     }
-    let earned: u32 = questions.iter().map(|question| question.earned).sum();
-    let of: u32 = questions.iter().map(|question| question.of).sum();
-    let share = if of == 0 { 0.0 } else { f64::from(earned) / f64::from(of) };
     let missed = |question: &&GradedQuestion| question.safety && question.earned < question.of;
     let safety_missed: Vec<usize> = questions.iter().filter(missed).map(|question| question.number).collect();
+    let earned = questions.iter().map(|question| question.earned).sum();
+    let of = questions.iter().map(|question| question.of).sum();
     let present = responses.has(paper.code);
-    // A hair for shares such as 0.7 that no binary number hits.
-    let enough = share >= pass - 1e-9;
-    let passed = present && enough && safety_missed.is_empty();
+    let Outcome { share, passed, says } = outcome(present, earned, of, pass, &safety_missed);
     GradedPaper {
         candidate: paper.candidate.clone(),
         code: paper.code,
@@ -207,7 +229,7 @@ pub fn grade_paper(paper: &Paper, pass: f64, responses: &Responses) -> GradedPap
         of,
         share,
         passed,
-        says: says(present, enough, pass, (earned, of, share), &safety_missed),
+        says,
         safety_missed,
         skills: skills
             .into_iter()
@@ -215,6 +237,27 @@ pub fn grade_paper(paper: &Paper, pass: f64, responses: &Responses) -> GradedPap
             .collect(),
         questions,
     }
+}
+
+/// How a paper came out.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Outcome {
+    /// Earned marks as a share, 0 to 1.
+    pub share: f64,
+    /// Whether it passes.
+    pub passed: bool,
+    /// The result in a sentence.
+    pub says: String,
+}
+
+/// How a paper came out that earned `earned` of `of` marks where the share `pass` passes and the safety
+/// questions of the numbers `missed` were missed; `present` where anything was handed in.
+pub fn outcome(present: bool, earned: u32, of: u32, pass: f64, missed: &[usize]) -> Outcome {
+    let share = if of == 0 { 0.0 } else { f64::from(earned) / f64::from(of) };
+    // A hair for shares such as 0.7 that no binary number hits.
+    let enough = share >= pass - 1e-9;
+    let says = says(present, enough, pass, (earned, of, share), missed);
+    Outcome { share, passed: present && enough && missed.is_empty(), says }
 }
 
 fn says(present: bool, enough: bool, pass: f64, (earned, of, share): (u32, u32, f64), missed: &[usize]) -> String {
@@ -236,30 +279,34 @@ fn says(present: bool, enough: bool, pass: f64, (earned, of, share): (u32, u32, 
     }
 }
 
-fn grade_question(number: usize, placed: &Placed, answers: &[&str]) -> GradedQuestion {
+fn grade_question(number: usize, placed: &Placed, answers: &[Written], marking: &Marking) -> GradedQuestion {
     let question = &placed.question;
-    let marks = mark(question, answers);
+    let marking = if placed.item.safety { marking.for_safety() } else { *marking };
+    let marks = mark_by(question, answers, &marking);
+    let danger = marks.iter().any(|mark| mark.causes.contains(&Cause::StopAccepted));
     let parts = (question.parts.iter().zip(marks).zip(answers).enumerate())
-        .map(|(index, ((part, mark), answer))| grade_part(index, question, part, mark, answer))
+        .map(|(index, ((part, mark), answer))| grade_part(index, question, part, mark, *answer))
         .collect::<Vec<_>>();
     GradedQuestion {
         number,
         item: placed.item.id.clone(),
+        family: placed.plan.family.id.clone(),
         title: placed.item.title.clone(),
         topic: placed.item.topic.clone(),
         skill: placed.item.skill.clone(),
-        safety: placed.item.safety,
+        safety: placed.item.safety || danger,
         earned: parts.iter().map(|part| part.earned).sum(),
         of: parts.iter().map(|part| part.of).sum(),
         parts,
     }
 }
 
-fn grade_part(index: usize, question: &Question, part: &Part, mark: Mark, answer: &str) -> GradedPart {
+fn grade_part(index: usize, question: &Question, part: &Part, mark: Mark, written: Written) -> GradedPart {
     GradedPart {
         part: part_letter(index),
         asked: part.text.clone(),
-        answer: answer.to_owned(),
+        answer: written.answer.to_owned(),
+        steps: written.steps.to_owned(),
         verdict: mark.verdict,
         earned: mark.earned,
         of: mark.of,

@@ -15,77 +15,125 @@
 //! text = "How hard does the slack strand pull?"
 //! ask = "chain.slack_tension"
 //! from = ["chain.mass", "chain.span", "chain.sag", "chain.incline"]
+//! wrong = [ # besides the registry's; `at` may name a step on the way, from which the error is carried on
+//!   { gives = "chain.slack_tension / 2", says = "That is the pull on one side plate." },
+//! ]
 //! ```
 //!
 //! A part asks for a quantity (`ask`), for the right order of steps (`order`), or for one of some
 //! statements (`pick`). A later part may list an earlier part's quantity under `from`: it is then
-//! worked out from the learner's own answer.
+//! worked out from the learner's own answer. `read = "mount.rise_1"` asks for a reading off the face of
+//! its instrument, which the item's figure shows; its value is not among the givens.
+//!
+//! Parts that ask for judgement offer statements which the program finds out from the machine ([`Judge`]):
+//!
+//! ```toml
+//! [[item.part]]
+//! text = "Which fault explains all the readings?"
+//! diagnose = ["chain.movement", "oil.cold_level", "mount.rise_1"]   # readings, numbers only
+//! also = ["oil.low_mark", "oil.high_mark"]                          # shown besides
+//! weigh = ["mount.worst_rise"]                                      # worked out from what is shown, and weighed too
+//! among = ["tight-chain", "low-oil", "soft-foot"]                   # of these faults; else of all
+//!
+//! [[item.part]]
+//! text = "One figure on this sheet is wrong. Which one?"
+//! odd = ["chain.sag", "chain.sag_pressed", "chain.movement"]
+//! also = ["chain.span"]                                             # known to be right
+//!
+//! [[item.part]]
+//! text = "Accept, adjust or stop?"
+//! from = ["heat.ambient", "heat.housing", "heat.rise_limit", "heat.sump_limit"]
+//! decide = [
+//!   { on = "heat.verdict", when = "watch it", call = "adjust", reason = "The housing is warmer than usual" },
+//!   { on = "heat.verdict", when = "stop and find out why", call = "stop", reason = "The housing is too hot" },
+//! ]
+//! [[item.part]]
+//! text = "What decides it?"
+//! reason = true                                                     # for the decision before it
+//! ```
 
 use core::ops::Range;
+mod part;
+mod wrong;
+
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader as Unpacker};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, QuantityId, Registry, RelationId, topics};
+use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, read_toml, schema, topics};
+use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
 
-#[derive(Debug, Deserialize)]
+use crate::judge::Judge;
+use part::PartFile;
+pub use wrong::OwnTurn;
+
+/// Items: questions that can be asked about many machines.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct File {
+#[schemars(title = "Items")]
+pub(crate) struct File {
+    /// The items of this file.
     #[serde(default)]
     item: Vec<ItemFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// A question that can be asked about many machines.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct ItemFile {
+    /// Unique name: letters, figures and hyphens.
+    #[schemars(with = "String", regex(pattern = "^[A-Za-z0-9-]+$"))]
     id: Spanned<String>,
+    /// Topic it belongs to.
+    #[schemars(with = "schema::TopicName")]
     topic: Spanned<String>,
+    /// Skill it practises: your own word; exams may ask for it.
+    #[schemars(with = "String")]
     skill: Spanned<String>,
+    /// As a heading.
     title: String,
+    /// What the learner stands in front of; {machine} and {name.of-a-quantity} are filled in.
+    #[schemars(with = "String")]
     text: Spanned<String>,
+    /// Picture to draw from the machine.
+    #[schemars(with = "Option<String>")]
     figure: Option<Spanned<String>>,
+    /// Whether missing it fails a paper.
     #[serde(default)]
     safety: bool,
+    /// Families it may be asked about; every one that fits, if left out.
     #[serde(default)]
+    #[schemars(with = "Vec<String>")]
     families: Vec<Spanned<String>>,
+    /// Faults of which the machine must have one; "none" stands for a sound machine.
     #[serde(default)]
+    #[schemars(with = "Vec<String>")]
     faults: Vec<Spanned<String>>,
+    /// Bounds on the machine that keep the question sensible.
     #[serde(default)]
     when: Vec<WhenFile>,
+    /// What is asked, part by part.
     part: Vec<PartFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// A bound on the machine.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct WhenFile {
+    /// The quantity that is bounded.
+    #[schemars(with = "schema::QuantityName")]
     quantity: Spanned<String>,
+    /// Least value.
+    #[schemars(with = "Option<schema::PlainValue>")]
     at_least: Option<Spanned<Toml>>,
+    /// Largest value.
+    #[schemars(with = "Option<schema::PlainValue>")]
     at_most: Option<Spanned<Toml>>,
-}
-
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct PartFile {
-    text: Spanned<String>,
-    ask: Option<Spanned<String>>,
-    #[serde(default)]
-    from: Vec<Spanned<String>>,
-    #[serde(default)]
-    also: Vec<Spanned<String>>,
-    #[serde(default)]
-    by: Vec<Spanned<String>>,
-    order: Option<Spanned<Vec<String>>>,
-    pick: Option<Spanned<Vec<String>>>,
-    right: Option<Spanned<usize>>,
-    #[serde(default)]
-    because: String,
-    marks: Option<Spanned<u32>>,
-    #[serde(default)]
-    hints: Vec<String>,
 }
 
 /// A bound on the hidden machine that keeps a question sensible.
@@ -97,6 +145,13 @@ pub struct When {
     pub at_least: f64,
     /// Largest value (SI).
     pub at_most: f64,
+}
+
+impl When {
+    /// Whether `case` keeps the bound.
+    pub fn holds(&self, case: &Case) -> bool {
+        (self.at_least..=self.at_most).contains(&case.values[self.quantity.index()])
+    }
 }
 
 /// What a part asks for.
@@ -113,6 +168,10 @@ pub enum Ask {
         /// Methods that the question names; none leaves every accepted method open.
         by: Vec<RelationId>,
     },
+    /// A reading off the face of the quantity's instrument.
+    Read(QuantityId),
+    /// A judgement from what the machine shows.
+    Judge(Judge),
     /// The right order of steps.
     Order {
         /// The steps, in the right order.
@@ -142,6 +201,26 @@ pub struct PartSpec {
     pub marks: u32,
     /// Hints, one step at a time, before those the worked solution gives by itself.
     pub hints: Vec<String>,
+    /// Wrong turns of the author's own, besides those of the registry.
+    pub wrong: Arc<[OwnTurn]>,
+}
+
+impl PartSpec {
+    /// What the machine must have for it: everything shown, and what is read off a face.
+    pub(crate) fn shows(&self) -> impl Iterator<Item = QuantityId> + '_ {
+        let (shown, also, judge) = match &self.ask {
+            Ask::Quantity { from, also, .. } => (&from[..], &also[..], None),
+            Ask::Read(asked) => (core::slice::from_ref(asked), &[][..], None),
+            Ask::Judge(judge) => (&[][..], &[][..], Some(judge)),
+            Ask::Order { .. } | Ask::Pick { .. } => (&[][..], &[][..], None),
+        };
+        shown.iter().chain(also).copied().chain(judge.into_iter().flat_map(Judge::shown))
+    }
+
+    /// What is read off a face, if that is asked.
+    pub(crate) fn read(&self) -> Option<QuantityId> {
+        if let Ask::Read(asked) = self.ask { Some(asked) } else { None }
+    }
 }
 
 /// An item: a question that can be asked about many machines.
@@ -171,11 +250,27 @@ pub struct Item {
     pub parts: Vec<PartSpec>,
     /// Where the item stands in its file, in bytes.
     pub span: Range<usize>,
+    /// Where it names its picture, families and faults, in bytes.
+    pub named: Vec<(String, Range<usize>)>,
 }
 
-packed!(Item { id, topic, skill, title, text, figure, safety, families, faults, when, parts } without span);
+impl Item {
+    /// Where the item names its picture, a family or a fault; where it stands itself, if it does not.
+    pub fn place(&self, name: &str) -> Range<usize> {
+        self.named.iter().find(|(known, _)| known == name).map_or_else(|| self.span.clone(), |(_, span)| span.clone())
+    }
+}
+
+impl Item {
+    /// What it is worth.
+    pub fn marks(&self) -> u32 {
+        self.parts.iter().map(|part| part.marks).sum()
+    }
+}
+
+packed!(Item { id, topic, skill, title, text, figure, safety, families, faults, when, parts } without span, named);
 packed!(When { quantity, at_least, at_most });
-packed!(PartSpec { text, ask, marks, hints });
+packed!(PartSpec { text, ask, marks, hints, wrong });
 
 impl Packed for Ask {
     fn pack(&self, out: &mut String) {
@@ -186,6 +281,11 @@ impl Packed for Ask {
             Self::Order { steps, because } => (1_u8, (steps.clone(), because.clone())).pack(out),
             Self::Pick { options, right, because } => {
                 (2_u8, (options.clone(), (*right, because.clone()))).pack(out);
+            }
+            Self::Read(asked) => (3_u8, *asked).pack(out),
+            Self::Judge(judge) => {
+                4_u8.pack(out);
+                judge.pack(out);
             }
         }
     }
@@ -200,6 +300,8 @@ impl Packed for Ask {
                 let (steps, because) = Packed::unpack(from)?;
                 Self::Order { steps, because }
             }
+            3 => Self::Read(Packed::unpack(from)?),
+            4 => Self::Judge(Packed::unpack(from)?),
             _ => {
                 let (options, (right, because)) = Packed::unpack(from)?;
                 Self::Pick { options, right, because }
@@ -213,7 +315,7 @@ impl Packed for Ask {
 /// # Errors
 /// Every [`Problem`] found, in one pass.
 pub fn read_items(text: &str) -> Result<Vec<Item>, Vec<Problem>> {
-    let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+    let file: File = read_toml(text)?;
     let mut reader = Reader { problems: Vec::new(), seen: BTreeMap::new() };
     let items: Vec<Item> = file.item.into_iter().filter_map(|item| reader.item(item)).collect();
     if reader.problems.is_empty() { Ok(items) } else { Err(reader.problems) }
@@ -271,10 +373,15 @@ impl Reader {
         }
         self.placeholders(&file.text);
         let when = file.when.iter().filter_map(|when| self.when(when)).collect();
-        let mut asked = Vec::new();
-        let parts = file.part.into_iter().filter_map(|part| self.part(part, &mut asked)).collect();
+        let mut parts = Vec::new();
+        for part in file.part {
+            parts.extend(self.part(part, &parts));
+        }
         (self.problems.len() == before).then(|| Item {
             span: file.id.span(),
+            named: (file.figure.iter().chain(&file.families).chain(&file.faults))
+                .map(|name| (name.get_ref().clone(), name.span()))
+                .collect(),
             id: file.id.into_inner(),
             topic: file.topic.into_inner(),
             skill: file.skill.into_inner(),
@@ -298,7 +405,16 @@ impl Reader {
                 other => other.to_string(),
             };
             if quantity.get().kind == Kind::Choice {
-                return quantity.get().choices.iter().position(|choice| *choice == text).map(|index| index as f64);
+                let choices = quantity.get().choices;
+                let found = choices.iter().position(|choice| *choice == text);
+                if found.is_none() {
+                    self.say(
+                        value.span(),
+                        format!("{text:?} is none of the possibilities of {}.", quantity.get().id),
+                        format!("Choose one of: {}.", choices.join(", ")),
+                    );
+                }
+                return found.map(|index| index as f64);
             }
             match amount::read(&text, &Wanted::new(quantity.get().kind)) {
                 Ok(read) => Some(read.base),
@@ -317,64 +433,6 @@ impl Reader {
             at_least: bound(&when.at_least, f64::NEG_INFINITY)?,
             at_most: bound(&when.at_most, f64::INFINITY)?,
         })
-    }
-
-    fn part(&mut self, part: PartFile, asked: &mut Vec<QuantityId>) -> Option<PartSpec> {
-        self.placeholders(&part.text);
-        let kinds = [part.ask.is_some(), part.order.is_some(), part.pick.is_some()];
-        if kinds.iter().filter(|kind| **kind).count() != 1 {
-            self.say(part.text.span(), "A part asks in exactly one way.", "Give it one of `ask`, `order` and `pick`.");
-            return None;
-        }
-        let ask = if let Some(name) = &part.ask {
-            let before = self.problems.len();
-            let quantity = self.quantity(name);
-            let from: Vec<_> = part.from.iter().filter_map(|name| self.quantity(name)).collect();
-            let also: Vec<_> = part.also.iter().filter_map(|name| self.quantity(name)).collect();
-            let by: Vec<_> = part.by.iter().filter_map(|name| self.relation(name)).collect();
-            if self.problems.len() > before {
-                return None;
-            }
-            let quantity = quantity?;
-            if from.contains(&quantity) {
-                self.say(
-                    name.span(),
-                    "The part asks for what it gives away.",
-                    "Take the asked quantity out of `from`.",
-                );
-            }
-            asked.push(quantity);
-            Ask::Quantity { asked: quantity, from, also, by }
-        } else if let Some(order) = part.order {
-            if order.get_ref().len() < 3 || order.get_ref().len() > 12 {
-                self.say(order.span(), "An ordering needs between 3 and 12 steps.", "Add or join steps.");
-                return None;
-            }
-            Ask::Order { steps: order.into_inner(), because: part.because }
-        } else {
-            let pick = part.pick?;
-            let count = pick.get_ref().len();
-            let right = part.right.as_ref().map_or(0, |right| *right.get_ref());
-            if count < 2 || right == 0 || right > count {
-                let span = part.right.map_or(pick.span(), |right| right.span());
-                self.say(
-                    span,
-                    "`right` must be the number of the right statement, counted from 1.",
-                    format!("Write right = 1 to {}.", count.max(2)),
-                );
-                return None;
-            }
-            Ask::Pick { options: pick.into_inner(), right: right - 1, because: part.because }
-        };
-        let marks = match part.marks {
-            Some(marks) if *marks.get_ref() == 0 || *marks.get_ref() > 20 => {
-                self.say(marks.span(), "A part earns between 1 and 20 marks.", "Write marks = 2, say.");
-                1
-            }
-            Some(marks) => marks.into_inner(),
-            None => 1,
-        };
-        Some(PartSpec { text: part.text.into_inner(), ask, marks, hints: part.hints })
     }
 
     fn relation(&mut self, name: &Spanned<String>) -> Option<RelationId> {

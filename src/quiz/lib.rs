@@ -4,7 +4,9 @@
 //! * [`item`]: what is asked, from what, in which words
 //! * [`setting`]: an item made ready for one family and one system of units
 //! * [`question`]: an item put about one machine, with its key and the wrong answers it foresees
+//! * [`judge`]: faults told from readings, the odd one out, accept, adjust or stop
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
+//! * [`marking`]: how an exam is marked: near misses, figures, units, method
 //! * [`progress`]: how sure it is that a skill sits, and when it should come back
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
 //! * [`blueprint`], [`roster`]: what a paper is made of, and for whom
@@ -19,13 +21,17 @@ pub mod exam;
 pub mod explain;
 pub mod grade;
 pub mod item;
+pub mod judge;
+mod manifest;
 pub mod mark;
+pub mod marking;
 pub mod paper;
 pub mod predict;
 pub mod progress;
 pub mod question;
 pub mod response;
 pub mod roster;
+pub mod schema;
 pub mod seal;
 pub mod setting;
 pub mod simulate;
@@ -39,7 +45,10 @@ pub use code::Code;
 pub use exam::Exam;
 pub use grade::{Graded, grade};
 pub use item::{Ask, Item, PartSpec, When, read_items};
-pub use mark::{Mark, Verdict, mark};
+pub use judge::{Call, Finding, Judge};
+pub use manifest::Manifest;
+pub use mark::{Mark, Verdict, mark, mark_by};
+pub use marking::{Marking, Written};
 pub use paper::{Draw, Paper, Placed, Settings, Used};
 pub use predict::{Cause, Predicted};
 pub use question::{Body, Key, Part, Question};
@@ -47,6 +56,6 @@ pub use response::{Notice, Responses};
 pub use roster::{Person, Roster};
 pub use seal::Secret;
 pub use setting::{Setting, Unsettled};
-pub use twin::twins;
+pub use twin::{about, twins};
 
 pub use drivecourse_machine::amount::letter;

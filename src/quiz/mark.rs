@@ -1,9 +1,10 @@
 //! Marking: what a written answer earns, and what it says about the person.
 
-use drivecourse_machine::amount::{self, ReadError, Wanted};
+use drivecourse_machine::amount::{self, Amount, ReadError};
 use drivecourse_machine::{Kind, QuantityId, Unit};
 
 use crate::explain;
+use crate::marking::{Marking, Written};
 use crate::predict::{self, Cause};
 use crate::question::{Body, Key, Part, Question, keys};
 
@@ -15,6 +16,8 @@ pub enum Verdict {
     Right,
     /// Right from the person's own earlier number: the error was carried, not made again.
     Carried,
+    /// Some of the marks: a near miss, or right results on the way to a wrong answer.
+    Partial,
     /// Wrong.
     Wrong,
     /// The unit belongs to another kind of quantity.
@@ -23,6 +26,21 @@ pub enum Verdict {
     Unreadable,
     /// Nothing was written.
     Blank,
+}
+
+impl Verdict {
+    /// Its name in tables: `right`, `wrong-unit` ...
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Right => "right",
+            Self::Carried => "carried",
+            Self::Partial => "partial",
+            Self::Wrong => "wrong",
+            Self::WrongUnit => "wrong-unit",
+            Self::Unreadable => "unreadable",
+            Self::Blank => "blank",
+        }
+    }
 }
 
 /// What one answer earns.
@@ -55,6 +73,8 @@ pub enum Answer {
         unit: &'static Unit,
         /// How it was understood.
         read_as: String,
+        /// All that was read of an amount; nothing of a choice.
+        amount: Option<Amount>,
     },
     /// An order of the steps shown.
     Order(Vec<usize>),
@@ -62,11 +82,11 @@ pub enum Answer {
     Pick(usize),
 }
 
-/// Reads an answer to `part`; `None` where nothing was written.
+/// Reads an answer to `part`, units as `marking` has them; `None` where nothing was written.
 ///
 /// # Errors
 /// [`ReadError`], a sentence to the person.
-pub fn read(part: &Part, question: &Question, text: &str) -> Result<Option<Answer>, ReadError> {
+pub fn read(part: &Part, question: &Question, text: &str, marking: &Marking) -> Result<Option<Answer>, ReadError> {
     if text.trim().is_empty() {
         return Ok(None);
     }
@@ -77,11 +97,12 @@ pub fn read(part: &Part, question: &Question, text: &str) -> Result<Option<Answe
                 let place = amount::read_choice(text, quantity.choices)?;
                 let unit = quantity.unit(question.system);
                 let read_as = quantity.choices[place].to_owned();
-                Answer::Value { base: place as f64, written: place as f64, unit, read_as }
+                Answer::Value { base: place as f64, written: place as f64, unit, read_as, amount: None }
             } else {
-                let read = amount::read(text, &Wanted::new(quantity.kind))?;
+                let read = amount::read(text, &marking.wanted(*asked, question.system))?;
                 let read_as = read.understood().trim_start_matches("read as ").to_owned();
-                Answer::Value { base: read.base, written: read.written, unit: read.unit, read_as }
+                let (base, written, unit) = (read.base, read.written, read.unit);
+                Answer::Value { base, written, unit, read_as, amount: Some(read) }
             }
         }
         Body::Order { shown, .. } => Answer::Order(amount::read_order(text, shown.len())?),
@@ -117,18 +138,30 @@ fn lettered(text: &str, options: &[&str]) -> Option<usize> {
 /// A part that builds on an earlier one is marked again from the person's own earlier number
 /// when it does not fit the key: an error is charged once.
 pub fn mark(question: &Question, answers: &[&str]) -> Vec<Mark> {
+    let written: Vec<Written> = answers.iter().map(|answer| Written { answer, steps: "" }).collect();
+    mark_by(question, &written, &Marking::default())
+}
+
+/// [`mark()`], with what `marking` says of near misses, figures, units and results on the way.
+pub fn mark_by(question: &Question, answers: &[Written], marking: &Marking) -> Vec<Mark> {
     let mut own: Vec<Option<f64>> = Vec::with_capacity(question.parts.len());
     let mut marks = Vec::with_capacity(question.parts.len());
     for (index, part) in question.parts.iter().enumerate() {
-        let text = answers.get(index).copied().unwrap_or("");
-        let (mark, value) = mark_part(question, part, text, &own);
+        let written = answers.get(index).copied().unwrap_or_default();
+        let (mark, value) = mark_part(question, part, written, &own, marking);
         own.push(value);
         marks.push(mark);
     }
     marks
 }
 
-fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) -> (Mark, Option<f64>) {
+fn mark_part(
+    question: &Question,
+    part: &Part,
+    Written { answer: text, steps }: Written,
+    own: &[Option<f64>],
+    marking: &Marking,
+) -> (Mark, Option<f64>) {
     let mark = |verdict, earned, read_as: &str, causes: Vec<Cause>, says: String| Mark {
         verdict,
         earned,
@@ -137,7 +170,7 @@ fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) 
         causes,
         says,
     };
-    let answer = match read(part, question, text) {
+    let answer = match read(part, question, text, marking) {
         Ok(None) => return (mark(Verdict::Blank, 0, "", Vec::new(), explain::blank()), None),
         Ok(Some(answer)) => answer,
         Err(error) => {
@@ -147,21 +180,26 @@ fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) 
         }
     };
     match (&answer, &part.body) {
-        (Answer::Value { base, written, unit, read_as }, Body::Quantity { asked, keys, predicted }) => {
+        (Answer::Value { base, written, unit, read_as, amount }, Body::Quantity { asked, keys, predicted }) => {
             let value = Some(*base);
+            let quoted = |verdict, earned: u32, says: String| {
+                let left = amount.map_or(earned, |read| marking.quoted(*asked, &read, question.system, earned));
+                let says = if left < earned { explain::misquoted(&says, earned - left) } else { says };
+                mark(verdict, left, read_as, Vec::new(), says)
+            };
             if keys.iter().any(|key| fits(key, *base)) {
-                return (mark(Verdict::Right, part.marks, read_as, Vec::new(), explain::right(text)), value);
+                return (quoted(Verdict::Right, part.marks, explain::right(text)), value);
             }
             let again = from_own(question, part, own);
             if let Some(again) = &again
                 && again.iter().any(|key| fits(key, *base))
             {
-                return (mark(Verdict::Carried, part.marks, read_as, Vec::new(), explain::carried(part)), value);
+                return (quoted(Verdict::Carried, part.marks, explain::carried(part)), value);
             }
             // Diagnose against the person's own earlier number where there is one.
             let mut causes = match &again {
                 None => foreseen(predicted, *base),
-                Some(again) => foreseen(&foreseen_again(question, again), *base),
+                Some(again) => foreseen(&foreseen_again(question, part, again), *base),
             };
             if causes.is_empty() && again.is_some() {
                 causes = foreseen(predicted, *base);
@@ -171,6 +209,19 @@ fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) 
                 causes.extend(predict::slip(against, *written, unit, *base));
             }
             let says = explain::wrong(question, part, *base, &causes);
+            let right = again.as_ref().unwrap_or(keys);
+            if causes.is_empty() {
+                // Near the person's own result, or near the key.
+                let near = marking.near(right, *base, part.marks).max(marking.near(keys, *base, part.marks));
+                if near > 0 {
+                    return (quoted(Verdict::Partial, near, explain::near(near, part.marks)), value);
+                }
+            }
+            let (earned, found, of) = marking.way(right, steps, question.system, part.marks);
+            if earned > 0 {
+                let says = explain::way(&says, earned, found, of);
+                return (mark(Verdict::Partial, earned, read_as, causes, says), value);
+            }
             (mark(Verdict::Wrong, 0, read_as, causes, says), value)
         }
         (Answer::Order(given), Body::Order { right, .. }) => {
@@ -181,13 +232,13 @@ fn mark_part(question: &Question, part: &Part, text: &str, own: &[Option<f64>]) 
                 None,
             )
         }
-        (Answer::Pick(given), Body::Pick { right, because, .. }) => {
-            let verdict = if given == right { Verdict::Right } else { Verdict::Wrong };
-            let says = if given == right { explain::right(text) } else { explain::wrong_pick(because) };
-            (
-                mark(verdict, if given == right { part.marks } else { 0 }, &read_as(part, &answer), Vec::new(), says),
-                None,
-            )
+        (Answer::Pick(given), Body::Pick { shown, right, .. }) if given == right => {
+            (mark(Verdict::Right, part.marks, &read_as(part, &answer), Vec::new(), explain::right(text)), None)
+        }
+        (Answer::Pick(given), Body::Pick { shown, grave, against, because, .. }) => {
+            let says = explain::wrong_pick(against.get(*given).filter(|says| !says.is_empty()).unwrap_or(because));
+            let causes = if *grave == Some(*given) { vec![Cause::StopAccepted] } else { Vec::new() };
+            (mark(Verdict::Wrong, 0, &shown[*given], causes, says), None)
         }
         // `read` gives the answer that belongs to the part's body.
         _ => (mark(Verdict::Unreadable, 0, "", Vec::new(), String::new()), None),
@@ -220,8 +271,8 @@ fn from_own(question: &Question, part: &Part, own: &[Option<f64>]) -> Option<Vec
 }
 
 /// The wrong answers foreseen from the person's own earlier number: those that differ from what is right from it.
-fn foreseen_again(question: &Question, again: &[Key]) -> Vec<predict::Predicted> {
-    let mut predicted = predict::wrong_turns(&again[0], &question.case.values, question.system);
+fn foreseen_again(question: &Question, part: &Part, again: &[Key]) -> Vec<predict::Predicted> {
+    let mut predicted = predict::wrong_turns(&again[0], &part.own, &question.case.values, question.system);
     predicted.retain(|wrong| !wrong.is_inside(again));
     predicted
 }

@@ -31,9 +31,18 @@ pub struct Placed<'a> {
     pub plan: &'a Plan,
     /// The question; its seed gives it again.
     pub question: Question,
+    /// What it is worth, where that is not what its item says.
+    pub weight: Option<u32>,
 }
 
-impl Placed<'_> {
+impl<'a> Placed<'a> {
+    pub(crate) fn new(item: &'a Item, plan: &'a Plan, mut question: Question, weight: Option<u32>) -> Self {
+        if let Some(weight) = weight {
+            question.weigh(weight);
+        }
+        Self { item, plan, question, weight }
+    }
+
     /// A number for the hidden machine: two questions with the same are about the same machine.
     pub fn case(&self) -> u64 {
         let bits = |value: &f64| if value.is_nan() { u64::MAX } else { value.to_bits() };

@@ -1,7 +1,8 @@
 //! The wrong answers a question foresees, and what each of them says about the person.
 
-use drivecourse_machine::{Conversion, Kind, QuantityId, Registry, RelationId, System, Unit};
+use drivecourse_machine::{Conversion, Face, Kind, QuantityId, Registry, RelationId, Slip, System, Unit};
 
+use crate::item::OwnTurn;
 use crate::question::Key;
 use crate::tolerance;
 
@@ -36,6 +37,15 @@ pub enum Cause {
     DecimalPoint(i32),
     /// The sign is the wrong way round.
     Sign,
+    /// A wrong turn of the item's author.
+    Own {
+        /// What it says.
+        says: String,
+    },
+    /// An instrument was misread.
+    Misread(Slip),
+    /// A machine that must stop was called fit to run.
+    StopAccepted,
 }
 
 /// A wrong answer that was foreseen.
@@ -61,27 +71,34 @@ impl Predicted {
     }
 }
 
-/// Every wrong turn on the way of `key`, each carried to the end: the registry's own, and values
-/// put into a formula in the wrong unit. `truth` supplies what a wrong turn needs beyond the givens.
+/// Every wrong turn on the way of `key`, each carried to the end: the registry's, values put into a formula in the
+/// wrong unit, and the author's `own`. `truth` supplies what a wrong turn needs beyond the givens.
 ///
 /// Two that give the same answer are both kept: they differ in other cases.
-pub fn wrong_turns(key: &Key, truth: &[f64], system: System) -> Vec<Predicted> {
+pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], system: System) -> Vec<Predicted> {
     let mut out = Vec::new();
     let seeing = Registry::get().seeing(system);
+    // What a wrong turn looks up beyond the givens, a person would see too.
+    let look_up = |known: &mut [f64], at: usize| {
+        if known[at].is_nan() {
+            let seen = seeing[at].see(truth[at]);
+            known[at] = if seen.is_nan() { truth[at] } else { seen };
+        }
+    };
     let mut known = key.values.clone();
     let mut carry = Carry { key, values: key.values.clone(), system };
     for (place, step) in key.path.steps.iter().enumerate() {
         let linked = step.get();
         for turn in 0..linked.turns().len() {
-            // What a wrong turn looks up beyond the givens, a person would see too.
-            for at in linked.turns_at[turn].iter().map(|at| usize::from(*at)) {
-                if known[at].is_nan() {
-                    let seen = seeing[at].see(truth[at]);
-                    known[at] = if seen.is_nan() { truth[at] } else { seen };
-                }
-            }
+            linked.turns_at[turn].iter().for_each(|at| look_up(&mut known, usize::from(*at)));
             if let Some(wrong) = linked.eval_turn(turn, &known) {
                 out.extend(carry.on(place, wrong, Cause::Turn { relation: *step, turn }));
+            }
+        }
+        for turn in own.iter().filter(|turn| turn.at == linked.gives) {
+            turn.gives.inputs().iter().for_each(|id| look_up(&mut known, id.index()));
+            if let Some(wrong) = turn.gives.value(&known) {
+                out.extend(carry.on(place, wrong, Cause::Own { says: turn.says.clone() }));
             }
         }
         for Conversion { quantity, shown, wanted } in linked.conversions(system).iter().copied() {
@@ -180,4 +197,16 @@ fn ten_to(places: i32) -> f64 {
     const POWERS: [f64; 4] = [1.0, 10.0, 100.0, 1000.0];
     let power = POWERS[places.unsigned_abs().min(3) as usize];
     if places < 0 { 1.0 / power } else { power }
+}
+
+/// The ways people misread `seen` (SI), which is read off `face`.
+pub fn misread(face: Face, asked: QuantityId, seen: f64, system: System) -> Vec<Predicted> {
+    let unit = asked.get().unit(system);
+    let shown = unit.from_base(seen);
+    // A quarter of a division: nearer than that to a wrong mark is that mark.
+    let tolerance = 0.25 * face.division(system, shown) * unit.size().abs();
+    let wrong = face.misreadings(system, shown).into_iter();
+    wrong
+        .map(|wrong| Predicted { value: unit.to_base(wrong.value), tolerance, cause: Cause::Misread(wrong.slip) })
+        .collect()
 }

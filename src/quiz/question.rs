@@ -1,9 +1,13 @@
 //! A question: an item put about one machine, with its key and the wrong answers it foresees.
 
-use drivecourse_machine::{Case, Kind, Path, QuantityId, System, amount};
+use std::sync::Arc;
 
+use drivecourse_machine::face::feeler_leaves;
+use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, Stated, System, amount};
+
+use crate::item::OwnTurn;
 use crate::letter;
-use crate::predict::{Cause, Predicted};
+use crate::predict::{self, Cause, Predicted};
 use crate::setting::Harmless;
 use crate::tolerance;
 
@@ -29,6 +33,8 @@ pub struct Part {
     pub givens: Vec<(QuantityId, f64)>,
     /// Earlier parts it builds on: the quantity and the part's place.
     pub carried: Vec<(QuantityId, usize)>,
+    /// Wrong turns of the item's author.
+    pub own: Arc<[OwnTurn]>,
     /// Marks for a right answer.
     pub marks: u32,
     /// Steps, unit changes, tables and inverse steps on the way: what papers are balanced on.
@@ -64,6 +70,10 @@ pub enum Body {
         shown: Vec<String>,
         /// Place of the right one.
         right: usize,
+        /// What speaks against each of them, empty for the right one; none where the author names but one reason.
+        against: Vec<String>,
+        /// Place of the one that would put people in danger: a machine called fit that must stop.
+        grave: Option<usize>,
         /// Why.
         because: String,
     },
@@ -82,12 +92,12 @@ pub struct Question {
     pub system: System,
     /// The hidden machine.
     pub case: Case,
-    /// What a person gets to see of it (SI), NaN where nothing is seen.
-    pub seen: Vec<f64>,
     /// What the learner stands in front of.
     pub text: String,
     /// The parts.
     pub parts: Vec<Part>,
+    /// Values that are the plant's own, with where they stand.
+    pub stated: Arc<[Stated]>,
 }
 
 /// The key by every path, the first one first; paths without a result are left out, unless it is the first.
@@ -113,6 +123,27 @@ pub(crate) fn keys(
         }
     }
     Ok(keys)
+}
+
+/// A reading off the face of its instrument: right to half a division; `None` where the face cannot show it.
+pub(crate) fn reading(asked: QuantityId, question: &Question) -> Option<Body> {
+    let Known::Read(instrument) = asked.get().known else { return None };
+    let face = Face::of(instrument)?;
+    let (value, unit) = (question.shown(asked), asked.get().unit(question.system));
+    let shown = unit.from_base(value);
+    if face == Face::Feeler && feeler_leaves(question.system, shown).is_none_or(|leaves| leaves.is_empty()) {
+        return None;
+    }
+    let mut values = vec![f64::NAN; question.case.values.len()];
+    values[asked.index()] = value;
+    let key = Key {
+        path: Path { steps: Vec::new(), asked },
+        value,
+        tolerance: 0.5 * face.division(question.system, shown) * unit.size().abs(),
+        values,
+    };
+    let predicted = predict::misread(face, asked, value, question.system);
+    Some(Body::Quantity { asked, keys: vec![key], predicted })
 }
 
 impl Part {
@@ -155,16 +186,21 @@ impl Part {
 impl Question {
     /// The value of `quantity` as it is shown: seen, or worked out and rounded as usual.
     pub fn shown(&self, quantity: QuantityId) -> f64 {
-        let seen = self.seen[quantity.index()];
+        let value = self.case.values[quantity.index()];
+        let seen = Registry::get().seeing(self.system)[quantity.index()].see(value);
         if !seen.is_nan() {
             return seen;
         }
-        let value = self.case.values[quantity.index()];
         if quantity.get().kind == Kind::Choice {
             return value;
         }
         let unit = quantity.get().unit(self.system);
         unit.to_base(quantity.get().display(self.system).figures.round(unit.from_base(value)))
+    }
+
+    /// What the plant says of `quantity` with a source of its own, if it does.
+    pub fn stated(&self, quantity: QuantityId) -> Option<&Stated> {
+        self.stated.iter().find(|stated| stated.quantity == quantity)
     }
 
     /// Marks that can be earned.
@@ -175,6 +211,23 @@ impl Question {
     /// The sum of the parts' difficulties.
     pub fn difficulty(&self) -> f64 {
         self.parts.iter().map(|part| part.difficulty).sum()
+    }
+
+    /// Makes the question worth `weight` marks, shared out among its parts as theirs are, at least one each: whole
+    /// marks first, what is left by the largest remainders, the earliest part first.
+    pub fn weigh(&mut self, weight: u32) {
+        let (all, parts) = (self.marks().max(1), self.parts.len() as u32);
+        let spare = weight.saturating_sub(parts);
+        let mut left = spare;
+        let mut rests = Vec::with_capacity(self.parts.len());
+        for (place, part) in self.parts.iter_mut().enumerate() {
+            let share = spare * part.marks;
+            rests.push((share % all, place));
+            left -= share / all;
+            part.marks = 1 + share / all;
+        }
+        rests.sort_by(|a, b| b.0.cmp(&a.0).then(a.1.cmp(&b.1)));
+        rests.iter().take(left as usize).for_each(|(_, place)| self.parts[*place].marks += 1);
     }
 
     /// How many wrong turns land inside the tolerance, and how many pairs cannot be told apart;

@@ -1,6 +1,6 @@
 //! Responses: what candidates wrote, from CSV and JSON files of any make.
 //!
-//! CSV has the headings `paper, question, part, answer` in any order ([`template`] writes one with
+//! CSV has the headings `paper, question, part, answer` in any order, and `steps` where results on the way are asked for ([`template`] writes one with
 //! reminders besides); JSON is a list of objects with the same names, or
 //! `{"responses": [{"paper": "...", "answers": [{"question": 1, "part": "a", "answer": "..."}]}]}`.
 //!
@@ -12,23 +12,27 @@
 //!   never wipes an answer;
 //! * a part without its letter is part a of a question with one part; of any other it is left out;
 //! * a row whose candidate is not the paper's is left out: papers were swapped, or a code miscopied;
+//! * a later file is a later answer: a late one changes marks only here, never in records without a reason;
+//! * line breaks inside quotation marks belong to the cell; a quotation mark that is never closed is said at its line;
+//! * bytes: a mark at the beginning decides, else UTF-8 if it is sound, else UTF-16 or Windows-1252, which is said;
 //! * columns and members of other names are left alone; cells beyond the last heading are joined
 //!   to the answer if that is the last column (a comma inside an answer), else the row is left out.
 
 mod json;
 pub(crate) mod table;
 
-pub use table::decode;
+pub use table::{Writer, decode};
 
 use std::collections::BTreeMap;
 
 use crate::code::{Code, NoCode};
 use crate::exam::{Exam, Record};
 use crate::explain::part_letter;
+use crate::marking::Written;
 use crate::paper::Paper;
-use table::{Table, Writer};
+use table::Table;
 
-const COLUMNS: &[&str] = &["paper", "candidate", "question", "part", "asked", "answer"];
+const COLUMNS: &[&str] = &["paper", "candidate", "question", "part", "asked", "steps", "answer"];
 
 /// Something about a response file that the assessor should know.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
@@ -54,11 +58,12 @@ impl core::fmt::Display for Notice {
 
 /// One row, as written.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
-struct Written {
+struct Row {
     paper: String,
     candidate: String,
     question: String,
     part: String,
+    steps: String,
     answer: String,
 }
 
@@ -66,6 +71,7 @@ struct Written {
 #[derive(Debug, Clone, PartialEq, Eq)]
 struct Given {
     text: String,
+    steps: String,
     file: usize,
     line: usize,
 }
@@ -133,10 +139,16 @@ impl<'e> Responses<'e> {
         let columns: Vec<_> = COLUMNS.iter().map(|name| table.column(name)).collect();
         for row in &table.rows {
             let cell = |place: usize| row.cell(columns[place]).to_owned();
-            let mut written =
-                Written { paper: cell(0), candidate: cell(1), question: cell(2), part: cell(3), answer: cell(5) };
+            let mut written = Row {
+                paper: cell(0),
+                candidate: cell(1),
+                question: cell(2),
+                part: cell(3),
+                steps: cell(5),
+                answer: cell(6),
+            };
             if row.overflows(table.headings.len()) {
-                if columns[5] != Some(table.headings.len() - 1) {
+                if columns[6] != Some(table.headings.len() - 1) {
                     self.say(Some(row.line), true, "This row has more cells than the headings; it was left out.");
                     continue;
                 }
@@ -159,13 +171,13 @@ impl<'e> Responses<'e> {
         }
     }
 
-    fn take(&mut self, line: usize, written: Written) {
+    fn take(&mut self, line: usize, written: Row) {
         if let Err(says) = self.place(line, &written) {
-            self.say(Some(line), !written.answer.trim().is_empty(), says);
+            self.say(Some(line), !(written.answer.trim().is_empty() && written.steps.trim().is_empty()), says);
         }
     }
 
-    fn place(&mut self, line: usize, written: &Written) -> Result<(), String> {
+    fn place(&mut self, line: usize, written: &Row) -> Result<(), String> {
         let record = self.record(&written.paper)?;
         let code = record.code;
         let same = |name: &str| written.candidate.trim().to_lowercase() == name.to_lowercase();
@@ -188,7 +200,7 @@ impl<'e> Responses<'e> {
             )
         })?;
         let place = (code, question - 1, part);
-        let given = Given { text: written.answer.clone(), file: self.files.len(), line };
+        let given = Given { text: written.answer.clone(), steps: written.steps.clone(), file: self.files.len(), line };
         let name = format!("question {question} ({}) of paper {code}", part_letter(part));
         let Some(old) = self.given.get(&place) else {
             self.given.insert(place, given);
@@ -199,7 +211,13 @@ impl<'e> Responses<'e> {
             false => format!("{}:{}", self.files[old.file - 1], old.line),
         };
         let (was, is) = (old.text.trim(), given.text.trim());
-        let says = if was == is {
+        let other_steps = !given.steps.trim().is_empty() && old.steps.trim() != given.steps.trim();
+        let says = if was == is && other_steps {
+            let says = (!old.steps.trim().is_empty())
+                .then(|| format!("Other results on the way to {name} than at {at}; the later ones count."));
+            self.given.insert(place, given);
+            says
+        } else if was == is {
             (!is.is_empty()).then(|| format!("The same answer to {name} as at {at}; it counts once."))
         } else if is.is_empty() {
             Some(format!("Blank, but {name} was answered at {at}; that answer stands."))
@@ -246,8 +264,13 @@ impl<'e> Responses<'e> {
     }
 
     /// The answers to the first `parts` parts of a question (counted from 0); blank where nothing was handed in.
-    pub fn answers(&self, code: Code, question: usize, parts: usize) -> Vec<&str> {
-        (0..parts).map(|part| self.given.get(&(code, question, part)).map_or("", |given| given.text.as_str())).collect()
+    pub fn answers(&self, code: Code, question: usize, parts: usize) -> Vec<Written<'_>> {
+        (0..parts)
+            .map(|part| match self.given.get(&(code, question, part)) {
+                Some(given) => Written { answer: &given.text, steps: &given.steps },
+                None => Written::default(),
+            })
+            .collect()
     }
 }
 
@@ -275,41 +298,52 @@ fn part(text: &str, parts: usize) -> Option<usize> {
 
 /// A response file to fill in: a row a part, with a reminder of what is asked.
 pub fn template<'p, 'a: 'p>(papers: impl IntoIterator<Item = &'p Paper<'a>>) -> String {
-    let mut out = Template::default();
+    let mut out = Template::new(false);
     papers.into_iter().for_each(|paper| out.add(paper));
     out.finish()
 }
 
 /// [`template`], paper by paper.
-pub struct Template(Writer);
-
-impl Default for Template {
-    fn default() -> Self {
-        Self(Writer::new(COLUMNS))
-    }
+pub struct Template {
+    table: Writer,
+    steps: bool,
 }
 
 impl Template {
+    /// An empty one; with a column for results on the way where `steps` are asked for.
+    pub fn new(steps: bool) -> Self {
+        let headings: Vec<&str> = COLUMNS.iter().copied().filter(|name| steps || *name != "steps").collect();
+        Self { table: Writer::new(&headings), steps }
+    }
+
     /// Adds the rows of a paper.
     pub fn add(&mut self, paper: &Paper) {
+        self.add_answered(paper, |_, _| Written::default());
+    }
+
+    /// Adds the rows of a paper with what was `written` for each question and part, both counted from 0.
+    pub fn add_answered<'w>(&mut self, paper: &Paper, written: impl Fn(usize, usize) -> Written<'w>) {
         for (place, placed) in paper.questions.iter().enumerate() {
             for (index, part) in placed.question.parts.iter().enumerate() {
                 let asked = part.text.split_whitespace().collect::<Vec<_>>().join(" ");
-                self.0.row(&[
+                let Written { answer, steps } = written(place, index);
+                let mut row = vec![
                     paper.code.to_string(),
                     paper.candidate.name.clone(),
                     (place + 1).to_string(),
                     part_letter(index).to_string(),
                     shorten(&asked),
-                    String::new(),
-                ]);
+                ];
+                row.extend(self.steps.then(|| steps.to_owned()));
+                row.push(answer.to_owned());
+                self.table.row(&row);
             }
         }
     }
 
     /// The file.
     pub fn finish(self) -> String {
-        self.0.finish()
+        self.table.finish()
     }
 }
 

@@ -1,6 +1,6 @@
 //! Rosters: who sits a paper.
 //!
-//! TOML, `[[person]]` with `id`, `name`, and if wanted `group` and `units` (`"si"` or `"us"`); or a
+//! TOML, `[[person]]` with `id`, `name`, and if wanted `group`, `units` (`"si"` or `"us"`) and `print` (`"large"`); or a
 //! CSV table with the same headings in any order. Decisions, all tested:
 //!
 //! * white space in a name, line breaks too, becomes one plain space;
@@ -14,13 +14,14 @@ use core::ops::Range;
 use std::collections::BTreeMap;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, System};
+use drivecourse_machine::{Problem, System, read_toml};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::Spanned;
 
 use crate::response::table::Table;
 
-const COLUMNS: &[&str] = &["id", "name", "group", "units"];
+const COLUMNS: &[&str] = &["id", "name", "group", "units", "print"];
 const LONGEST: usize = 120;
 
 /// One candidate.
@@ -36,6 +37,9 @@ pub struct Person {
     /// Units of the person's paper, if other than the blueprint's.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub units: Option<System>,
+    /// Whether the person's paper is printed large.
+    #[serde(default, skip_serializing_if = "core::ops::Not::not")]
+    pub large_print: bool,
 }
 
 /// Everyone who sits a paper, in the order of the file.
@@ -45,20 +49,35 @@ pub struct Roster {
     pub people: Vec<Person>,
 }
 
-#[derive(Debug, Deserialize)]
+/// A roster: who sits a paper.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct File {
+#[schemars(title = "Roster")]
+pub(crate) struct File {
+    /// The candidates.
     #[serde(default)]
     person: Vec<PersonFile>,
 }
 
-#[derive(Debug, Deserialize)]
+/// One candidate.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct PersonFile {
+    /// Short and unique: letters, figures, hyphen, underscore, point.
+    #[schemars(with = "String", regex(pattern = "^[A-Za-z0-9._-]+$"))]
     id: Spanned<String>,
+    /// As it is printed.
+    #[schemars(with = "String")]
     name: Spanned<String>,
+    /// Shift or class, if any.
+    #[schemars(with = "Option<String>")]
     group: Option<Spanned<String>>,
+    /// Units of the person's paper, if other than the exam's.
+    #[schemars(with = "Option<System>")]
     units: Option<Spanned<String>>,
+    /// How the person's paper is printed, if not as usual: "large".
+    #[schemars(with = "Option<String>")]
+    print: Option<Spanned<String>>,
 }
 
 type Written = (String, Range<usize>);
@@ -69,16 +88,22 @@ impl Roster {
     /// # Errors
     /// Every [`Problem`] found, in one pass.
     pub fn read_toml(text: &str) -> Result<Self, Vec<Problem>> {
-        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
+        let file: File = read_toml(text)?;
         let mut reader = Reader::default();
         let open = |field: Spanned<String>| {
             let span = field.span();
             (field.into_inner(), span)
         };
         for person in file.person {
-            reader.person(open(person.id), open(person.name), person.group.map(open), person.units.map(open));
+            reader.person(
+                open(person.id),
+                open(person.name),
+                person.group.map(open),
+                person.units.map(open),
+                person.print.map(open),
+            );
         }
-        reader.finish()
+        reader.finish("Add a [[person]] with an id and a name.")
     }
 
     /// Reads a CSV roster: comma, semicolon or tab; see [`decode`](crate::response::decode) for its bytes.
@@ -125,9 +150,9 @@ impl Roster {
             }
             let cell = |place: usize| (row.cell(columns[place]).to_owned(), span.clone());
             let some = |place: usize| Some(cell(place)).filter(|(text, _)| !text.is_empty());
-            reader.person(cell(0), cell(1), some(2), some(3));
+            reader.person(cell(0), cell(1), some(2), some(3), some(4));
         }
-        reader.finish()
+        reader.finish("Add a row for each person, with an id and a name.")
     }
 }
 
@@ -144,7 +169,14 @@ impl Reader {
         self.problems.push(Problem::at(span, what, mend));
     }
 
-    fn person(&mut self, id: Written, name: Written, group: Option<Written>, units: Option<Written>) {
+    fn person(
+        &mut self,
+        id: Written,
+        name: Written,
+        group: Option<Written>,
+        units: Option<Written>,
+        print: Option<Written>,
+    ) {
         let id = (id.0.trim().to_owned(), id.1);
         let sound = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.');
         if id.0.is_empty() || id.0.len() > 64 || !id.0.chars().all(sound) || id.0.starts_with(['.', '-']) {
@@ -174,7 +206,14 @@ impl Reader {
             }
             found
         });
-        self.people.push(Person { id: id.0, name: name.0, group, units });
+        let large_print = print.is_some_and(|(text, span)| {
+            let known = ["large", "usual", ""].into_iter().find(|known| text.trim().eq_ignore_ascii_case(known));
+            if known.is_none() {
+                self.say(span, format!("{text:?} is no size of print."), "Write large, or nothing.");
+            }
+            known == Some("large")
+        });
+        self.people.push(Person { id: id.0, name: name.0, group, units, large_print });
     }
 
     fn clean(&mut self, (text, span): &Written, what: &str) -> String {
@@ -192,9 +231,9 @@ impl Reader {
         clean
     }
 
-    fn finish(mut self) -> Result<Roster, Vec<Problem>> {
+    fn finish(mut self, add: &str) -> Result<Roster, Vec<Problem>> {
         if self.people.is_empty() && self.problems.is_empty() {
-            self.problems.push(Problem::whole("The roster names nobody.", "Add a [[person]] with an id and a name."));
+            self.problems.push(Problem::whole("The roster names nobody.", add));
         }
         if self.problems.is_empty() { Ok(Roster { people: self.people }) } else { Err(self.problems) }
     }
@@ -244,6 +283,9 @@ mod tests {
     #[test]
     fn every_problem_is_found_at_its_line() {
         let csv = "id,name,group,units\na1,Ada,,\nA1,Bo,,\na3,ADA,,\na/4,Cy,,\na5,\"\",,\na6,Di,,metric\na7,Ed,,,x\n";
+        let sizes = Roster::read_csv("id,name,print\na1,Ada,Large\na2,Bo,\n").unwrap();
+        assert_eq!(sizes.people.iter().map(|person| person.large_print).collect::<Vec<_>>(), [true, false]);
+        assert!(Roster::read_csv("id,name,print\na1,Ada,huge\n").unwrap_err()[0].to_string().contains("size of print"));
         let problems = Roster::read_csv(csv).unwrap_err();
         assert_eq!(lines(csv, &problems), [3, 4, 5, 6, 7, 8], "{problems:#?}");
         let toml = "[[person]]\nid = \"a1\"\nname = \"Ada\"\n[[person]]\nid = \"a1\"\nname = \"ada\"\n";

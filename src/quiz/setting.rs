@@ -1,13 +1,15 @@
 //! A setting: an item made ready for one family and one system of units, from which questions are drawn.
 
+use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::{NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
+use drivecourse_machine::{Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
 
 use crate::item::{Ask, Item, PartSpec, fill};
+use crate::judge;
 use crate::predict::{self, Cause};
-use crate::question::{Body, Part, Question, keys};
+use crate::question::{Body, Part, Question, keys, reading};
 use crate::twin::twins;
 
 /// Most accepted ways to one answer that are followed.
@@ -25,6 +27,7 @@ pub struct Setting<'a> {
     /// Accepted ways to each part's answer; empty for parts that ask for no quantity.
     pub paths: Vec<Vec<Path>>,
     harmless: OnceLock<Harmless>,
+    judged: Vec<judge::Ready>,
     faults: Vec<Option<Vec<usize>>>,
 }
 
@@ -52,18 +55,23 @@ impl<'a> Setting<'a> {
     /// # Errors
     /// [`Unsettled`]: what the family or the item lacks.
     pub fn new(item: &'a Item, plan: &'a Plan, system: System) -> Result<Self, Unsettled> {
-        let mut paths = Vec::new();
+        let (mut paths, mut judged) = (Vec::new(), Vec::new());
         let mut asked_before: Vec<QuantityId> = Vec::new();
         for (index, part) in item.parts.iter().enumerate() {
-            let Ask::Quantity { asked, from, also, by } = &part.ask else {
-                paths.push(Vec::new());
-                continue;
-            };
-            let shown = from.iter().chain(also).copied().filter(|id| !asked_before.contains(id));
-            let lacking: Vec<_> = shown.filter(|id| !plan.determines(*id)).collect();
+            let lacking: Vec<_> =
+                part.shows().filter(|id| !asked_before.contains(id) && !plan.determines(*id)).collect();
             if !lacking.is_empty() {
                 return Err(Unsettled::NotDetermined(lacking));
             }
+            judged.push(match &part.ask {
+                Ask::Judge(judge) => judge::ready(judge, plan, index)?,
+                _ => judge::Ready::Plain,
+            });
+            let Ask::Quantity { asked, from, by, .. } = &part.ask else {
+                asked_before.extend(part.read());
+                paths.push(Vec::new());
+                continue;
+            };
             let choice = PathChoice { by: by.clone(), ..PathChoice::default() };
             let mut found = Path::find_all(from, *asked, &choice, MOST_PATHS)
                 .map_err(|missing| Unsettled::NoPath { part: index, missing })?;
@@ -74,10 +82,10 @@ impl<'a> Setting<'a> {
             asked_before.push(*asked);
         }
         let faults = faults(item, plan)?;
-        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), faults };
+        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), judged, faults };
         // One machine must fit; what the rest of the family does is found out when it matters.
-        setting.samples().find_map(Result::ok).map_or_else(|| setting.attempt(0, 0).map(|_| ()), |_| Ok(()))?;
-        Ok(setting)
+        let fits = setting.samples().next().is_some();
+        if fits { Ok(setting) } else { setting.attempt(0, 0).map(|_| setting) }
     }
 
     /// The question of `seed`: the same on every platform. Numbers in which a wrong turn would
@@ -93,26 +101,53 @@ impl<'a> Setting<'a> {
 
     /// One machine, whatever its numbers; `seed` only names the question.
     pub(crate) fn attempt(&self, machine: u64, seed: u64) -> Result<Question, Unsettled> {
+        self.ask(self.machine(machine)?, machine, seed)
+    }
+
+    /// A machine that keeps the item's bounds: the same in both systems of units.
+    pub(crate) fn machine(&self, machine: u64) -> Result<Case, Unsettled> {
         let mut stream = Stream::new(machine, "question");
         let faults = &self.faults[stream.below(self.faults.len())];
         let mut case = None;
         for again in 0..200 {
             let drawn = self.plan.draw_with(derive(machine, again), faults.as_deref());
             let drawn = drawn.map_err(|error| Unsettled::NoMachine(error.to_string()))?;
-            let fits = |when: &crate::item::When| {
-                let value = drawn.values[when.quantity.index()];
-                value >= when.at_least && value <= when.at_most
-            };
-            if self.item.when.iter().all(fits) {
+            if self.keeps_bounds(&drawn) {
                 case = Some(drawn);
                 break;
             }
         }
-        let case = case.ok_or_else(|| {
+        case.ok_or_else(|| {
             let names: Vec<_> = self.item.when.iter().map(|when| when.quantity.get().id).collect();
             Unsettled::NoMachine(format!("no machine keeps the item's bounds on {}", names.join(", ")))
-        })?;
-        let seen = case.seen(self.system);
+        })
+    }
+
+    /// Whether `case` is a machine that the item may be asked about.
+    pub(crate) fn suits(&self, case: &Case) -> Result<(), Unsettled> {
+        if let Some(broken) = self.item.when.iter().find(|when| !when.holds(case)) {
+            return Err(Unsettled::NoMachine(format!(
+                "this machine does not keep the item's bounds on {}",
+                broken.quantity.get().id
+            )));
+        }
+        // A machine with a second fault besides the one wanted will do; one without any will not.
+        let has = |wanted: &Vec<usize>| {
+            wanted.is_empty() == case.faults.is_empty() && wanted.iter().all(|fault| case.faults.contains(fault))
+        };
+        if !self.faults.iter().any(|faults| faults.as_ref().is_none_or(has)) {
+            return Err(Unsettled::NoMachine("this machine has not the fault the item wants".into()));
+        }
+        Ok(())
+    }
+
+    fn keeps_bounds(&self, case: &Case) -> bool {
+        self.item.when.iter().all(|when| when.holds(case))
+    }
+
+    /// What is asked about `case`, which [`Self::machine`] drew for `machine`.
+    pub(crate) fn ask(&self, case: Case, machine: u64, seed: u64) -> Result<Question, Unsettled> {
+        let mut stream = Stream::new(machine, "shuffle");
         let mut question = Question {
             item: self.item.id.clone(),
             family: self.plan.family.id.clone(),
@@ -120,8 +155,8 @@ impl<'a> Setting<'a> {
             system: self.system,
             text: self.item.text.clone(),
             parts: Vec::new(),
+            stated: self.plan.family.stated.clone(),
             case,
-            seen,
         };
         for (index, part) in self.item.parts.iter().enumerate() {
             let part = self.part(index, part, &question, &mut stream)?;
@@ -164,9 +199,10 @@ impl<'a> Setting<'a> {
             text: spec.text.clone(),
             givens: Vec::new(),
             carried: Vec::new(),
+            own: spec.wrong.clone(),
             marks: spec.marks,
             difficulty: PICK_DIFFICULTY,
-            body: Body::Pick { shown: Vec::new(), right: 0, because: String::new() },
+            body: Body::Order { shown: Vec::new(), right: Vec::new(), because: String::new() },
         };
         match &spec.ask {
             Ask::Quantity { asked, from, also, .. } => {
@@ -187,9 +223,22 @@ impl<'a> Setting<'a> {
                 let keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
                     Unsettled::NoMachine(format!("a step of part {} has no result: {error}", index + 1))
                 })?;
-                let predicted = predict::wrong_turns(&keys[0], &question.case.values, self.system);
+                let predicted = predict::wrong_turns(&keys[0], &spec.wrong, &question.case.values, self.system);
                 part.difficulty = difficulty(&self.paths[index][0], self.system);
                 part.body = Body::Quantity { asked: *asked, keys, predicted };
+            }
+            Ask::Read(asked) => {
+                part.body = reading(*asked, question)
+                    .ok_or_else(|| Unsettled::NoMachine(format!("{} cannot be shown on its face", asked.get().id)))?;
+            }
+            Ask::Judge(judge) => {
+                let spec = (judge, &self.judged[index]);
+                let before = index.checked_sub(1).and_then(|before| match &self.item.parts[before].ask {
+                    Ask::Judge(judge) => Some((judge, &self.judged[before])),
+                    _ => None,
+                });
+                let put = judge::put(self.plan, spec, before, question, stream.bits())?;
+                (part.givens, part.body, part.difficulty) = (put.givens, put.body, put.difficulty);
             }
             Ask::Order { steps, because } => {
                 let mut places: Vec<usize> = (0..steps.len()).collect();
@@ -209,16 +258,31 @@ impl<'a> Setting<'a> {
                 stream.shuffle(&mut places);
                 let shown = places.iter().map(|place| options[*place].clone()).collect();
                 let right = places.iter().position(|place| place == right).unwrap_or(*right);
-                part.body = Body::Pick { shown, right, because: because.clone() };
+                part.body = Body::Pick { shown, right, against: Vec::new(), grave: None, because: because.clone() };
             }
         }
         Ok(part)
     }
 
-    /// A dozen machines of the family, always the same ones.
-    fn samples(&self) -> impl Iterator<Item = Result<Question, Unsettled>> + '_ {
-        const SAMPLES: u64 = 12;
-        (0..SAMPLES).map(|sample| derive(0x5e77_1e5e_77ee, sample)).map(|seed| self.attempt(seed, seed))
+    /// Up to a dozen of the family's sample machines, those that fit the item.
+    fn samples(&self) -> impl Iterator<Item = Question> + '_ {
+        const SAMPLES: usize = 12;
+        let cases = self.plan.samples().iter().filter(|case| {
+            let fault = |faults: &Option<Vec<usize>>| faults.as_ref().is_none_or(|faults| *faults == case.faults);
+            self.faults.iter().any(fault) && self.keeps_bounds(case)
+        });
+        cases.filter_map(|case| self.ask(case.clone(), case.seed, case.seed).ok()).take(SAMPLES)
+    }
+
+    /// [`Self::samples`], and where too few of them fit, machines drawn to fit.
+    fn enough_samples(&self) -> Vec<Question> {
+        const FEWEST: usize = 4;
+        let mut found: Vec<_> = self.samples().collect();
+        for sample in found.len()..FEWEST {
+            let seed = derive(0x5e77_1e5e_77ee, sample as u64);
+            found.extend(self.attempt(seed, seed));
+        }
+        found
     }
 
     /// The wrong turns that stay inside the tolerance in nearly every machine of the family, and the
@@ -226,18 +290,14 @@ impl<'a> Setting<'a> {
     pub fn harmless(&self) -> &Harmless {
         self.harmless.get_or_init(|| {
             let mut counts = vec![Counts::default(); self.item.parts.len()];
-            for question in self.samples().filter_map(Result::ok) {
+            for question in self.enough_samples() {
                 question.parts.iter().zip(&mut counts).for_each(|(part, counts)| counts.add(part));
             }
-            // Four in five: what is left then is found in a few draws.
-            let mostly = |(times, of): (u32, u32)| times * 5 > of * 4;
             let mut harmless = Harmless::default();
             for counts in counts {
-                harmless
-                    .alike
-                    .push(counts.alike.into_iter().filter(|(_, n)| mostly(*n)).map(|(pair, _)| pair).collect());
-                let inside = counts.inside.into_iter().filter(|(_, n)| mostly(*n)).map(|(cause, _)| cause);
-                harmless.dropped.push(inside.collect());
+                let (dropped, alike) = counts.mostly();
+                harmless.dropped.push(dropped);
+                harmless.alike.push(alike);
             }
             harmless
         })
@@ -256,28 +316,43 @@ pub struct Harmless {
 /// How often each wrong turn lay inside the tolerance, and each pair was alike, of how many times.
 #[derive(Debug, Clone, Default)]
 struct Counts {
-    inside: Vec<(Cause, (u32, u32))>,
-    alike: Vec<((Cause, Cause), (u32, u32))>,
+    causes: Vec<Cause>,
+    inside: Vec<(u32, u32)>,
+    /// Of the causes at these two places.
+    alike: BTreeMap<(usize, usize), (u32, u32)>,
 }
 
 impl Counts {
     fn add(&mut self, part: &Part) {
-        fn note<T: PartialEq>(list: &mut Vec<(T, (u32, u32))>, what: T, hit: bool) {
-            let place = list.iter().position(|(other, _)| *other == what).unwrap_or_else(|| {
-                list.push((what, (0, 0)));
-                list.len() - 1
-            });
-            let (times, of) = &mut list[place].1;
-            *times += u32::from(hit);
-            *of += 1;
+        fn note(tally: &mut (u32, u32), hit: bool) {
+            tally.0 += u32::from(hit);
+            tally.1 += 1;
         }
         let Body::Quantity { keys, predicted, .. } = &part.body else { return };
+        let places: Vec<usize> = predicted.iter().map(|wrong| self.place(&wrong.cause)).collect();
         for (index, wrong) in predicted.iter().enumerate() {
-            note(&mut self.inside, wrong.cause.clone(), wrong.is_inside(keys));
-            for other in &predicted[..index] {
-                note(&mut self.alike, (other.cause.clone(), wrong.cause.clone()), other.is_like(wrong));
+            note(&mut self.inside[places[index]], wrong.is_inside(keys));
+            for (other, place) in predicted[..index].iter().zip(&places) {
+                note(self.alike.entry((*place, places[index])).or_default(), other.is_like(wrong));
             }
         }
+    }
+
+    fn place(&mut self, cause: &Cause) -> usize {
+        self.causes.iter().position(|known| known == cause).unwrap_or_else(|| {
+            self.causes.push(cause.clone());
+            self.inside.push((0, 0));
+            self.causes.len() - 1
+        })
+    }
+
+    /// What was so in four machines of five: what is left then is found in a few draws.
+    fn mostly(self) -> (Vec<Cause>, Vec<(Cause, Cause)>) {
+        let mostly = |(times, of): (u32, u32)| times * 5 > of * 4;
+        let cause = |place: usize| self.causes[place].clone();
+        let inside = (0..self.causes.len()).filter(|place| mostly(self.inside[*place])).map(cause).collect();
+        let alike = self.alike.iter().filter(|(_, tally)| mostly(**tally));
+        (inside, alike.map(|((one, two), _)| (cause(*one), cause(*two))).collect())
     }
 }
 
@@ -303,7 +378,9 @@ pub fn difficulty_of(item: &Item) -> Option<f64> {
             Path::find(from, *asked, &choice).ok().map(|path| difficulty(&path, System::Si))
         }
         Ask::Order { steps, .. } => Some(order_difficulty(steps)),
-        Ask::Pick { .. } => Some(PICK_DIFFICULTY),
+        Ask::Pick { .. } | Ask::Read(_) => Some(PICK_DIFFICULTY),
+        // How many statements are offered depends on the machine; what there is to look at does not.
+        Ask::Judge(judge) => Some(1.0 + 0.5 * judge.shown().count() as f64),
     };
     item.parts.iter().map(part).sum()
 }

@@ -82,7 +82,11 @@ fn quantity(
     own: &[Option<f64>],
 ) -> (String, Option<f64>) {
     let Some(key) = own_key(question, part, own) else { return (String::new(), None) };
-    let foreseen = predict::wrong_turns(&key, &question.case.values, question.system);
+    let foreseen = match &part.body {
+        // A reading is misread as the question foresees it.
+        Body::Quantity { predicted, .. } if key.path.steps.is_empty() => predicted.clone(),
+        _ => predict::wrong_turns(&key, &part.own, &question.case.values, question.system),
+    };
     let taken =
         |wanted: &dyn Fn(&Cause) -> bool| foreseen.iter().find(|wrong| wanted(&wrong.cause)).map(|wrong| wrong.value);
     let value = match habit {
@@ -148,8 +152,11 @@ pub fn written(asked: QuantityId, value: f64, system: System, other_units: bool)
     };
     let figures = if quantity.kind == Kind::Count { Figures::Places(0) } else { Figures::Significant(4) };
     let number = number_in.from_base(value);
-    // A small temperature still needs its tenths.
-    let figures =
-        if matches!(quantity.kind, Kind::Temperature | Kind::TemperatureRise) { Figures::Places(1) } else { figures };
+    // A small temperature still needs its tenths, and hundredths where it is worked out to them.
+    let figures = match (quantity.kind, quantity.display(system).figures) {
+        (Kind::Temperature | Kind::TemperatureRise, Figures::Places(places)) => Figures::Places(places.max(1)),
+        (Kind::Temperature | Kind::TemperatureRise, _) => Figures::Places(1),
+        _ => figures,
+    };
     with_unit(&amount::number(number, figures), unit)
 }

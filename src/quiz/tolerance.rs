@@ -87,7 +87,15 @@ pub(crate) fn last_figure(index: usize, base: f64, system: System) -> f64 {
 
 /// How far the answer moves when the value at `index` moves by `by`, from step `from` on: the
 /// larger of up and down, and nothing where the calculation has no result there.
-fn effect(path: &Path, values: &[f64], scratch: &mut [f64], index: usize, from: usize, by: f64, answer: f64) -> f64 {
+pub(crate) fn effect(
+    path: &Path,
+    values: &[f64],
+    scratch: &mut [f64],
+    index: usize,
+    from: usize,
+    by: f64,
+    answer: f64,
+) -> f64 {
     let mut most: f64 = 0.0;
     for signed in [by, -by] {
         scratch[index] += signed;

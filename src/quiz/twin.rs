@@ -1,5 +1,6 @@
 //! One machine asked about in several systems of units at once, as a course page shows it.
 
+use drivecourse_machine::Case;
 use drivecourse_machine::chance::derive;
 
 use crate::question::Question;
@@ -24,7 +25,11 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
     let mut last = None;
     for attempt in 0..MOST_TRIES {
         let machine = derive(seed, attempt);
-        let drawn: Result<Vec<_>, _> = settings.iter().map(|setting| setting.attempt(machine, seed)).collect();
+        // The settings differ in their units alone: one machine serves them all.
+        let Some(first) = settings.first() else { return Ok(Vec::new()) };
+        let drawn = first.machine(machine).and_then(|case| {
+            settings.iter().map(|setting| setting.ask(case.clone(), machine, seed)).collect::<Result<Vec<_>, _>>()
+        });
         let questions = match drawn {
             Ok(questions) => questions,
             Err(error) => {
@@ -56,6 +61,19 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
         Some((_, questions)) => Ok(finish(settings, questions)),
         None => Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))),
     }
+}
+
+/// Questions about one given machine, one for each of `settings`: several items can then follow one machine from
+/// reading to reading. `seed` names the questions and shuffles what is chosen from.
+///
+/// # Errors
+/// [`Unsettled::NoMachine`] where the machine does not keep an item's bounds or faults, or a step has no result for it.
+pub fn about(settings: &[&Setting<'_>], case: &Case, seed: u64) -> Result<Vec<Question>, Unsettled> {
+    for setting in settings {
+        setting.suits(case)?;
+    }
+    let questions = settings.iter().map(|setting| setting.ask(case.clone(), seed, seed)).collect::<Result<_, _>>()?;
+    Ok(finish(settings, questions))
 }
 
 /// The numbers are chosen: what still lies inside the tolerance is no wrong turn in this question.

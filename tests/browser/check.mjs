@@ -4,7 +4,7 @@ import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { accessFaults, look, open, sheets, tooSmall, tooWide, unfold, validate } from "./page.mjs";
-import { keyboard, search, served, switches } from "./use.mjs";
+import { keyboard, search, served, switches, turning } from "./use.mjs";
 
 const WIDTHS = [360, 1280];
 const LOOKS = ["light", "dark", "contrast"];
@@ -115,6 +115,7 @@ export const course = async (browser, folder, report) => {
   });
 
   await report.group("course, keyboard", (check) => keyboard(browser, folder, check));
+  await report.group("course, arrow keys", (check) => turning(browser, folder, check));
   await report.group("course, units and looks", (check) => switches(browser, folder, check));
   await report.group("course, search", (check) => search(browser, folder, check));
   await report.group("course, from a web server", (check) => served(browser, folder, check));

@@ -77,6 +77,8 @@ export const tooSmall = (page) =>
     ([touched, least]) =>
       [...document.querySelectorAll(touched)]
         .filter((element) => element.checkVisibility())
+        // A label round a box to tick is touched as well as the box.
+        .map((element) => element.closest("label") ?? element)
         .map((element) => [element.textContent.trim().slice(0, 30), element.getBoundingClientRect()])
         .filter(([, box]) => box.width > 0 && (box.width < least || box.height < least))
         .map(([words, box]) => `${words} ${Math.round(box.width)} by ${Math.round(box.height)}`),

@@ -14,6 +14,7 @@ import { chromium } from "playwright-core";
 import { course, papers } from "./check.mjs";
 import { live } from "./live.mjs";
 import { Report } from "./report.mjs";
+import { onScreen } from "./screen.mjs";
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "../..");
 
@@ -22,10 +23,11 @@ const fail = (words) => {
   process.exit(2);
 };
 
+const target = path.resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
+const program = path.join(target, "release", process.platform === "win32" ? "drivecourse.exe" : "drivecourse");
+
 /** Makes the demonstration in `folder`. */
 const demonstrate = (folder) => {
-  const target = path.resolve(root, process.env.CARGO_TARGET_DIR ?? "target");
-  const program = path.join(target, "release", process.platform === "win32" ? "drivecourse.exe" : "drivecourse");
   if (!fs.existsSync(program)) fail("the release build is missing; run: cargo build --release");
   const made = spawnSync(program, ["demo", "--out", folder], { encoding: "utf8" });
   if (made.status !== 0) fail(`the demonstration cannot be made: ${made.error?.message ?? made.stderr}`);
@@ -48,6 +50,7 @@ try {
   await course(browser, path.join(folder, "course"), report);
   await live(browser, path.join(folder, "course"), report);
   await papers(browser, path.join(folder, "exam"), report);
+  await onScreen(browser, path.join(folder, "exam"), program, report);
 } finally {
   await browser?.close();
   fs.rmSync(workshop, { recursive: true, force: true });

@@ -114,6 +114,36 @@ export const switches = async (browser, folder, check) => {
   await context.close();
 };
 
+/** Arrow keys turn pages until they are switched off, and never act where something is written. */
+export const turning = async (browser, folder, check) => {
+  const context = await look(browser, "light", 1280);
+  const page = await open(context, path.join(folder, CHAPTER), check, "turning");
+  const at = () => path.basename(new URL(page.url()).pathname);
+  const next = await page.locator('nav.turn a[rel="next"]').getAttribute("href");
+  const press = async (key) => { await page.keyboard.press(key); await page.waitForTimeout(300); };
+  await press("Shift+ArrowRight");
+  check(at() === CHAPTER, "turning", "a key with Shift turns the page");
+  await page.locator("#search-words").fill("soft");
+  await press("ArrowRight");
+  check(at() === CHAPTER, "turning", "an arrow key in a field turns the page");
+  await page.evaluate(() => document.activeElement.blur());
+  const turned = async (key, to) => {
+    await page.keyboard.press(key);
+    // Where it does not get there, the check says where it is.
+    await page.waitForURL((url) => url.pathname.endsWith(`/${to}`), { timeout: 10_000 }).catch(() => {});
+    check(at() === to, "turning", `${key} leads to ${at()}`);
+  };
+  await turned("ArrowRight", next);
+  await turned("ArrowLeft", CHAPTER);
+  await page.locator('summary:text-is("Look")').click();
+  await page.locator("[data-choose-turn=off]").click();
+  await page.evaluate(() => document.activeElement.blur());
+  await press("ArrowRight");
+  check(at() === CHAPTER, "turning", "switched off, an arrow key still turns the page");
+  page.quiet();
+  await context.close();
+};
+
 /** Words are found, and lead to a place that is there. */
 export const search = async (browser, folder, check) => {
   const context = await look(browser, "light", 1280);

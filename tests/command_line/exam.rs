@@ -19,7 +19,18 @@ pub(crate) fn roster() -> String {
 /// Makes the exam `folder` of the built-in course.
 pub(crate) fn make(place: &Place, folder: &str) -> Ran {
     place.write("roster.csv", roster());
-    place.run(&["papers", "--roster", "roster.csv", "--secret", "secret", "--out", folder, "--plant", "Invented Mill"])
+    place.run(&[
+        "papers",
+        "--roster",
+        "roster.csv",
+        "--secret",
+        "secret",
+        "--out",
+        folder,
+        "--plant",
+        "Invented Mill",
+        "--screen",
+    ])
 }
 
 /// An answer of the response file.

@@ -97,55 +97,66 @@ fn a_paper_gives_nothing_away() {
     let mut compared = 0;
     for paper in papers {
         let (id, code) = (paper["candidate"]["id"].as_str().unwrap(), paper["code"].as_str().unwrap());
-        let html = place.text(&format!("exam/papers/{id}-{code}.html"));
-        assert!(html.contains(code) && html.contains(paper["candidate"]["name"].as_str().unwrap()));
-        assert!(html.contains("Invented Mill"));
-        let mut secrets = vec![
-            record["scenario"].as_str().unwrap().to_owned(),
-            record["key_check"].as_str().unwrap().to_owned(),
-            paper["digest"].as_str().unwrap().to_owned(),
-        ];
-        for question in paper["questions"].as_array().unwrap() {
-            for field in ["seed", "case"] {
-                let figures = question[field].as_str().unwrap();
-                secrets.push(figures.to_owned());
-                secrets.push(u64::from_str_radix(figures, 16).unwrap().to_string());
-            }
-            secrets.push(format!("\"{}\"", question["family"].as_str().unwrap()));
-        }
-        for other in papers.iter().filter(|other| other["code"] != paper["code"]) {
-            secrets.push(other["code"].as_str().unwrap().to_owned());
-            secrets.push(other["candidate"]["name"].as_str().unwrap().to_owned());
-        }
-        let lower = html.to_lowercase();
-        for secret in secrets {
-            assert!(!lower.contains(&secret.to_lowercase()), "{id}'s paper holds {secret}");
-        }
-        // Numbers stand on a paper as givens, in the words of a question (a limit, a list of leaves), as
-        // what to choose from and as axes of a picture; an answer may equal one of those by chance, but
-        // nowhere else may one stand.
-        let shown = plain(&without(&without(&html, "<table class=\"givens\"", "</table>"), "<svg", "</svg>"));
-        let mut rest = shown.clone();
-        for (from, to) in [
-            ("<div class=\"question-head\"", "</div>"),
-            ("<div class=\"part-head\"", "</div>"),
-            ("<ul class=\"choices", "</ul>"),
-        ] {
-            assert!(rest.contains(from), "the paper's page has no {from}");
-            rest = without(&rest, from, to);
-        }
-        for (_, _, part) in parts(&graded).iter().filter(|(of, _, _)| of == code) {
-            let expected = plain(part["expected"].as_str().unwrap());
-            if !expected.ends_with(|c: char| c.is_ascii_digit()) && expected.starts_with(|c: char| c.is_ascii_digit()) {
-                compared += 1;
-                assert!(!rest.contains(&expected), "{id}'s paper says {expected}");
-            }
-            if expected.len() > 6 && expected.split(' ').all(|word| word.len() == 1) {
-                assert!(!shown.contains(&expected), "{id}'s paper shows the order {expected}");
-            }
+        for folder in ["papers", "screen"] {
+            let html = place.text(&format!("exam/{folder}/{id}-{code}.html"));
+            compared += gives_nothing_away(&record, paper, &graded, &html);
         }
     }
-    assert!(compared > 40, "only {compared} answers were looked for");
+    assert!(compared > 80, "only {compared} answers were looked for");
+}
+
+/// Looks through one page that a candidate receives; how many answers were looked for.
+fn gives_nothing_away(record: &Value, paper: &Value, graded: &Value, html: &str) -> usize {
+    let (id, code) = (paper["candidate"]["id"].as_str().unwrap(), paper["code"].as_str().unwrap());
+    let papers = record["papers"].as_array().unwrap();
+    let mut compared = 0;
+    assert!(html.contains(code) && html.contains(paper["candidate"]["name"].as_str().unwrap()));
+    assert!(html.contains("Invented Mill"));
+    let mut secrets = vec![
+        record["scenario"].as_str().unwrap().to_owned(),
+        record["key_check"].as_str().unwrap().to_owned(),
+        paper["digest"].as_str().unwrap().to_owned(),
+    ];
+    for question in paper["questions"].as_array().unwrap() {
+        for field in ["seed", "case"] {
+            let figures = question[field].as_str().unwrap();
+            secrets.push(figures.to_owned());
+            secrets.push(u64::from_str_radix(figures, 16).unwrap().to_string());
+        }
+        secrets.push(format!("\"{}\"", question["family"].as_str().unwrap()));
+    }
+    for other in papers.iter().filter(|other| other["code"] != paper["code"]) {
+        secrets.push(other["code"].as_str().unwrap().to_owned());
+        secrets.push(other["candidate"]["name"].as_str().unwrap().to_owned());
+    }
+    let lower = html.to_lowercase();
+    for secret in secrets {
+        assert!(!lower.contains(&secret.to_lowercase()), "{id}'s paper holds {secret}");
+    }
+    // Numbers stand on a paper as givens, in the words of a question (a limit, a list of leaves), as
+    // what to choose from and as axes of a picture; an answer may equal one of those by chance, but
+    // nowhere else may one stand.
+    let shown = plain(&without(&without(html, "<table class=\"givens\"", "</table>"), "<svg", "</svg>"));
+    let mut rest = shown.clone();
+    for (from, to) in [
+        ("<div class=\"question-head\"", "</div>"),
+        ("<div class=\"part-head\"", "</div>"),
+        ("<ul class=\"choices", "</ul>"),
+        ("<div class=\"choose", "</div>"),
+    ] {
+        rest = without(&rest, from, to);
+    }
+    for (_, _, part) in parts(graded).iter().filter(|(of, _, _)| of == code) {
+        let expected = plain(part["expected"].as_str().unwrap());
+        if !expected.ends_with(|c: char| c.is_ascii_digit()) && expected.starts_with(|c: char| c.is_ascii_digit()) {
+            compared += 1;
+            assert!(!rest.contains(&expected), "{id}'s paper says {expected}");
+        }
+        if expected.len() > 6 && expected.split(' ').all(|word| word.len() == 1) {
+            assert!(!shown.contains(&expected), "{id}'s paper shows the order {expected}");
+        }
+    }
+    compared
 }
 
 /// The text without what stands between `from` and `to`.

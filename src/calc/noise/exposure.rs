@@ -138,6 +138,35 @@ pub fn dose(rule: &Rule, day: &[Spell], durations: Durations) -> Result<Ratio> {
     Ok(Ratio::new::<ratio>(total))
 }
 
+/// What a day's dose asks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Standing {
+    /// Under [`ACTION_DOSE`].
+    BelowAction,
+    /// From [`ACTION_DOSE`] up to the most allowed: hearing conservation.
+    Action,
+    /// Over the most allowed: the noise or the time must come down.
+    Over,
+}
+
+/// Where a dose stands.
+///
+/// # Source
+/// OSHA, 29 CFR 1910.95 (b) and (c)(1): half a dose begins the action, more than a whole one is too much.
+///
+/// # Errors
+/// [`Error::OutOfRange`] for a negative dose or one that is not finite.
+pub fn standing(dose: Ratio) -> Result<Standing> {
+    let d = within("dose", dose.value, 0.0, f64::MAX)?;
+    Ok(if d > 1.0 {
+        Standing::Over
+    } else if d >= ACTION_DOSE {
+        Standing::Action
+    } else {
+        Standing::BelowAction
+    })
+}
+
 /// Level that, held for 8 h, gives the dose.
 ///
 /// # Formula
@@ -279,5 +308,16 @@ mod tests {
         assert!(time_weighted_average(&OSHA, Ratio::new::<ratio>(0.0)).is_err());
         assert!(level_for(&OSHA, Time::default()).is_err());
         assert!(reference_duration(&Rule { exchange: 0.0, ..OSHA }, Level::db(90.0)).is_err());
+    }
+
+    #[test]
+    fn half_a_dose_begins_the_action() {
+        let at = |value| standing(Ratio::new::<ratio>(value)).unwrap();
+        let found = [0.0, 0.499, 0.5, 1.0, 1.001].map(at);
+        assert_eq!(
+            found,
+            [Standing::BelowAction, Standing::BelowAction, Standing::Action, Standing::Action, Standing::Over]
+        );
+        assert!(standing(Ratio::new::<ratio>(f64::NAN)).is_err());
     }
 }

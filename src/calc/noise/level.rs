@@ -1,6 +1,7 @@
 //! Levels in decibels: they add as energies, not as numbers.
 
-use crate::error::within;
+use crate::error::{positive, within};
+use crate::units::Ratio;
 use crate::{Error, Result, math};
 
 /// A sound level. The weighting (A for ears) is that of the instrument, and the same in everything added together.
@@ -85,6 +86,28 @@ pub fn mean(levels: &[Level]) -> Result<Level> {
 pub fn equal_sources(one: Level, count: u32) -> Result<Level> {
     let n = within("sources", f64::from(count), 1.0, f64::MAX)?;
     Ok(Level(one.checked()? + 10.0 * math::log10(n)))
+}
+
+/// Level of a machine that vibrates `times` as strongly as when it had `level`.
+///
+/// # Formula
+/// `L = L₀ + 20 lg r`
+///
+/// # Source
+/// Derived: radiated sound energy goes with the square of the surface's velocity, so twice the vibration is 6 dB.
+///
+/// # Errors
+/// [`Error::OutOfRange`] for a level outside −100 to 250 dB, or a ratio not greater than nought.
+///
+/// # Example
+/// ```
+/// use drivecourse_calc::{noise::level::{Level, shaken}, units::*};
+/// let louder = shaken(Level::db(80.0), Ratio::new::<ratio::ratio>(2.0))?;
+/// approx::assert_abs_diff_eq!(louder.in_db(), 86.02, epsilon = 0.005);
+/// # Ok::<(), drivecourse_calc::Error>(())
+/// ```
+pub fn shaken(level: Level, times: Ratio) -> Result<Level> {
+    Ok(Level(level.checked()? + 20.0 * math::log10(positive("ratio of the vibration", times.value)?)))
 }
 
 /// What the quieter of two sources adds to the louder, dB.

@@ -2,7 +2,7 @@
 
 use super::Measured;
 use crate::error::{positive, within};
-use crate::units::{Time, time::second};
+use crate::units::{Ratio, Time, time::second};
 use crate::{Error, Result, math};
 use core::marker::PhantomData;
 
@@ -146,6 +146,22 @@ impl<Q: Measured> Trend<Q> {
 }
 
 /// What the line is fitted to: the value, or its logarithm.
+/// Value on the way from a settled level to the one now, growing by equal shares in equal times.
+///
+/// # Formula
+/// `v(t) = v₀ (v₁ / v₀)^(t / T)`, v₁ the value at the time T.
+///
+/// # Source
+/// Exponential growth through two points.
+///
+/// # Errors
+/// [`Error::OutOfRange`] unless both values and the part of the time are greater than nought or it lies beyond a thousand.
+pub fn on_the_way<Q: Measured>(settled: Q, now: Q, part: Ratio) -> Result<Q> {
+    let (from, to) = (positive("settled value", settled.si())?, positive("value now", now.si())?);
+    let part = within("part of the time", part.value, 0.0, 1000.0)?;
+    Ok(Q::from_si(from * math::pow(to / from, part)))
+}
+
 fn scale(shape: Shape, input: &'static str, value: f64) -> Result<f64> {
     match shape {
         Shape::Line => Ok(value),

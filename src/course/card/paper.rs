@@ -32,9 +32,21 @@ pub fn paper_model(
     cautions: Vec<String>,
     policy: Vec<String>,
 ) -> Result<Paper, PortrayError> {
-    let questions =
-        sheets.iter().enumerate().map(|(place, sheet)| question(place + 1, *sheet)).collect::<Result<_, _>>()?;
-    Ok(Paper { head, time, marks: total(sheets).to_string(), cautions, policy, questions })
+    let questions = sheets
+        .iter()
+        .enumerate()
+        .map(|(place, sheet)| question(&head.code, place + 1, *sheet))
+        .collect::<Result<_, _>>()?;
+    Ok(Paper { head, time, marks: total(sheets).to_string(), cautions, policy, questions, large: false })
+}
+
+/// Lets every part of `paper` whose way takes several steps ask for the results on it.
+pub fn ask_for_the_way(paper: &mut Paper, sheets: &[Sheet<'_>]) {
+    for (shown, sheet) in paper.questions.iter_mut().zip(sheets) {
+        for (shown, part) in shown.parts.iter_mut().zip(&sheet.question.parts) {
+            shown.way = part.key().is_some_and(|key| key.path.steps.len() > 1);
+        }
+    }
 }
 
 /// The examiner's key to the same paper; `made_with` names the versions of program and question files.
@@ -55,10 +67,10 @@ fn total(sheets: &[Sheet<'_>]) -> u32 {
     sheets.iter().map(|sheet| sheet.question.marks()).sum()
 }
 
-fn question(number: usize, sheet: Sheet<'_>) -> Result<model::Question, PortrayError> {
+fn question(code: &str, number: usize, sheet: Sheet<'_>) -> Result<model::Question, PortrayError> {
     let Sheet { item, question } = sheet;
     let figure = item.figure.as_deref().map(|name| {
-        let drawing = Portrait::of_question(&format!("q{number}"), question).draw(name)?;
+        let drawing = Portrait::of_question(&format!("{code}-q{number}"), question).draw(name)?;
         Ok(Trusted::made_by_us(format!("<figure>{}</figure>", drawing.svg)))
     });
     Ok(model::Question {
@@ -89,6 +101,7 @@ fn paper_part(question: &Question, index: usize, part: &Part) -> model::Part {
         marks: part.marks.to_string(),
         room: if options.is_empty() { room } else { 0 },
         choices: options,
+        way: false,
     }
 }
 
@@ -149,7 +162,7 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
     let part = &question.parts[index];
     let key = part.key();
     let steps = key.map_or_else(Vec::new, |key| {
-        let working = Working::write(&key.path, &key.values, question.system);
+        let working = Working::write(&key.path, &key.values, question.system).with(&question.stated);
         (working.lines.into_iter())
             .map(|line| {
                 let left = left_of(&line);
@@ -162,7 +175,8 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
                     symbols: Trusted::made_by_us(line.symbols_mathml),
                     numbers: Trusted::made_by_us(numbers_line(left, &line.numbers)),
                     result: right_of(left, &line.result),
-                    source: line.source.to_string(),
+                    source: line.own.iter().map(|own| format!("{own}; ")).collect::<String>()
+                        + &line.source.to_string(),
                 }
             })
             .collect()

@@ -4,12 +4,9 @@ use std::collections::BTreeMap;
 
 use drivecourse_machine::topics;
 use drivecourse_quiz::Verdict;
-use drivecourse_quiz::grade::{Graded, GradedPaper, GradedPart};
+use drivecourse_quiz::grade::{ENOUGH, Graded, GradedPaper, GradedPart};
 
 use crate::pages::model::{CandidateResult, Fault, Head, PartResult, Practice, ResultRow, Results};
-
-/// Below this share of its marks a skill is named for practice.
-const ENOUGH: f64 = 0.75;
 
 /// One candidate's result sheet.
 #[must_use]

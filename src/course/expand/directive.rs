@@ -29,6 +29,7 @@ pub(super) enum Body {
     Practice(CardKeys),
     Worked(CardKeys),
     SelfCheck(CheckKeys),
+    OneMachine(MachineKeys),
     Figure(FigureKeys),
     Formulas(TopicKeys),
     Mistakes(TopicKeys),
@@ -48,6 +49,17 @@ pub(super) struct CardKeys {
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct CheckKeys {
+    pub(super) items: Spanned<Vec<Spanned<String>>>,
+    pub(super) units: Option<System>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct MachineKeys {
+    pub(super) family: Spanned<String>,
+    /// Faults the machine has; none for a healthy one; left out, the family's seed decides.
+    pub(super) faults: Option<Vec<Spanned<String>>>,
+    pub(super) seed: u64,
     pub(super) items: Spanned<Vec<Spanned<String>>>,
     pub(super) units: Option<System>,
 }
@@ -162,6 +174,7 @@ fn read(word: &str, toml: &str) -> Result<Body, Problem> {
         "practice" => Body::Practice(keys(toml)?),
         "worked" => Body::Worked(keys(toml)?),
         "self-check" => Body::SelfCheck(keys(toml)?),
+        "one-machine" => Body::OneMachine(keys(toml)?),
         "figure" => Body::Figure(keys(toml)?),
         "formulas" => Body::Formulas(keys(toml)?),
         "mistakes" => Body::Mistakes(keys(toml)?),

@@ -10,9 +10,9 @@ use toml::Spanned;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::{Plan, Problem, System};
 use drivecourse_quiz::paper::why;
-use drivecourse_quiz::{Item, Question, Setting, Unsettled, twins};
+use drivecourse_quiz::{Item, Question, Setting, Unsettled, about, twins};
 
-use super::directive::{CardKeys, CheckKeys, FigureKeys};
+use super::directive::{CardKeys, CheckKeys, FigureKeys, MachineKeys};
 use super::{SEEDS, Spot, page, unknown};
 use crate::card::Cards;
 use crate::figures::Figure;
@@ -116,6 +116,46 @@ impl<'a> Questions<'a> {
         page(self.cards.fill("card-check.html", &Check { id: &spot.id, level: spot.level, cards }))
     }
 
+    /// A practice card for each item, all about one machine.
+    pub(super) fn one_machine(&self, keys: &MachineKeys, spot: &Spot) -> Result<Trusted, Problem> {
+        if keys.items.get_ref().is_empty() {
+            return Err(Problem::at(
+                keys.items.span(),
+                "Nothing is asked about this machine.",
+                "Name at least one item.",
+            ));
+        }
+        let place = self.plan(&keys.family)?;
+        let plan = &self.plans[place];
+        let wanted = keys.faults.as_ref().map(|wanted| {
+            let mut places: Vec<usize> = Vec::new();
+            for fault in wanted {
+                places.extend(faults(plan, Some(fault))?.unwrap_or_default());
+            }
+            places.sort_unstable();
+            Ok::<_, Problem>(places)
+        });
+        let case = plan.draw_with(keys.seed, wanted.transpose()?.as_deref());
+        let case = case.map_err(|error| Problem::whole(error.to_string(), ""))?;
+        let mut html = String::new();
+        for (number, name) in keys.items.get_ref().iter().enumerate() {
+            let ready = self.settle(self.item(name)?, place, keys.units);
+            let questions = ready.and_then(|ready| {
+                let settings: Result<Vec<_>, _> = ready.iter().map(|ready| ready.as_ref().as_ref()).collect();
+                about(&settings.map_err(Clone::clone)?, &case, derive(keys.seed, number as u64))
+            });
+            let mend = "Take another seed or fault for the machine, or leave the item out.";
+            let questions =
+                questions.map_err(|error| at(Problem { mend: mend.into(), ..unsettled(plan, &error) }, name))?;
+            let put = Put { item: &self.items[self.item(name)?], plan, seed: keys.seed, questions };
+            let id = format!("{}-{}", spot.id, number + 1);
+            let card = self.dress(&put, Show::Practice, &id, spot.level).map_err(|problem| at(problem, name))?;
+            html.push_str(page(self.cards.fill("card.html", &card))?.as_str());
+            html.push_str("\n\n");
+        }
+        Ok(Trusted::made_by_us(html))
+    }
+
     /// A picture of one machine with everything labelled.
     pub(super) fn picture(&self, keys: &FigureKeys, spot: &Spot) -> Result<Trusted, Problem> {
         #[derive(Serialize)]
@@ -195,8 +235,7 @@ impl<'a> Questions<'a> {
         units: Option<System>,
         usual_seed: u64,
     ) -> Result<Put<'a>, Problem> {
-        let place = self.items.iter().position(|known| known.id == *item.get_ref());
-        let place = place.ok_or_else(|| unknown(item, "item", self.items.iter().map(|item| item.id.as_str())))?;
+        let place = self.item(item)?;
         let (plan, ready) = match family {
             Some(family) => {
                 let plan = self.plan(family)?;
@@ -220,6 +259,11 @@ impl<'a> Questions<'a> {
             .and_then(|settings| twins(&settings, seed))
             .map_err(|error| at(unsettled(&self.plans[plan], &error), item))?;
         Ok(Put { item: &self.items[place], plan: &self.plans[plan], seed, questions })
+    }
+
+    fn item(&self, item: &Spanned<String>) -> Result<usize, Problem> {
+        (self.items.iter().position(|known| known.id == *item.get_ref()))
+            .ok_or_else(|| unknown(item, "item", self.items.iter().map(|item| item.id.as_str())))
     }
 
     fn plan(&self, family: &Spanned<String>) -> Result<usize, Problem> {

@@ -1,10 +1,9 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
-use std::time::Instant;
 
 use drivecourse_machine::{Family, System};
-use drivecourse_quiz::{Setting, read_items, twins};
+use drivecourse_quiz::{Setting, about, read_items, twins};
 
 use super::*;
 use crate::book::{Assets, Options, build};
@@ -239,6 +238,10 @@ fn problems_name_line_and_column() {
         ),
         ("self-check", "items = [\"soft-foot-gap\", \"leveling\"]", 4, 27, "no item called"),
         ("self-check", "items = []", 4, 9, "asks nothing"),
+        ("one-machine", "family = \"grain-elevator\"\nseed = 4\nitems = []", 6, 9, "Nothing is asked"),
+        ("one-machine", "family = \"grain-elevator\"\nitems = [\"soft-foot-gap\"]", 3, 1, "missing field"),
+        ("one-machine", "family = \"grain-elevator\"\nseed = 4\nitems = [\"gap\"]", 6, 10, "no item called"),
+        ("one-machine", "family = \"grain\"\nseed = 4\nitems = [\"soft-foot-gap\"]", 4, 10, "no family called"),
         ("quantities", "topic = \"mount\"\nextra = 1", 5, 1, "unknown field"),
     ] {
         let found = problems(&block(word, toml));
@@ -278,25 +281,6 @@ fn headings_follow_the_one_above() {
     let card = "```practice\nitem = \"soft-foot-gap\"\n```\n";
     assert!(expanded(&format!("# A\n\n{card}")).contains("<h2 id"));
     assert!(expanded(&format!("# A\n\n## B\n\n### C\n\n{card}")).contains("<h4 id"));
-}
-
-// The clock is what this test is about.
-#[allow(clippy::disallowed_methods)]
-#[test]
-fn sixty_directives_are_quick() {
-    let mut text = String::from("# Many\n");
-    for number in 0..60 {
-        let items = ["soft-foot-gap", "angled-foot", "level-base", "lock-out-order"];
-        let word = ["practice", "worked"][number % 2];
-        text.push_str(&format!("\n```{word}\nitem = \"{}\"\n```\n", items[number % 4]));
-    }
-    let start = Instant::now();
-    let html = expanded(&text);
-    assert!(html.matches("<section").count() == 60);
-    // Two seconds hold for the optimised program; an unoptimised one on a busy machine gets more.
-    println!("60 directives in {:?}", start.elapsed());
-    let most = if cfg!(debug_assertions) { 30.0 } else { 2.0 };
-    assert!(start.elapsed().as_secs_f64() < most, "{:?}", start.elapsed());
 }
 
 #[test]
@@ -368,14 +352,15 @@ fn pictures_hide_what_is_asked_and_show_what_is_solved() {
     for name in ["foot-plan", "foot-corners", "shim-pack"] {
         assert!(portrait.draw(name).unwrap().svg.starts_with("<svg"), "{name}");
     }
-    for name in ["drive-side", "shaft-load", "warm-up"] {
+    for name in ["drive-side", "shaft-load", "warm-up", "straightedge", "bolt-pattern", "key-section"] {
         assert!(matches!(portrait.draw(name), Err(PortrayError::Missing { .. })), "{name}");
     }
+    assert!(matches!(portrait.draw("dials"), Err(PortrayError::NothingShown { .. })));
     assert!(portrait.draw("foot-plam").unwrap_err().to_string().contains("did you mean \"foot-plan\""));
 }
 
 #[test]
-fn pictures_of_chain_shaft_and_warm_up_keep_the_answer() {
+fn pictures_of_whole_drives_keep_the_answer() {
     let data = whole_drive();
     let plan = &data.plans[1];
     for item in data.items.iter().filter(|item| item.topic != "mount") {
@@ -398,9 +383,16 @@ fn pictures_of_chain_shaft_and_warm_up_keep_the_answer() {
     }
     let gap = Registry::get().find("mount.gap").unwrap();
     let case = (0..50).map(|seed| plan.draw(seed).unwrap()).find(|case| case.values[gap.index()] > 2e-4).unwrap();
-    for name in PICTURES {
+    // This family has neither supply nor vibration; their pictures are drawn in `portray/tests.rs`.
+    for name in &PICTURES[..6] {
         for system in System::ALL {
-            Portrait::of_case("x", &case, system).draw(name).unwrap_or_else(|error| panic!("{name}: {error}"));
+            match Portrait::of_case("x", &case, system).draw(name) {
+                // This drive has no sight glass and no vibration meter.
+                Err(PortrayError::NoReading { picture }) => {
+                    assert!(["sight-glass", "vibration-meter"].contains(&picture))
+                }
+                drawn => assert!(drawn.is_ok_and(|figure| !figure.table.is_empty()), "{name}"),
+            }
         }
     }
 }
@@ -432,4 +424,35 @@ fn papers_keys_and_results_come_from_questions() {
         assert!(key_html.contains(&text), "{text}");
     }
     assert!(paper_html.contains("<svg") && key_html.contains("common practice, no source"));
+}
+
+#[test]
+fn several_items_about_one_machine() {
+    let (items, plans) = (data().items, data().plans);
+    let settings: Vec<_> = items.iter().filter_map(|item| Setting::new(item, &plans[0], System::Si).ok()).collect();
+    let suits = |seed: &u64| about(&settings.iter().collect::<Vec<_>>(), &plans[0].draw(*seed).unwrap(), 3).is_ok();
+    let seed = (0..1000).find(suits).unwrap();
+    let names: Vec<String> = settings.iter().map(|setting| format!("{:?}", setting.item.id)).collect();
+    let toml = |seed| format!("family = \"grain-elevator\"\nseed = {seed}\nitems = [{}]", names.join(", "));
+    let text = block("one-machine", &toml(seed));
+    let html = expanded(&text);
+    assert_eq!(html.matches("<section").count(), items.len());
+    assert_eq!(html, expanded(&text));
+    html.split("\n\n").filter(|card| card.starts_with("<section")).for_each(check_well_formed);
+    // What the questions show of the machine is what is seen of that one machine.
+    let case = plans[0].draw(seed).unwrap();
+    let mut compared = 0;
+    for setting in &settings {
+        let question = &about(&[setting], &case, 3).unwrap()[0];
+        for (id, value) in question.parts.iter().flat_map(|part| &part.givens) {
+            let written = drivecourse_machine::amount::write(id.get(), question.shown(*id), System::Si);
+            assert_eq!(question.shown(*id), *value);
+            assert!(html.contains(written.as_str()), "{written}");
+            compared += 1;
+        }
+    }
+    assert!(compared > 5);
+    let other = (0..1000).find(|seed| !suits(seed)).unwrap();
+    let found = problems(&block("one-machine", &toml(other)));
+    assert!(found[0].0 == 6 && found[0].2.contains("this machine does not keep"), "{found:?}");
 }

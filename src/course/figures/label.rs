@@ -94,10 +94,14 @@ impl Sketch {
         for (ring, extra) in [0.0, 8.0, 20.0, 34.0, 50.0].into_iter().enumerate() {
             for step in 0..17_u32 {
                 let turn = f64::from(step.div_ceil(2)) * if step % 2 == 0 { -1.0 } else { 1.0 };
+                let moved = 0.5 * turn.abs() + 0.9 * ring as f64;
+                if best.is_some_and(|(least, ..)| moved >= least - 1e-9) {
+                    continue;
+                }
                 let direction = toward.unit().turned(turn * core::f64::consts::PI / 8.0);
                 let reach = clear + extra + direction.x.abs() * 0.5 * w + direction.y.abs() * 0.5 * h;
                 let centre = at + direction * reach;
-                let cost = self.crowding(Area::about(centre, w, h)) + 0.5 * turn.abs() + 0.9 * ring as f64;
+                let cost = self.crowding(Area::about(centre, w, h)) + moved;
                 if best.is_none_or(|(least, ..)| cost < least - 1e-9) {
                     best = Some((cost, centre, direction, extra));
                 }

@@ -1,5 +1,8 @@
 //! What holds for every figure, whatever it shows.
 
+mod follow;
+mod running;
+
 use super::geometry::{Area, pt};
 use super::*;
 use quick_xml::events::Event;
@@ -111,6 +114,66 @@ fn shims() -> ShimPack {
     }
 }
 
+fn straightedge() -> Straightedge {
+    Straightedge {
+        id: "edge".into(),
+        gaps: [0.0, 0.0, 3.2, 4.1],
+        gap_labels: ["0.00 mm", "0.00 mm", "3.20 mm", "4.10 mm"].map(some),
+        reference_label: some("282.5 mm"),
+        other_label: some("205.0 mm"),
+        centres_label: some("1312 mm"),
+        offset_label: some("3.65 mm"),
+        twist_label: some("0.25°"),
+    }
+}
+
+fn sweep(name: &str, readings: [&str; 4]) -> Sweep {
+    Sweep { name: name.into(), readings: readings.map(some) }
+}
+
+fn dials() -> Dials {
+    Dials {
+        id: "dials".into(),
+        sweeps: vec![
+            sweep("Reducer hub, rim", ["0", "+0.32 mm", "\u{2212}0.18 mm", "\u{2212}0.50 mm"]),
+            sweep("Reducer hub, face", ["0", "+0.06 mm", "+0.21 mm", "+0.15 mm"]),
+            sweep("Motor hub, rim", ["0", "\u{2212}0.44 mm", "+0.12 mm", "+0.56 mm"]),
+        ],
+        face: true,
+        reverse: true,
+        circle_label: some("112 mm"),
+        apart_label: some("140 mm"),
+        front_label: some("196 mm"),
+        rear_label: some("402 mm"),
+        trial_label: some("\u{2212}0.12 mm"),
+    }
+}
+
+fn bolts() -> BoltPattern {
+    BoltPattern {
+        id: "bolts".into(),
+        bolts: 8,
+        order: vec![1, 5, 3, 7, 2, 6, 4, 8],
+        bolts_label: some("8"),
+        place_label: some("3"),
+        bolt_label: some("3"),
+    }
+}
+
+fn key() -> KeySection {
+    KeySection {
+        id: "key".into(),
+        shaft: 70.0,
+        width: 20.0,
+        height: 12.0,
+        shaft_label: some("70 mm"),
+        width_label: some("key 19.70 mm"),
+        keyway_label: some("keyway 20.02 mm"),
+        height_label: some("12.0 mm"),
+        length_label: some("85 mm"),
+    }
+}
+
 type Drawn = Result<Figure, FigureError>;
 
 fn specimens() -> Vec<(&'static str, Drawn)> {
@@ -146,7 +209,7 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         limits: vec![Level { temperature: 170.0, name: "100 °F above surroundings".into() }],
         ..warm()
     };
-    vec![
+    let mut specimens = vec![
         ("drive", drive().draw()),
         ("drive_long", flat_drive.draw()),
         ("drive_upright", steep.draw()),
@@ -168,7 +231,38 @@ fn specimens() -> Vec<(&'static str, Drawn)> {
         ("shims", shims().draw()),
         ("shims_thick", thick.draw()),
         ("shims_thin", thin.draw()),
-    ]
+        ("edge", straightedge().draw()),
+        ("edge_flat", Straightedge { gaps: [0.0; 4], ..straightedge() }.draw()),
+        (
+            "edge_us",
+            Straightedge {
+                gaps: [0.0, 0.125, 0.098, 0.0],
+                gap_labels: ["0.000 in", "0.125 in", "0.098 in", "0.000 in"].map(some),
+                ..straightedge()
+            }
+            .draw(),
+        ),
+        ("dials", dials().draw()),
+        ("dials_one", Dials { sweeps: dials().sweeps[..1].into(), face: false, reverse: false, ..dials() }.draw()),
+        (
+            "dials_two",
+            Dials { sweeps: dials().sweeps[..2].into(), reverse: false, apart_label: None, ..dials() }.draw(),
+        ),
+        ("bolts", bolts().draw()),
+        ("bolts_plain", BoltPattern { order: vec![], bolts: 12, bolt_label: None, ..bolts() }.draw()),
+        ("bolts_many", BoltPattern { bolts: 16, order: (1..=16).collect(), ..bolts() }.draw()),
+        ("bolts_few", BoltPattern { bolts: 4, order: vec![1, 3, 2, 4], ..bolts() }.draw()),
+        ("key", key().draw()),
+        ("key_square", KeySection { height: 20.0, keyway_label: None, length_label: None, ..key() }.draw()),
+        (
+            "key_asked",
+            KeySection { width_label: some("?"), height_label: some("?"), keyway_label: None, ..key() }.draw(),
+        ),
+    ];
+    specimens.extend(follow::specimens());
+    specimens.extend(running::specimens());
+    specimens.extend(faces::tests::specimens());
+    specimens
 }
 
 /// The sheet, and the place each line of words takes on it by the kit's own (generous) measure.
@@ -252,6 +346,22 @@ fn shown_values_are_in_the_drawing_and_the_table() {
 }
 
 #[test]
+fn values_that_are_not_told_are_nowhere() {
+    let edge = Straightedge { offset_label: None, twist_label: some("?"), ..straightedge() }.draw().unwrap();
+    assert!(!edge.svg.contains("3.65") && edge.svg.contains("Twist: ?"));
+    let mut swept = dials();
+    swept.sweeps[0].readings[3] = some("?");
+    let swept = swept.draw().unwrap();
+    assert!(
+        !swept.svg.contains("0.50 mm") && swept.table.contains(&("Reducer hub, rim, 9 o'clock".into(), "?".into()))
+    );
+    let plain = BoltPattern { order: vec![], bolt_label: some("?"), ..bolts() }.draw().unwrap();
+    assert!(plain.svg.contains("Place 3 in the order: bolt ?") && !plain.svg.contains("1st"));
+    let key = KeySection { width_label: None, ..key() }.draw().unwrap();
+    assert!(!key.svg.contains("19.70") && key.svg.contains("keyway 20.02 mm"));
+}
+
+#[test]
 fn odd_input_is_refused_or_drawn_but_never_panics() {
     let odd = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 0.0, -0.0, -1.0, 1e-300, 1e300, 1e-6, 1e6];
     let mut refused = 0;
@@ -278,6 +388,16 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
         drawn.push(WarmUp { curve: vec![(value, value)], readings: vec![], limits: vec![], ..warm() }.draw());
         drawn.push(ShimPack { gap: value, ..shims() }.draw());
         drawn.push(ShimPack { leaves: vec![Leaf { thickness: value, label: None }], ..shims() }.draw());
+        for part in 0..4 {
+            let mut e = straightedge();
+            e.gaps[part] = value;
+            drawn.push(e.draw());
+        }
+        drawn.push(KeySection { shaft: value, ..key() }.draw());
+        drawn.push(KeySection { width: value, ..key() }.draw());
+        drawn.push(KeySection { height: value, ..key() }.draw());
+        drawn.extend(follow::odd(value));
+        drawn.extend(running::odd(value));
         for figure in drawn {
             match figure {
                 Ok(figure) => {
@@ -293,6 +413,9 @@ fn odd_input_is_refused_or_drawn_but_never_panics() {
     }
     assert!(refused > 40, "{refused}");
     assert!(DriveSide { driver_teeth: 0, ..drive() }.draw().is_err());
+    assert!(Dials { sweeps: vec![], ..dials() }.draw().is_err());
+    assert!(BoltPattern { bolts: 2, order: vec![], ..bolts() }.draw().is_err());
+    assert!(BoltPattern { order: vec![9], ..bolts() }.draw().is_err());
     assert!(WarmUp { curve: vec![], readings: vec![], ..warm() }.draw().is_err());
 }
 

@@ -50,6 +50,34 @@ pub struct Paper {
     pub policy: Vec<String>,
     /// The questions in order.
     pub questions: Vec<Question>,
+    /// Whether it is printed large.
+    pub large: bool,
+}
+
+/// Papers or keys one after another in one file; template `bundle.html`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Bundle {
+    /// Title of the file.
+    pub title: String,
+    /// Whether it is printed large.
+    pub large: bool,
+    /// Always true: a page cannot say how many there are of its own paper.
+    pub several: bool,
+    /// The papers or keys.
+    pub sheets: Vec<BundleSheet>,
+}
+
+/// One paper or key in a bundle.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct BundleSheet {
+    /// Title of the exam.
+    pub exam: String,
+    /// Name of the candidate.
+    pub candidate: String,
+    /// Code of the paper.
+    pub code: String,
+    /// The body, rendered by `paper-body.html` or `key-body.html`.
+    pub body: Trusted,
 }
 
 /// One question of a paper.
@@ -86,6 +114,8 @@ pub struct Part {
     pub choices: Vec<String>,
     /// Height of the room to work, in lines.
     pub room: usize,
+    /// Whether results on the way earn marks, and so have a line of their own.
+    pub way: bool,
 }
 
 /// The examiner's key to one paper; template `key.html`.
@@ -251,4 +281,34 @@ pub struct PartResult {
     pub marks: String,
     /// What went wrong and what to do about it, a sentence each.
     pub diagnosis: Vec<String>,
+}
+
+/// A report from the records; template `report.html`.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+pub struct Report {
+    /// Title.
+    pub title: String,
+    /// What stands at its foot on every page.
+    pub foot: String,
+    /// Lines under the title.
+    pub about: Vec<String>,
+    /// What is to be talked over before any work on a machine, a sentence each.
+    pub cautions: Vec<String>,
+    /// The sections in order.
+    pub sections: Vec<ReportSection>,
+}
+
+/// A section of a report.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize)]
+pub struct ReportSection {
+    /// Its heading.
+    pub heading: String,
+    /// Sentences before the figure.
+    pub lines: Vec<String>,
+    /// A chart, as a whole `svg` element.
+    pub figure: Option<Trusted>,
+    /// Headings of the table; empty where there is none.
+    pub headings: Vec<String>,
+    /// Its rows, as many cells as there are headings.
+    pub rows: Vec<Vec<String>>,
 }

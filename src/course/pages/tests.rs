@@ -56,6 +56,7 @@ fn paper(candidate: &str) -> Paper {
         marks: if room > 4 { "2".into() } else { "1".into() },
         choices: lines(choices),
         room,
+        way: label == "c",
     };
     let question = |number| {
         Question {
@@ -87,6 +88,7 @@ fn paper(candidate: &str) -> Paper {
         ]),
         policy: lines(&["Show the numbers you used: a slip carried on from an earlier part is marked once only."]),
         questions: vec![question(1), question(2), question(3)],
+        large: false,
     }
 }
 
@@ -164,31 +166,65 @@ fn result(candidate: &str) -> CandidateResult {
     }
 }
 
-/// The four pages about one candidate, each under its template's name.
-fn all(candidate: &str) -> [(&'static str, String); 4] {
+/// A report whose every text is `text`.
+fn report(text: &str) -> Report {
+    Report {
+        title: text.into(),
+        foot: text.into(),
+        about: lines(&[text]),
+        cautions: lines(&[text]),
+        sections: vec![ReportSection {
+            heading: text.into(),
+            lines: lines(&[text]),
+            figure: Some(Trusted::made_by_us("<svg></svg>")),
+            headings: lines(&[text, text]),
+            rows: vec![lines(&[text, text])],
+        }],
+    }
+}
+
+/// Two papers in one file.
+fn bundle(candidate: &str) -> Bundle {
+    let sheet = |_| BundleSheet {
+        exam: "Drive check, part one".into(),
+        candidate: candidate.into(),
+        code: "K7QD-22MF".into(),
+        body: Trusted::made_by_us(pages().render("paper-body.html", &paper(candidate)).unwrap()),
+    };
+    Bundle { title: candidate.into(), large: true, several: true, sheets: (0..2).map(sheet).collect() }
+}
+
+/// The pages about one candidate, each under its template's name.
+fn all(candidate: &str) -> [(&'static str, String); 6] {
     let pages = pages();
     [
         ("paper.html", pages.render("paper.html", &paper(candidate)).unwrap()),
         ("key.html", pages.render("key.html", &key(candidate)).unwrap()),
         ("results.html", pages.render("results.html", &results(candidate)).unwrap()),
         ("candidate.html", pages.render("candidate.html", &result(candidate)).unwrap()),
+        ("report.html", pages.render("report.html", &report(candidate)).unwrap()),
+        ("bundle.html", pages.render("bundle.html", &bundle(candidate)).unwrap()),
     ]
 }
 
 #[test]
 fn every_page_renders_with_its_facts() {
-    let [(_, paper), (_, key), (_, results), (_, candidate)] = all("Ann Carver");
+    let [(_, paper), (_, key), (_, results), (_, candidate), (_, report), (_, bundle)] = all("Ann Carver");
     assert!(paper.contains("How far should the strand give at mid span?"));
     assert!(paper.contains("content: \"Paper K7QD-22MF\""));
-    assert!(paper.find("<h2 id=\"caution\">").unwrap() < paper.find("How this paper is marked").unwrap());
+    assert!(paper.find("<h2 id=\"K7QD-22MF-caution\">").unwrap() < paper.find("How this paper is marked").unwrap());
     assert!(paper.find("How this paper is marked").unwrap() < paper.find("Question 1").unwrap());
     assert!(paper.contains("<circle cx=\"60\""), "a trusted drawing goes in as it is");
     assert!(!paper.contains("16.3"), "no answer stands on a paper");
+    assert_eq!(paper.matches("Results on the way").count(), 3, "one line for each part that asks for them");
     assert!(
         key.contains("accepted ± 0.4 mm") && key.contains("Half the sag was given.") && key.contains("<mn>813</mn>")
     );
     assert!(results.contains("<td class=\"number\">2</td>") && results.contains("chain sag; soft foot"));
     assert!(candidate.contains("9 of 12") && candidate.contains("Your answer: none"));
+    assert!(report.contains("<svg></svg>") && report.matches("Ann Carver").count() > 8);
+    assert!(bundle.contains("<html lang=\"en\" class=\"large\">") && bundle.matches("<main class=").count() == 2);
+    assert!(bundle.contains(".s2 { page: s2; }") && bundle.matches("content: \"Paper K7QD-22MF\"").count() == 2);
     if let Ok(keep) = std::env::var("DRIVECOURSE_KEEP_PAGES") {
         for (name, html) in all("Ann Carver") {
             std::fs::write(Path::new(&keep).join(name), html).unwrap();

@@ -2,60 +2,106 @@
 
 use std::collections::BTreeMap;
 
+use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 use toml::Value as Toml;
 
-use super::{Asked, Draw, Family, Fault, Limit};
+use super::table::{FamilyProblem, machines};
+use super::{Asked, Draw, Family, Fault, Limit, Place, Stated};
 use crate::amount::{self, Wanted};
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry};
+use crate::schema;
+use crate::toml_file::read_toml;
 use crate::unit::Kind;
 
-/// A family as written in its file.
-#[derive(Debug, Deserialize)]
+/// A drive family: what is fixed on a kind of drive, what varies, what may be wrong with it.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
-struct File {
+#[schemars(title = "Drive family")]
+pub(crate) struct File {
+    /// The machine as a heading; questions call it so.
     name: String,
+    /// A sentence or two about the machine.
     #[serde(default)]
     about: String,
+    /// Another family that this one is a variation of: only what is different is said here.
+    #[schemars(with = "Option<String>")]
+    like: Option<Spanned<String>>,
+    /// Faults of the other family that this one cannot have.
     #[serde(default)]
+    #[schemars(with = "Vec<String>")]
+    without: Vec<Spanned<String>>,
+    /// A CSV table of real machines beside this file, as the pool.
+    #[schemars(with = "Option<String>")]
+    machines: Option<Spanned<String>>,
+    /// What every machine of the family has.
+    #[serde(default)]
+    #[schemars(with = "schema::FixedValues")]
     fixed: Values,
+    /// What differs from machine to machine.
     #[serde(default)]
+    #[schemars(with = "schema::DrawnValues")]
     draw: Values,
+    /// Values that belong together: one row is drawn.
     #[serde(default)]
+    #[schemars(with = "Vec<schema::Values>")]
     pool: Vec<Values>,
+    /// Bounds: a machine beyond one is drawn again.
     #[serde(default)]
     limit: Vec<LimitFile>,
-    #[serde(default)]
-    faults: Shares,
+    /// How often machines have faults.
+    faults: Option<Shares>,
+    /// What may be wrong with a machine.
     #[serde(default)]
     fault: Vec<FaultFile>,
 }
 
 type Values = BTreeMap<Spanned<String>, Spanned<Toml>>;
 
-#[derive(Debug, Deserialize)]
+/// A bound that machines keep.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct LimitFile {
+    /// The quantity that is bounded.
+    #[schemars(with = "schema::QuantityName")]
     quantity: Spanned<String>,
+    /// Least value allowed.
+    #[schemars(with = "Option<schema::PlainValue>")]
     at_least: Option<Spanned<Toml>>,
+    /// Largest value allowed.
+    #[schemars(with = "Option<schema::PlainValue>")]
     at_most: Option<Spanned<Toml>>,
+    /// Why, as a clause.
     #[serde(default)]
     because: String,
+    /// Where the bound comes from: a standard of the plant, say.
+    #[serde(default)]
+    source: String,
+    /// Asked only of machines with nothing wrong.
     #[serde(default)]
     healthy: bool,
 }
 
-#[derive(Debug, Deserialize)]
+/// Something that may be wrong with a machine.
+#[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct FaultFile {
+    /// Short name: items call the fault so.
+    #[schemars(with = "String")]
     id: Spanned<String>,
+    /// As a person says it.
     name: String,
+    /// How often it is drawn, against the others.
     #[serde(default = "one")]
+    #[schemars(extend("exclusiveMinimum" = 0))]
     weight: f64,
+    /// What it changes.
     #[serde(default)]
+    #[schemars(with = "schema::DrawnValues")]
     draw: Values,
+    /// Bounds asked only of machines with this fault.
     #[serde(default)]
     limit: Vec<LimitFile>,
 }
@@ -65,12 +111,16 @@ fn one() -> f64 {
 }
 
 /// How often machines have faults.
-#[derive(Debug, Clone, Copy, Deserialize)]
+#[derive(Debug, Clone, Copy, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct Shares {
+    /// Share of machines with nothing wrong.
     #[serde(default = "default_healthy")]
+    #[schemars(range(min = 0.0, max = 1.0))]
     healthy: f64,
+    /// Share of the faulty ones with two faults.
     #[serde(default)]
+    #[schemars(range(min = 0.0, max = 1.0))]
     pairs: f64,
 }
 
@@ -88,10 +138,39 @@ impl Family {
     /// Reads the family `id` from TOML.
     ///
     /// # Errors
-    /// Every [`Problem`] found, in one pass.
+    /// Every [`Problem`] found, in one pass; one for a family that is like another ([`Self::read_beside`] reads those).
     pub fn read(id: &str, text: &str) -> Result<Self, Vec<Problem>> {
-        let file: File = toml::from_str(text).map_err(|error| vec![Problem::toml(&error)])?;
-        let mut reader = Reader { problems: Vec::new() };
+        Self::read_beside(id, text, |_| None)
+    }
+
+    /// Reads the family `id`, which may be like another that `find` knows by its id.
+    ///
+    /// # Errors
+    /// Every [`Problem`] found, in one pass.
+    pub fn read_beside<'f>(
+        id: &str,
+        text: &str,
+        find: impl Fn(&str) -> Option<&'f Self>,
+    ) -> Result<Self, Vec<Problem>> {
+        Self::read_whole(id, text, find, |_| None)
+            .map_err(|problems| problems.into_iter().map(|found| found.problem).collect())
+    }
+
+    /// Reads the family `id`, which may be like another that `find` knows by its id, and may draw from a table of
+    /// machines that `table` knows by its name.
+    ///
+    /// # Errors
+    /// Every problem found, in one pass, each in the family's file or in the table.
+    pub fn read_whole<'f>(
+        id: &str,
+        text: &str,
+        find: impl Fn(&str) -> Option<&'f Self>,
+        table: impl Fn(&str) -> Option<String>,
+    ) -> Result<Self, Vec<FamilyProblem>> {
+        let own = |problem| FamilyProblem { table: None, problem };
+        let file: File = read_toml(text).map_err(|problems| problems.into_iter().map(own).collect::<Vec<_>>())?;
+        let mut in_table = Vec::new();
+        let mut reader = Reader::default();
         let mut roots = reader.draws(&file.fixed, true);
         for (quantity, draw) in reader.draws(&file.draw, false) {
             if let Some(key) = file.draw.keys().find(|key| Registry::get().find(key.get_ref()) == Some(quantity))
@@ -129,6 +208,29 @@ impl Family {
                 }
             }
         }
+        let mut names = Vec::new();
+        if let Some(name) = &file.machines {
+            match table(name.get_ref()) {
+                _ if !pool.is_empty() => reader.say(
+                    name.span(),
+                    "The machines stand both in a table and under [[pool]].",
+                    "Take one of them out.",
+                ),
+                None => reader.say(
+                    name.span(),
+                    format!("There is no table {:?} beside this file.", name.get_ref()),
+                    "Put it there, as CSV in UTF-8, or mend its name.",
+                ),
+                Some(text) => {
+                    let mut beside = Reader::default();
+                    (names, pool) = machines(&text, &mut beside);
+                    let name = Some(name.get_ref().clone());
+                    in_table.extend(
+                        beside.problems.into_iter().map(|problem| FamilyProblem { table: name.clone(), problem }),
+                    );
+                }
+            }
+        }
         let mut limits: Vec<_> = file.limit.iter().filter_map(|limit| reader.limit(limit, None)).collect();
         let mut faults: Vec<Fault> = Vec::new();
         for fault in &file.fault {
@@ -146,6 +248,7 @@ impl Family {
                     "Write weight = 1, or leave it out.",
                 );
             }
+            reader.fault = Some(fault.id.get_ref().clone());
             let draws = reader.draws(&fault.draw, false);
             limits.extend(fault.limit.iter().filter_map(|limit| reader.limit(limit, Some(faults.len()))));
             faults.push(Fault {
@@ -155,27 +258,72 @@ impl Family {
                 draws,
             });
         }
+        let other = match &file.like {
+            None => None,
+            Some(like) => {
+                let other = find(like.get_ref());
+                if other.is_none() {
+                    reader.say(
+                        like.span(),
+                        format!("There is no sound family {:?} for this one to be like.", like.get_ref()),
+                        "Name a family whose file lies beside this one, or mend that one first.",
+                    );
+                }
+                other.zip(Some(like.span()))
+            }
+        };
+        if let (None, Some(first)) = (&file.like, file.without.first()) {
+            reader.say(first.span(), "There is no other family to leave a fault out of.", "Name it with `like`.");
+        }
+        let usual = other
+            .as_ref()
+            .map_or_else(Shares::default, |(other, _)| Shares { healthy: other.healthy, pairs: other.pairs });
+        let shares = file.faults.unwrap_or(usual);
         let share = |value: f64| (0.0..=1.0).contains(&value);
-        if !share(file.faults.healthy) || !share(file.faults.pairs) {
-            reader.problems.push(Problem::whole(
-                "The shares under [faults] must lie between 0 and 1.",
-                "Write healthy = 0.4, say, for four machines in ten.",
-            ));
+        if !share(shares.healthy) || !share(shares.pairs) {
+            reader.problems.push(Problem {
+                span: text.find("[faults]").map(|at| at..at + "[faults]".len()),
+                what: "The shares under [faults] must lie between 0 and 1.".into(),
+                mend: "Write healthy = 0.4, say, for four machines in ten.".into(),
+            });
         }
         roots.sort_by_key(|(id, _)| *id);
-        let Shares { healthy, pairs } = file.faults;
-        let family =
-            Self { id: id.to_owned(), name: file.name, about: file.about, roots, pool, limits, faults, healthy, pairs };
-        if reader.problems.is_empty() { Ok(family) } else { Err(reader.problems) }
+        let Shares { healthy, pairs } = shares;
+        let mut family = Self {
+            id: id.to_owned(),
+            name: file.name,
+            about: file.about,
+            roots,
+            pool,
+            machines: names,
+            stated: core::mem::take(&mut reader.stated).into(),
+            limits,
+            faults,
+            healthy,
+            pairs,
+            places: core::mem::take(&mut reader.places),
+        };
+        if let Some((other, place)) = other {
+            let without: Vec<_> = file.without.iter().map(|id| (id.get_ref().clone(), id.span())).collect();
+            reader.problems.extend(family.take_over(other, &without, &place));
+        }
+        in_table.extend(reader.problems.into_iter().map(own));
+        if in_table.is_empty() { Ok(family) } else { Err(in_table) }
     }
 }
 
-struct Reader {
-    problems: Vec<Problem>,
+#[derive(Default)]
+pub(super) struct Reader {
+    pub(super) problems: Vec<Problem>,
+    /// Fixed values met that name their source.
+    stated: Vec<Stated>,
+    /// Where quantities are named, and the fault that is read now.
+    places: Vec<Place>,
+    fault: Option<String>,
 }
 
 impl Reader {
-    fn say(&mut self, span: core::ops::Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
+    pub(super) fn say(&mut self, span: core::ops::Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
         self.problems.push(Problem::at(span, what, mend));
     }
 
@@ -196,6 +344,7 @@ impl Reader {
         let mut out = Vec::new();
         for (name, value) in values {
             let Some(id) = self.quantity(name) else { continue };
+            self.places.push(Place { quantity: id, fault: self.fault.clone(), span: name.span() });
             if let Some(draw) = self.draw(id, value, fixed) {
                 out.push((id, draw));
             }
@@ -208,6 +357,7 @@ impl Reader {
         let span = value.span();
         let table = match value.get_ref() {
             Toml::Table(table) if !fixed => table,
+            Toml::Table(table) => return self.stated(id, table, &span),
             plain => return self.value(id, plain, &span).map(Draw::Fixed),
         };
         let list = |this: &mut Self, key: &str| -> Option<Vec<f64>> {
@@ -268,6 +418,23 @@ impl Reader {
         }
     }
 
+    /// A fixed value of the plant's own, with its source.
+    fn stated(&mut self, id: QuantityId, table: &toml::Table, span: &core::ops::Range<usize>) -> Option<Draw> {
+        let text = |key: &str| table.get(key).and_then(Toml::as_str).unwrap_or_default().trim().to_owned();
+        let known = table.keys().all(|key| matches!(key.as_str(), "value" | "source" | "because"));
+        let (Some(value), true, false) = (table.get("value"), known, text("source").is_empty()) else {
+            self.say(
+                span.clone(),
+                "A fixed value is a value, or a value with its source.",
+                "Write \"...\", or { value = \"...\", source = \"...\", because = \"...\" }; `because` may be left out.",
+            );
+            return None;
+        };
+        let value = self.value(id, value, span)?;
+        self.stated.push(Stated { quantity: id, source: text("source"), because: text("because") });
+        Some(Draw::Fixed(value))
+    }
+
     /// Shares of another quantity of the same kind.
     fn share(&mut self, id: QuantityId, table: &toml::Table, span: &core::ops::Range<usize>) -> Option<Draw> {
         let name = table["of"].as_str().unwrap_or_default();
@@ -297,7 +464,7 @@ impl Reader {
         }
     }
 
-    fn value(&mut self, id: QuantityId, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
+    pub(super) fn value(&mut self, id: QuantityId, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
         let quantity = id.get();
         if quantity.kind == Kind::Choice {
             let text = value.as_str().unwrap_or_default();
@@ -363,7 +530,10 @@ impl Reader {
             None if limit.healthy => Asked::Healthy,
             None => Asked::Always,
         };
-        let (because, span) = (limit.because.clone(), limit.quantity.span());
-        Some(Limit { quantity: id, at_least, at_most, because, asked, span })
+        if limit.at_least.is_none() && limit.at_most.is_none() {
+            self.say(limit.quantity.span(), "This limit bounds nothing.", "Give it at_least, at_most, or both.");
+        }
+        let (because, source, span) = (limit.because.clone(), limit.source.clone(), limit.quantity.span());
+        Some(Limit { quantity: id, at_least, at_most, because, source, asked, span })
     }
 }

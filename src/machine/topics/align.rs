@@ -145,6 +145,13 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::new("align.reducer_height", "H_r", Kind::Length, "height of the reducer's shaft above its feet")
         .shown("mm", Places(0), "in", Places(2))
         .plate(),
+    Quantity::new(
+        "align.front_rise",
+        "D_mf",
+        Kind::TemperatureRise,
+        "rise of the motor over ambient at its front feet",
+    ),
+    Quantity::new("align.rear_rise", "D_mr", Kind::TemperatureRise, "rise of the motor over ambient at its rear feet"),
     Quantity::new("align.front_warm", "T_mf", Kind::Temperature, "warm temperature of the motor at its front feet")
         .read(Thermometer),
     Quantity::new("align.rear_warm", "T_mr", Kind::Temperature, "warm temperature of the motor at its rear feet")

@@ -44,6 +44,10 @@ const fn drawn(id: &'static str, symbol: &'static str, name: &'static str) -> Qu
     length(id, symbol, name).shown("mm", Places(0), "in", Places(2)).plate()
 }
 
+const fn section(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
+    length(id, symbol, name).shown("mm", Places(1), "in", Places(3))
+}
+
 const fn fine(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
     length(id, symbol, name).shown("mm", Places(2), "in", Places(3))
 }
@@ -79,6 +83,10 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "verdict on the tightened bolt",
         &["within the limits", "too loose: tighten it again", "too tight: fit a new bolt"],
     ),
+    percent("fasten.bolt_lost", "s_b", "share of the base bolt's torque lost since it was set"),
+    wrench("fasten.bolt_found", "T_bf", "torque found in the base bolt at the check").plate(),
+    percent("fasten.loss_limit", "s_max", "largest loss of torque allowed").plate(),
+    Quantity::choice("fasten.base_verdict", "", "verdict on the base bolt at the check", tighten::HELD),
     drawn("fasten.grip", "L_g", "grip of the bolt"),
     stress("fasten.elasticity", "E", "modulus of elasticity of the bolt").plate(),
     length("fasten.stretch", "δ_b", "stretch of the bolt").shown("mm", Significant(3), "in", Significant(3)),
@@ -103,8 +111,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     percent("fasten.stage_share", "f_s", "share of the full torque in this round").plate(),
     wrench("fasten.stage_torque", "T_s", "torque of this round"),
     Quantity::choice("fasten.key_series", "", "series of the key", &["metric key", "inch square key"]).plate(),
-    length("fasten.key_width", "W_k", "width of the key"),
-    length("fasten.key_height", "H_k", "height of the key"),
+    section("fasten.key_width", "W_k", "width of the key"),
+    section("fasten.key_height", "H_k", "height of the key"),
     share("fasten.key_fill", "r_k", "length of the key as a share of the longest worth fitting"),
     length("fasten.key_longest", "L_max", "longest key worth fitting").shown("mm", Places(0), "in", Places(2)),
     drawn("fasten.key_length", "L_k", "working length of the key"),
@@ -121,6 +129,16 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     length("fasten.key_length_needed", "L_n", "key length needed"),
     Quantity::choice("fasten.key_governs", "", "stress that sets the key's length", &["shear", "bearing"]),
     Quantity::choice("fasten.key_verdict", "", "verdict on the key's length", &["long enough", "too short"]),
+    fine("fasten.key_slack", "c_k", "slack of the key in its keyway, negative where the key is too wide"),
+    fine("fasten.keyway", "W_h", "width of the hub's keyway as measured").read(Caliper),
+    fine("fasten.key_found", "W_f", "width of the key as measured").read(Caliper),
+    fine("fasten.slack_limit", "c_max", "largest slack of the key allowed").plate(),
+    Quantity::choice(
+        "fasten.key_fit",
+        "",
+        "verdict on the key's fit",
+        &["it fits", "too loose: fit a new key", "too wide: fit the right key"],
+    ),
     Quantity::new("fasten.taper", "k_t", Kind::Ratio, "taper of the bushing on its diameter")
         .shown("", Places(4), "", Places(4))
         .plate(),
@@ -143,6 +161,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     pull("fasten.screw_pull", "F_s", "pull of all bushing screws together"),
     percent("fasten.torque_lost", "s_t", "share of the screw torque lost in the first run"),
     wrench("fasten.torque_found", "T_f", "screw torque found after the first run").plate(),
+    Quantity::choice("fasten.screw_verdict", "", "verdict on the bushing's screws after the first run", tighten::HELD),
+    fine("fasten.flange_uneven", "u_g", "difference between widest and narrowest gap round the bushing's flange"),
     fine("fasten.flange_gap_widest", "g_w", "widest gap round the bushing's flange").read(Feeler),
     fine("fasten.flange_gap_narrowest", "g_n", "narrowest gap round the bushing's flange").read(Feeler),
     drawn("fasten.flange_dia", "D_f", "diameter of the bushing's flange"),

@@ -12,7 +12,7 @@ use drivecourse_calc::heat::rise::rise;
 use drivecourse_calc::units::{Temperature, TemperatureRise, temperature_interval, thermodynamic_temperature};
 
 use crate::instrument::Figures::{Places, Significant};
-use crate::instrument::Instrument::Thermometer;
+use crate::instrument::Instrument::{FineThermometer, Thermometer};
 use crate::quantity::Quantity;
 use crate::relation::Relation;
 use crate::source::Source::{self, Derived};
@@ -91,9 +91,9 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     minutes("heat.interval", "Δt", "time between readings").plate(),
     minutes("heat.time_2", "t_2", "time of reading 2 after the start"),
     minutes("heat.time_3", "t_3", "time of reading 3 after the start"),
-    degrees("heat.reading_1", "T_1", "temperature reading 1").read(Thermometer),
-    degrees("heat.reading_2", "T_2", "temperature reading 2").read(Thermometer),
-    degrees("heat.reading_3", "T_3", "temperature reading 3").read(Thermometer),
+    degrees("heat.reading_1", "T_1", "temperature reading 1").read(FineThermometer),
+    degrees("heat.reading_2", "T_2", "temperature reading 2").read(FineThermometer),
+    degrees("heat.reading_3", "T_3", "temperature reading 3").read(FineThermometer),
     degrees("heat.settled_foretold", "T_f", "settled temperature foretold"),
     difference("heat.rise_foretold", "ΔT_f", "settled rise foretold"),
     minutes("heat.time_constant_foretold", "τ_f", "time constant found from the readings"),

@@ -1,19 +1,24 @@
 //! Noise: levels together, the machine without its surroundings, and what a day of it does to an ear.
 
+mod rules;
+
+use std::sync::LazyLock;
+
 use drivecourse_calc::Error;
 use drivecourse_calc::noise::Level;
 use drivecourse_calc::noise::background::source;
 use drivecourse_calc::noise::exposure::{
-    Durations, NIOSH, OSHA, Spell, dose, reference_duration, time_weighted_average,
+    Durations, NIOSH, OSHA, Spell, dose, level_for, reference_duration, standing, time_weighted_average,
 };
-use drivecourse_calc::noise::level::{mean, sum};
-use drivecourse_calc::units::{Ratio, Time, ratio, time};
+use drivecourse_calc::noise::level::{mean, shaken, sum};
+use drivecourse_calc::units::{Ratio, Time, Velocity, ratio, time};
 
 use crate::instrument::Figures::{Places, Significant};
 use crate::instrument::Instrument::SoundMeter;
 use crate::quantity::Quantity;
 use crate::relation::{Relation, relation};
 use crate::source::Source::{self, Derived};
+use crate::typed::Choice;
 use crate::unit::Kind;
 
 const fn read(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
@@ -30,6 +35,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     read("noise.source_3", "L_3", "sound level of the third machine alone"),
     Quantity::new("noise.sum_two", "L_12", Kind::Level, "sound level of the first two machines together"),
     Quantity::new("noise.sum_three", "L_123", Kind::Level, "sound level of all three machines together"),
+    Quantity::new("noise.quiet", "L_q", Kind::Level, "sound level of the drive alone when it had settled"),
     read("noise.running", "L_on", "sound level with the drive running"),
     read("noise.stopped", "L_off", "sound level with the drive stopped"),
     Quantity::new("noise.drive", "L_d", Kind::Level, "sound level of the drive alone"),
@@ -40,8 +46,35 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     hours("noise.time_b", "C_B", "time spent at the second place of work").plate(),
     hours("noise.reference_b", "T_B", "reference duration of the second place's level"),
     Quantity::new("noise.dose", "D", Kind::Ratio, "noise dose of the day").shown("%", Places(1), "%", Places(1)),
+    Quantity::choice("noise.dose_verdict", "", "verdict on the day's dose", STANDINGS),
+    Quantity::new(
+        "noise.level_allowed",
+        "L_max",
+        Kind::Level,
+        "level that may last the time at the first place of work",
+    ),
     Quantity::new("noise.average", "L_TWA", Kind::Level, "time-weighted average level of the day"),
+    hours("noise.niosh_a", "T_rA", "time that the first place's level may last by the recommended rule"),
+    hours("noise.niosh_b", "T_rB", "time that the second place's level may last by the recommended rule"),
+    Quantity::new("noise.niosh_dose", "D_r", Kind::Ratio, "noise dose of the day by the recommended rule").shown(
+        "%",
+        Places(1),
+        "%",
+        Places(1),
+    ),
+    Quantity::new("noise.niosh_average", "L_r", Kind::Level, "time-weighted average level by the recommended rule"),
+    Quantity::new("noise.equal_count", "m_e", Kind::Count, "number of machines like the first one").plate(),
+    Quantity::new("noise.equal_sum", "L_e", Kind::Level, "sound level of these machines together"),
+    Quantity::new(
+        "noise.drive_by_standard",
+        "L_s",
+        Kind::Level,
+        "sound level of the drive alone by the standard's rule",
+    ),
+    Quantity::choice("noise.drive_quality", "", "what the level of the drive alone is worth", rules::BOUNDS),
 ];
+
+const STANDINGS: &[&str] = &["under the action level", "action level reached", "over the most allowed"];
 
 const LEVELS: Source = Derived("sound energies add; a level is ten times the logarithm of an energy");
 const OSHA_A: Source = Source::published("29 CFR 1910.95", "Appendix A");
@@ -64,12 +97,18 @@ fn of(level_a: Level, time_a: Time, level_b: Level, time_b: Time) -> Result<Rati
     dose(&OSHA, &day, Durations::Formula)
 }
 
+/// Where a dose stands.
+fn stands(dose: Ratio) -> Result<Choice, Error> {
+    Ok(Choice(standing(dose)? as u16))
+}
+
 fn average(dose: Ratio) -> Result<Level, Error> {
     time_weighted_average(&OSHA, dose)
 }
 
 pub(super) fn relations() -> &'static [Relation] {
-    RELATIONS
+    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| [RELATIONS, rules::RELATIONS].concat());
+    &ALL
 }
 
 static RELATIONS: &[Relation] = &[
@@ -116,6 +155,27 @@ static RELATIONS: &[Relation] = &[
     }
     .limits("running at least 6 dB over stopped, or the result is an upper bound only; over 15 dB no correction"),
     relation! {
+        "noise.running/vibration": "Level with the drive running",
+        "noise.running": Level = sum(&[shaken(quiet, v / base)?, off]),
+        from {
+            quiet: Level = "noise.quiet", v: Velocity = "vibrate.velocity", base: Velocity = "vibrate.settled",
+            off: Level = "noise.stopped",
+        },
+        formula ["L = 10 * log10(10^((quiet + 20 * log10(v / base)) / 10) + 10^(off / 10))"],
+        source Derived("radiated energy goes with the square of the vibration velocity; energies add"),
+        turns {},
+    }
+    .model(),
+    relation! {
+        "noise.level_a/beside the drive": "Level at the first place of work, beside the running drive",
+        "noise.level_a": Level = on,
+        from { on: Level = "noise.running" },
+        formula ["L = on"],
+        source Derived("the first place of work is beside the drive"),
+        turns {},
+    }
+    .model(),
+    relation! {
         "noise.reference_a/exchange": "Time that the first place's level may last",
         "noise.reference_a": Time = reference(l),
         from { l: Level = "noise.level_a" },
@@ -159,6 +219,36 @@ static RELATIONS: &[Relation] = &[
     }
     .method("each spell's time over the reference duration of its level, added; levels under 80 dB count nothing")
     .limits("half a dose is the action level; a whole dose the most allowed"),
+    relation! {
+        "noise.dose_verdict/action level": "Verdict on the day's dose",
+        "noise.dose_verdict": Choice = stands(d),
+        from { d: Ratio = "noise.dose" },
+        formula [],
+        source Source::published("29 CFR 1910.95", "(b) and (c)(1)"),
+        turns {
+            "one place only" with { ca: Time = "noise.time_a", ta: Time = "noise.reference_a" }: stands(ca / ta) => "You judged the first place alone; the whole day counts.";
+            "action as most": Choice(if d.value > drivecourse_calc::noise::exposure::ACTION_DOSE { 2 } else { 0 }) => "You took half a dose for the most allowed; half a dose begins the action, and a whole one is the most.";
+            "most as action": Choice(u16::from(d.value > 1.0)) => "You let the action begin at a whole dose; it begins at half of one.";
+        },
+    }
+    .method("under 50 % no action; from 50 % hearing conservation; over 100 % the noise or the time must come down")
+    .limits("without hearing protection; other countries and sites have stricter rules, and those go first"),
+    relation! {
+        "noise.level_allowed/exchange": "Level that may last the time at the first place of work",
+        "noise.level_allowed": Level = level_for(&OSHA, t),
+        from { t: Time = "noise.time_a" },
+        formula ["L = 90 + 5 * ln(8 / t[h]) / ln(2)"],
+        source OSHA_A,
+        turns {
+            "3 dB and 85": level_for(&NIOSH, t) => "You used 85 dB and a halving every 3 dB, which is another rule; this one has 90 dB and 5 dB.";
+            "halving every 3": level_for(&drivecourse_calc::noise::exposure::Rule { exchange: NIOSH.exchange, ..OSHA }, t) => "You halved the time every 3 dB; this rule halves it every 5 dB.";
+            "turned over": level_for(&OSHA, t).map(|l| db(2.0 * OSHA.criterion - l.in_db())) => "You took decibels off for a shorter time; a shorter time allows more.";
+            "logarithm to ten": db(OSHA.criterion + OSHA.exchange * libm::log10(8.0 / t.get::<time::hour>())) => "You used the logarithm to ten; one halving of the time is 5 dB, and halvings are counted to the base of two.";
+            "day of 8 hours": db(OSHA.criterion) => "You gave the level for 8 hours; a shorter time allows more, a longer one less.";
+        },
+    }
+    .limits("one place alone; the rest of the day adds its share")
+    .inverse(),
     relation! {
         "noise.average/dose": "Time-weighted average from the dose",
         "noise.average": Level = average(d),

@@ -1,5 +1,6 @@
 //! Start-up: how fast the motor turns, and how hard it works.
 
+mod first;
 mod load;
 mod speed;
 mod supply;
@@ -44,6 +45,11 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     volts("start.volts_2", "V_2", "voltage between lines 2 and 3"),
     volts("start.volts_3", "V_3", "voltage between lines 3 and 1"),
     Quantity::new("start.voltage", "V", Kind::Voltage, "mean of the three line voltages"),
+    Quantity::new("start.plate_voltage", "V_n", Kind::Voltage, "voltage on the motor's plate")
+        .shown("V", Places(0), "V", Places(0))
+        .plate(),
+    percent("start.voltage_off", "e_V", "mean voltage off the plate, as a share of the plate voltage"),
+    Quantity::choice("start.voltage_verdict", "", "verdict on the mean voltage", &["within 10 %", "too far off"]),
     percent("start.voltage_unbalance", "u_V", "voltage unbalance"),
     Quantity::choice(
         "start.unbalance_verdict",
@@ -51,6 +57,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "verdict on the voltage unbalance",
         &["within the limit", "too unequal"],
     ),
+    Quantity::new("start.unbalance_factor", "k_u", Kind::Ratio, "how many times as unequal the currents are"),
     percent("start.amps_off_1", "e_1", "current of line 1 off the mean, as a share of it"),
     percent("start.amps_off_2", "e_2", "current of line 2 off the mean, as a share of it"),
     amps("start.amps_1", "I_1", "current of line 1"),
@@ -85,6 +92,14 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "verdict on the motor's current",
         &["within the plate", "overloaded"],
     ),
+    // First start.
+    Quantity::choice("start.wanted_way", "", "way the output shaft must turn", first::WAYS).plate(),
+    Quantity::choice("start.motor_way", "", "way the motor must turn", first::WAYS),
+    Quantity::choice("start.phases", "", "order of the supply lines", first::PHASES),
+    Quantity::choice("start.bumped_way", "", "way the motor turned at the bump", first::WAYS).plate(),
+    Quantity::choice("start.rotation_verdict", "", "verdict on the rotation", first::ROTATION),
+    Quantity::choice("start.guards", "", "state of the guards", first::GUARDS).plate(),
+    Quantity::choice("start.ready_verdict", "", "verdict on the first start under load", first::READY),
 ];
 
 const FACT_SHEET: &str = "US Department of Energy, fact sheet Determining Electric Motor Load and Efficiency";
@@ -100,6 +115,6 @@ fn left(share: Ratio) -> Ratio {
 
 pub(super) fn relations() -> &'static [Relation] {
     static ALL: LazyLock<Vec<Relation>> =
-        LazyLock::new(|| [speed::RELATIONS, supply::RELATIONS, load::RELATIONS].concat());
+        LazyLock::new(|| [speed::RELATIONS, supply::RELATIONS, load::RELATIONS, first::RELATIONS].concat());
     &ALL
 }

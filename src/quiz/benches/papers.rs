@@ -35,8 +35,13 @@ safety_only = true
 fn main() {
     let bank = common::bank();
     let blueprint = Blueprint::read(BLUEPRINT).unwrap();
-    let person =
-        |number: usize| Person { id: format!("p{number}"), name: format!("Person {number}"), group: None, units: None };
+    let person = |number: usize| Person {
+        id: format!("p{number}"),
+        name: format!("Person {number}"),
+        group: None,
+        units: None,
+        large_print: false,
+    };
     let people: Vec<Person> = (0..10_000).map(person).collect();
     let secret = Secret::new([7; 32]);
     for threads in [1, 2] {

@@ -3,20 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::Graded;
-use crate::mark::Verdict;
 use crate::response::table::Writer;
-
-/// A verdict's name in tables: `right`, `wrong-unit` ...
-fn name(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::Right => "right",
-        Verdict::Carried => "carried",
-        Verdict::Wrong => "wrong",
-        Verdict::WrongUnit => "wrong-unit",
-        Verdict::Unreadable => "unreadable",
-        Verdict::Blank => "blank",
-    }
-}
 
 /// A row for each part of each paper.
 pub fn parts_csv(graded: &Graded) -> String {
@@ -51,7 +38,7 @@ pub fn parts_csv(graded: &Graded) -> String {
                     &question.skill,
                     &part.answer,
                     &part.read_as,
-                    name(part.verdict),
+                    part.verdict.name(),
                     &part.earned.to_string(),
                     &part.of.to_string(),
                     &part.expected,

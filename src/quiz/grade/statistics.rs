@@ -2,13 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use super::GradedPaper;
 use crate::mark::Verdict;
 
 /// How often something was met.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Count {
     /// What: a cause's short name.
     pub name: String,
@@ -17,7 +17,7 @@ pub struct Count {
 }
 
 /// How one item did over all papers that were handed in.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct ItemStatistics {
     /// The item.
     pub item: String,
@@ -27,7 +27,7 @@ pub struct ItemStatistics {
     pub facility: f64,
     /// Correlation of the share earned here with the share earned in the rest of the paper (product
     /// moment); nothing for fewer than three, or where all did alike.
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub discrimination: Option<f64>,
     /// Parts left blank.
     pub blank: usize,
@@ -70,7 +70,7 @@ impl Statistics {
                     Verdict::Blank => sums.blank += 1,
                     Verdict::Carried => sums.carried += 1,
                     Verdict::Unreadable | Verdict::WrongUnit => sums.unread += 1,
-                    Verdict::Right | Verdict::Wrong => {}
+                    Verdict::Right | Verdict::Partial | Verdict::Wrong => {}
                 }
                 // The likeliest cause only: one slip is counted once.
                 if let Some(cause) = part.causes.first() {
@@ -104,19 +104,20 @@ impl Statistics {
 }
 
 /// Most frequent first, then by name.
-fn ranked(counts: BTreeMap<String, usize>) -> Vec<Count> {
+pub fn ranked(counts: BTreeMap<String, usize>) -> Vec<Count> {
     let mut out: Vec<Count> = counts.into_iter().map(|(name, count)| Count { name, count }).collect();
     out.sort_by(|a, b| b.count.cmp(&a.count).then_with(|| a.name.cmp(&b.name)));
     out
 }
 
-fn mean(values: impl ExactSizeIterator<Item = f64>) -> f64 {
+/// The mean; nought of nothing.
+pub fn mean(values: impl ExactSizeIterator<Item = f64>) -> f64 {
     let count = values.len();
     if count == 0 { 0.0 } else { values.sum::<f64>() / count as f64 }
 }
 
-/// Pearson's correlation.
-fn correlation(pairs: &[(f64, f64)]) -> Option<f64> {
+/// Pearson's correlation; nothing for fewer than three pairs, or where one side is all alike.
+pub fn correlation(pairs: &[(f64, f64)]) -> Option<f64> {
     if pairs.len() < 3 {
         return None;
     }

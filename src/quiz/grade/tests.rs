@@ -1,5 +1,5 @@
 use super::*;
-use crate::blueprint::Blueprint;
+use crate::mark::mark;
 use crate::paper::tests::{BLUEPRINT, bank, draw};
 use crate::response::{Template, template};
 use drivecourse_machine::System;
@@ -58,7 +58,7 @@ fn an_untouched_template_is_blank_and_nothing_handed_in_is_absent() {
     assert!(all.candidates[0].present && !all.candidates[1].present);
     assert_eq!(all.candidates[1].says, "Nothing was handed in.");
     assert_eq!(all.items.iter().map(|item| item.asked).sum::<usize>(), 5, "absent papers do not count");
-    let mut template = Template::default();
+    let mut template = Template::new(false);
     template.add(&papers[0]);
     assert_eq!(template.finish(), crate::response::template(&papers[..1]));
 }

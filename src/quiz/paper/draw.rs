@@ -106,11 +106,24 @@ impl<'a> Draw<'a> {
         self.supplies.get(&system).map(|supply| (supply.pools.target, supply.pools.band))
     }
 
-    /// What the assessor should know though nothing is wrong: rows that must ask an item twice.
+    /// What the assessor should know though nothing is wrong: rows that must ask an item twice, rows that leave the
+    /// papers' totals unequal.
     pub fn remarks(&self) -> Vec<String> {
         let supply = &self.supplies[&self.blueprint.units];
-        let rows = self.blueprint.rows.iter().enumerate();
-        rows.filter_map(|(place, row)| {
+        let rows = || self.blueprint.rows.iter().enumerate();
+        let unequal = rows().filter(|(_, row)| row.weight.is_none()).filter_map(|(place, row)| {
+            let items = supply.pools.from(place).iter().map(|candidate| supply.candidates[*candidate].item);
+            let marks: BTreeSet<u32> = items.map(|item| self.settings.bank.items[item].marks()).collect();
+            let (least, most) = (marks.first()?, marks.last()?);
+            (least < most).then(|| {
+                format!(
+                    "The row of {} takes questions of {least} to {most} marks, so that not all papers have one total; give \
+                     the row a weight.",
+                    row.pick
+                )
+            })
+        });
+        let twice = rows().filter_map(|(place, row)| {
             let (count, from) = supply.pools.supply(place);
             (from < count).then(|| {
                 format!(
@@ -118,8 +131,8 @@ impl<'a> Draw<'a> {
                     row.pick
                 )
             })
-        })
-        .collect()
+        });
+        twice.chain(unequal).collect()
     }
 
     /// Draws a paper for each of `people`, in order, and hands each to `take`; on `threads` threads,
@@ -188,7 +201,7 @@ impl<'a> Draw<'a> {
             match ready.map(|ready| ready.setting.question(number)) {
                 Some(Ok(question)) => {
                     let (item, plan) = (&bank.items[item], &bank.plans[plan]);
-                    return Ok((again, Placed { item, plan, question }));
+                    return Ok((again, Placed::new(item, plan, question, self.weight(place))));
                 }
                 Some(Err(error)) => last = Some(why(&error)),
                 None => break,
@@ -235,15 +248,13 @@ impl<'a> Draw<'a> {
         self.used.seeds.contains(&seed) || self.used.cases.contains(&placed.case())
     }
 
+    /// What the question at `place` is worth, where the blueprint says so.
+    fn weight(&self, place: usize) -> Option<u32> {
+        self.blueprint.places().get(place)?.weight
+    }
+
     fn row_span(&self, place: usize) -> core::ops::Range<usize> {
-        let mut left = place;
-        for row in &self.blueprint.rows {
-            match left.checked_sub(row.count as usize) {
-                Some(rest) => left = rest,
-                None => return row.span.clone(),
-            }
-        }
-        0..0
+        self.blueprint.places().get(place).map_or(0..0, |row| row.span.clone())
     }
 
     fn too_few(&self, place: usize, placed: &Placed) -> Problem {

@@ -52,6 +52,11 @@ impl Pools {
         (self.pools[row].count, self.pools[row].from.len())
     }
 
+    /// The candidates of row `row`.
+    pub(super) fn from(&self, row: usize) -> &[usize] {
+        &self.pools[row].from
+    }
+
     /// The row whose items differ most in difficulty.
     pub(super) fn widest(&self) -> usize {
         let spread = |pool: &Pool| {

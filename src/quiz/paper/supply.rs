@@ -131,8 +131,19 @@ pub(super) fn supply(
         let mut from = Vec::new();
         let mut reasons: Vec<String> = Vec::new();
         for (item, spec) in bank.items.iter().enumerate().filter(|(_, item)| row.takes(item)) {
+            let parts = spec.parts.len() as u32;
+            if let Some(weight) = row.weight.filter(|weight| *weight < parts) {
+                reasons.push(format!("{:?} has {parts} parts, which {weight} marks cannot be shared among", spec.id));
+                continue;
+            }
+            let fitting =
+                |difficulty: f64| row.difficulty.is_none_or(|(least, most)| least <= difficulty && difficulty <= most);
+            let too = |difficulty: f64| format!("{:?} has a difficulty of {difficulty:.1}", spec.id);
             if let Some(known) = candidates.iter().position(|candidate| candidate.item == item) {
-                from.push(known);
+                match fitting(difficulty[known]) {
+                    true => from.push(known),
+                    false => reasons.push(too(difficulty[known])),
+                }
                 continue;
             }
             let mut fits = Vec::new();
@@ -152,8 +163,13 @@ pub(super) fn supply(
                 }
             }
             if !fits.is_empty() {
-                from.push(candidates.len());
+                // A candidate that another row may take still.
+                let place = candidates.len();
                 candidates.push(Candidate { item, plans: fits });
+                match fitting(difficulty[place]) {
+                    true => from.push(place),
+                    false => reasons.push(too(difficulty[place])),
+                }
             }
         }
         if from.is_empty() {

@@ -12,6 +12,8 @@ use crate::item::read_items;
 use crate::roster::Roster;
 use crate::seal::Secret;
 
+mod weights;
+
 const FAMILY: &str = r#"
 name = "test bench"
 [fixed]
@@ -266,7 +268,8 @@ fn papers_meet_the_blueprint_and_share_nothing() {
     }
     assert_eq!(papers[3].system, System::Us);
     assert_eq!(exam.papers[7].digest, papers[7].digest());
-    assert!(draw.remarks().is_empty());
+    let remarks = draw.remarks();
+    assert!(remarks.iter().all(|remark| remark.contains("give the row a weight")), "{remarks:?}");
 }
 
 #[test]

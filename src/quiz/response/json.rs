@@ -2,9 +2,9 @@
 
 use serde_json::{Map, Value};
 
-use super::Written;
+use super::Row;
 
-type Rows = Vec<(usize, Result<Written, String>)>;
+type Rows = Vec<(usize, Result<Row, String>)>;
 
 /// Every answer with its number, counted from 1.
 ///
@@ -46,8 +46,26 @@ pub(super) fn read(text: &str) -> Result<Rows, (Option<usize>, String)> {
     Ok(rows)
 }
 
+/// Results on the way: one text, or a list of texts and numbers.
+fn steps(value: Option<&Value>) -> Result<String, String> {
+    let one = |value: &Value| match value {
+        Value::String(text) => Some(text.clone()),
+        Value::Number(number) => Some(number.to_string()),
+        _ => None,
+    };
+    let fault = || "\"steps\" is neither text nor a list of texts; the answer was left out.".to_owned();
+    match value {
+        None | Some(Value::Null) => Ok(String::new()),
+        Some(Value::Array(list)) => {
+            let texts: Option<Vec<String>> = list.iter().map(one).collect();
+            texts.map(|texts| texts.join("; ")).ok_or_else(fault)
+        }
+        Some(value) => one(value).ok_or_else(fault),
+    }
+}
+
 /// A row from the paper's members and the answer's own.
-fn written(paper: &Map<String, Value>, answer: &Map<String, Value>) -> Result<Written, String> {
+fn written(paper: &Map<String, Value>, answer: &Map<String, Value>) -> Result<Row, String> {
     let text = |name: &str| match answer.get(name).or_else(|| paper.get(name)) {
         None | Some(Value::Null) => Ok(String::new()),
         Some(Value::String(text)) => Ok(text.clone()),
@@ -58,11 +76,12 @@ fn written(paper: &Map<String, Value>, answer: &Map<String, Value>) -> Result<Wr
         }
         Some(_) => Err(format!("{name:?} is neither text nor a number; the answer was left out.")),
     };
-    Ok(Written {
+    Ok(Row {
         paper: text("paper")?,
         candidate: text("candidate")?,
         question: text("question")?,
         part: text("part")?,
+        steps: steps(answer.get("steps"))?,
         answer: text("answer")?,
     })
 }

@@ -149,10 +149,11 @@ pub(crate) fn unguard(cell: &str) -> &str {
 }
 
 /// A table for spreadsheets: UTF-8 with its mark, commas, CRLF (RFC 4180), formula-leading cells guarded.
-pub(crate) struct Writer(csv::Writer<Vec<u8>>);
+pub struct Writer(csv::Writer<Vec<u8>>);
 
 impl Writer {
-    pub(crate) fn new(headings: &[&str]) -> Self {
+    /// A table with these headings.
+    pub fn new(headings: &[&str]) -> Self {
         let builder = WriterBuilder::new()
             .quote_style(QuoteStyle::Necessary)
             .terminator(csv::Terminator::CRLF)
@@ -163,12 +164,14 @@ impl Writer {
         writer
     }
 
-    pub(crate) fn row<T: AsRef<str>>(&mut self, cells: &[T]) {
+    /// Adds a row.
+    pub fn row<T: AsRef<str>>(&mut self, cells: &[T]) {
         // Writing to memory cannot fail.
         let _ = self.0.write_record(cells.iter().map(|cell| guard(cell.as_ref())));
     }
 
-    pub(crate) fn finish(self) -> String {
+    /// The text.
+    pub fn finish(self) -> String {
         let bytes = self.0.into_inner().unwrap_or_default();
         String::from_utf8_lossy(&bytes).into_owned()
     }

@@ -11,7 +11,7 @@ fn exam() -> Exam {
 fn read(exam: &Exam, text: &[u8]) -> (String, Vec<(Option<usize>, bool)>, String) {
     let mut responses = Responses::new(exam);
     responses.add("r.csv", text);
-    let answer = responses.answers(exam.papers[0].code, 0, 1)[0].to_owned();
+    let answer = responses.answers(exam.papers[0].code, 0, 1)[0].answer.to_owned();
     let lines = responses.notices.iter().map(|notice| (notice.line, notice.lost)).collect();
     (answer, lines, responses.notices.iter().map(|notice| format!("{notice}\n")).collect())
 }
@@ -128,7 +128,7 @@ fn files_are_merged_in_order() {
         "second.json",
         format!("[{{\"paper\":\"{code}\",\"question\":1,\"part\":\"a\",\"answer\":2}}]").as_bytes(),
     );
-    assert_eq!(responses.answers(code, 0, 1), ["2"]);
+    assert_eq!(responses.answers(code, 0, 1)[0].answer, "2");
     let says = responses.notices[0].to_string();
     assert!(says.starts_with("second.json:1: ") && says.contains("first.csv:2"), "{says}");
     assert!(responses.has(code) && !responses.has(exam.papers[1].code));
@@ -148,4 +148,33 @@ fn the_template_is_read_back_and_bears_hostile_names() {
         assert_eq!(responses.notices, [], "{name}");
         assert!(responses.has(papers[0].code));
     }
+}
+
+#[test]
+fn results_on_the_way_have_a_column_and_a_member_of_their_own() {
+    let exam = exam();
+    let code = exam.papers[0].code;
+    for text in [
+        format!("paper,question,part,steps,answer\n{code},1,a,1 mm; 2 mm,3 mm\n"),
+        format!("paper;question;part;answer;steps\n{code};1;a;3 mm;\"1 mm; 2 mm\"\n"),
+        format!(
+            "[{{\"paper\":\"{code}\",\"question\":1,\"part\":\"a\",\"answer\":\"3 mm\",\"steps\":[\"1 mm\",\"2 mm\"]}}]"
+        ),
+    ] {
+        let mut responses = Responses::new(&exam);
+        responses.add("r", text.as_bytes());
+        assert_eq!(responses.notices, [], "{text}");
+        let written = responses.answers(code, 0, 1)[0];
+        assert_eq!((written.answer, written.steps), ("3 mm", "1 mm; 2 mm"));
+        // A later file with the answer alone leaves them; other results take their place, and it is said.
+        responses.add("s", format!("paper,question,part,answer\n{code},1,a,3 mm\n").as_bytes());
+        assert_eq!(responses.answers(code, 0, 1)[0].steps, "1 mm; 2 mm");
+        responses.add("t", format!("paper,question,part,answer,steps\n{code},1,a,3 mm,4 mm\n").as_bytes());
+        assert_eq!(responses.answers(code, 0, 1)[0].steps, "4 mm");
+        assert!(responses.notices.last().unwrap().says.contains("later ones count"));
+    }
+    let mut responses = Responses::new(&exam);
+    let odd = format!("[{{\"paper\":\"{code}\",\"question\":1,\"part\":\"a\",\"answer\":\"1\",\"steps\":[[]]}}]");
+    responses.add("r", odd.as_bytes());
+    assert!(responses.notices[0].lost && responses.notices[0].says.contains("steps"));
 }

@@ -125,3 +125,13 @@ fn what_has_no_answer_is_refused() {
     assert!(rising.time_to(mm_s(-1.0), days(0.0)).is_err());
     assert!(rising.time_to(mm_s(4.0), Time::new::<second>(f64::NAN)).is_err());
 }
+
+#[test]
+fn half_the_way_is_the_geometric_mean() {
+    let part = |value| Ratio::new::<crate::units::ratio::ratio>(value);
+    let half = on_the_way(mm_s(1.0), mm_s(4.0), part(0.5)).unwrap();
+    assert_relative_eq!(half.get::<millimeter_per_second>(), 2.0, max_relative = 1e-12);
+    assert_eq!(on_the_way(mm_s(1.0), mm_s(4.0), part(0.0)).unwrap(), mm_s(1.0));
+    assert!(on_the_way(mm_s(0.0), mm_s(1.0), part(0.5)).is_err());
+    assert!(on_the_way(mm_s(1.0), mm_s(2.0), part(f64::NAN)).is_err());
+}

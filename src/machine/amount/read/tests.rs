@@ -316,7 +316,7 @@ fn what_is_written_is_read_back_within_half_a_step() {
     for (kind, instruments) in [
         (Kind::Length, [Scale, Tape, Caliper, Feeler, Dial].as_slice()),
         (Kind::Slope, &[Level]),
-        (Kind::Temperature, &[Thermometer]),
+        (Kind::Temperature, &[Thermometer, FineThermometer]),
         (Kind::Time, &[Watch]),
         (Kind::Speed, &[Tachometer]),
         (Kind::Angle, &[Protractor]),

@@ -3,7 +3,7 @@
 use drivecourse_calc::Error;
 use drivecourse_calc::align::Line;
 use drivecourse_calc::align::growth::{cold_target, growth};
-use drivecourse_calc::heat::rise::rise;
+use drivecourse_calc::heat::rise::{rise, surface};
 use drivecourse_calc::units::{
     Length, Ratio, Temperature, TemperatureCoefficient, TemperatureRise, temperature_interval,
     thermodynamic_temperature,
@@ -70,6 +70,20 @@ macro_rules! grown {
     };
 }
 
+macro_rules! warm {
+    ($id:literal, $title:literal, $gives:literal, $rise:literal) => {
+        relation! {
+            $id: $title,
+            $gives: Temperature = surface(t0, d),
+            from { t0: Temperature = "heat.ambient", d: TemperatureRise = $rise },
+            formula ["T[°C] = t0[°C] + d[°C]", "T[°F] = t0[°F] + d[°F]"],
+            source Source::Derived("definition of a rise"),
+            turns {},
+        }
+        .model()
+    };
+}
+
 macro_rules! cold {
     ($id:literal, $title:literal, $gives:literal, $own:literal, $swapped:literal) => {
         relation! {
@@ -129,6 +143,13 @@ macro_rules! shim_way {
 }
 
 pub(super) static RELATIONS: &[Relation] = &[
+    warm!(
+        "align.front_warm/rise",
+        "Temperature of the motor at its front feet",
+        "align.front_warm",
+        "align.front_rise"
+    ),
+    warm!("align.rear_warm/rise", "Temperature of the motor at its rear feet", "align.rear_warm", "align.rear_rise"),
     grown!(
         "align.growth_front/warm",
         "Growth of the motor at its front feet",

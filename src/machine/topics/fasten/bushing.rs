@@ -3,12 +3,14 @@
 use drivecourse_calc::fasten::{bolt, bushing as calc};
 use drivecourse_calc::units::{Force, Length, Ratio, Torque, ratio};
 
+use super::tighten::left;
 use crate::relation::{Relation, relation};
 use crate::source::Source;
 use crate::source::Source::{CommonPractice, Derived};
 use crate::typed::Choice;
 
 const CONE: Source = Derived("geometry of a cone");
+const TILT: Source = Derived("a tilted flange stands as much wider at one side as narrower at the other");
 
 fn plain(value: f64) -> Ratio {
     Ratio::new::<ratio::ratio>(value)
@@ -17,10 +19,6 @@ fn plain(value: f64) -> Ratio {
 /// Bottomed when the gap is smaller than the least; a nanometre is rounding in the last digits.
 fn bottomed(gap: Length, least: Length) -> Choice {
     Choice(u16::from(gap.value < least.value - 1e-9))
-}
-
-fn found(set: Torque, lost: Ratio) -> Torque {
-    set * (plain(1.0) - lost).value
 }
 
 pub(super) const RELATIONS: &[Relation] = &[
@@ -97,7 +95,7 @@ pub(super) const RELATIONS: &[Relation] = &[
     .limits("the maker's torque; screws drawn up evenly in turn"),
     relation! {
         "fasten.torque_found/lost": "Screw torque found after the first run",
-        "fasten.torque_found": Torque = found(t, s),
+        "fasten.torque_found": Torque = left(t, s),
         from { t: Torque = "fasten.screw_torque", s: Ratio = "fasten.torque_lost" },
         formula ["T = t * (1 - s[%] / 100)"],
         source Derived("definition of a share"),
@@ -117,6 +115,24 @@ pub(super) const RELATIONS: &[Relation] = &[
     }
     .question()
     .limits("retorque every screw after the first run, in the same crosswise order"),
+    relation! {
+        "fasten.flange_gap_widest/uneven": "Widest gap round the bushing's flange",
+        "fasten.flange_gap_widest": Length = g + u / 2.0,
+        from { g: Length = "fasten.gap_left", u: Length = "fasten.flange_uneven" },
+        formula ["g_w = g + u / 2"],
+        source TILT,
+        turns {},
+    }
+    .model(),
+    relation! {
+        "fasten.flange_gap_narrowest/uneven": "Narrowest gap round the bushing's flange",
+        "fasten.flange_gap_narrowest": Length = g - u / 2.0,
+        from { g: Length = "fasten.gap_left", u: Length = "fasten.flange_uneven" },
+        formula ["g_n = g - u / 2"],
+        source TILT,
+        turns {},
+    }
+    .model(),
     relation! {
         "fasten.rim_wobble/gaps": "Face runout from an unevenly drawn flange",
         "fasten.rim_wobble": Length = calc::rim_wobble(&[a, b], df, d),

@@ -13,6 +13,7 @@ use crate::typed::Choice;
 const SIZES: Source = Source::published("DIN 6885-1 / ISO 773; ANSI B17.1", "key size by shaft diameter");
 const MOTT: Source = Source::published("R. L. Mott, Machine Elements in Mechanical Design", "pp. 499-500");
 const WENTZELL_15: Source = Source::published("T. H. Wentzell, Machine Design", "Example 15.1, p. 332");
+const FITS: Source = Derived("a key fills its keyway but for its slack");
 const WEAKEST: &str = "working length, without the round ends; the weakest of key, shaft and hub";
 
 fn plain(value: f64) -> Ratio {
@@ -62,6 +63,12 @@ fn governs(shear: Length, bearing: Length) -> Choice {
 fn verdict(length: Length, needed: Length) -> Choice {
     // A nanometre short is rounding in the last digits.
     Choice(u16::from(length.value < needed.value - 1e-9))
+}
+
+/// A key off by the last digits is on its limit.
+fn fit(slack: Length, limit: Length) -> Choice {
+    const ROUNDING: f64 = 1e-9;
+    if slack.value < -ROUNDING { Choice(2) } else { Choice(u16::from(slack.value > limit.value + ROUNDING)) }
 }
 
 pub(super) const RELATIONS: &[Relation] = &[
@@ -260,4 +267,51 @@ pub(super) const RELATIONS: &[Relation] = &[
         },
     }
     .method("Compare the working length fitted with the length needed; just as long is long enough."),
+    relation! {
+        "fasten.keyway/key": "Width of the hub's keyway as measured",
+        "fasten.keyway": Length = w,
+        from { w: Length = "fasten.key_width" },
+        formula ["W = w"],
+        source FITS,
+        turns {},
+    }
+    .model()
+    .limits("keyway cut to the width in the table"),
+    relation! {
+        "fasten.key_found/slack": "Width of the key as measured",
+        "fasten.key_found": Length = w - s,
+        from { w: Length = "fasten.keyway", s: Length = "fasten.key_slack" },
+        formula ["W = w - s"],
+        source FITS,
+        turns {},
+    }
+    .model(),
+    relation! {
+        "fasten.key_slack/measured": "Slack of the key in its keyway",
+        "fasten.key_slack": Length = w - f,
+        from { w: Length = "fasten.keyway", f: Length = "fasten.key_found" },
+        formula ["s = w - f"],
+        source FITS,
+        turns {
+            "turned round": f - w => "You took the keyway off the key; slack is what the keyway has more, so it is the keyway less the key.";
+            "one side": (w - f) / 2.0 => "You halved the slack for the two sides; a key lies against one side, and all the slack is at the other.";
+            "height" with { h: Length = "fasten.key_height" }: w - h => "You took the key's height off; the key's width lies across the keyway.";
+        },
+    }
+    .question()
+    .limits("measured at both ends of the key; the narrower counts"),
+    relation! {
+        "fasten.key_fit/limit": "Verdict on the key's fit",
+        "fasten.key_fit": Choice = fit(s, limit),
+        from { s: Length = "fasten.key_slack", limit: Length = "fasten.slack_limit" },
+        formula [],
+        source CommonPractice,
+        turns {
+            "turned round": fit(-s, limit) => "You turned the sign; positive slack means that the key is narrower than its keyway.";
+            "wide passes": if s.value < 0.0 { Choice(0) } else { fit(s, limit) } => "You let a key pass that is wider than its keyway; driven in, it bursts the hub or throws it off centre.";
+            "loose passes": if s.value > 0.0 { Choice(0) } else { fit(s, limit) } => "You let a loose key pass; it rocks at every start and hammers its keyway wide.";
+        },
+    }
+    .method("Slack below nought: too wide. Slack above the limit: too loose. From nought up to the limit it fits.")
+    .limits("the limit is the course's own; the drawing's tolerances go before it"),
 ];

@@ -55,7 +55,6 @@ pub(super) static RELATIONS: &[Relation] = &[
         turns {
             "pairs": poles(f, n).map(|p| p / 2) => "You gave the pairs of poles; every pair is two poles.";
             "next pair": poles(f, n).map(|p| p + 2) => "You took a synchronous speed below the plate speed; a motor runs just under its synchronous speed, never over it.";
-            "other supply": poles(other_supply(f), n) => "You worked with the other supply frequency; take the one on the plate.";
         },
     }
     .method("divide 120 f by the plate speed and take the even number at or next below it")

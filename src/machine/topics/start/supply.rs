@@ -2,12 +2,13 @@
 
 use drivecourse_calc::start_up::motor::current_for;
 use drivecourse_calc::start_up::supply::{
-    current_unbalance, is_unbalanced, mean_current, mean_voltage, voltage_unbalance,
+    current_unbalance, currents_off_the_mean, is_off_the_plate, is_unbalanced, mean_current, mean_voltage,
+    off_the_plate, voltage_unbalance,
 };
 
 use super::{ElectricCurrent, ElectricPotential, FACT_SHEET, Power, Ratio, left, plain};
 use crate::relation::{Relation, relation};
-use crate::source::Source::{Derived, FromMemory};
+use crate::source::Source::{CommonPractice, Derived, FromMemory};
 use crate::typed::Choice;
 
 const MEAN: crate::Source = crate::Source::published(FACT_SHEET, "means of the three phases");
@@ -61,6 +62,33 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .limits("between lines, at the motor, by a person qualified and authorised to take electrical readings"),
+    relation! {
+        "start.voltage_off/plate": "Mean voltage off the plate",
+        "start.voltage_off": Ratio = off_the_plate(v, vn),
+        from { v: ElectricPotential = "start.voltage", vn: ElectricPotential = "start.plate_voltage" },
+        formula ["e[] = v / vn - 1"],
+        source Derived("definition of the share"),
+        turns {
+            "of the reading": plain(1.0 - (vn / v).value) => "You divided by the voltage read; the plate's voltage is the whole.";
+            "ratio": v / vn => "You gave the voltage as a share of the plate's; what it is off by is that less 1.";
+            "wrong sign": off_the_plate(v, vn).map(|e| -e) => "You turned the sign round; a supply under the plate voltage is off by a share below nought.";
+            "one line" with { a: ElectricPotential = "start.volts_2" }: off_the_plate(a, vn) => "You took one voltage for the mean of the three.";
+            "in volts": plain((v - vn).value / 100.0) => "You stopped at the difference in volts; divide it by the plate voltage.";
+        },
+    },
+    relation! {
+        "start.voltage_verdict/10 %": "Verdict on the mean voltage",
+        "start.voltage_verdict": Choice = Choice(u16::from(is_off_the_plate(e))),
+        from { e: Ratio = "start.voltage_off" },
+        formula [],
+        source FromMemory("NEMA MG 1: rated voltage plus or minus 10 %"),
+        turns {
+            "unbalance's limit": Choice(u16::from(is_unbalanced(if e.value < 0.0 { -e } else { e }))) => "You held it to the 1 % for the unbalance; the mean may be up to 10 % off the plate.";
+            "turned round": other(Choice(u16::from(is_off_the_plate(e)))) => "You turned the comparison round; up to 10 % off is allowed, up or down.";
+        },
+    }
+    .method("hold its size, up or down, against 10 %")
+    .limits("10 %, with the frequency as on the plate; the maker may allow less"),
     relation! {
         "start.voltage_unbalance/largest off the mean": "Voltage unbalance",
         "start.voltage_unbalance": Ratio = voltage_unbalance([a, b, c]),
@@ -130,6 +158,30 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .rank(1),
+    relation! {
+        "start.amps_off_1/voltages": "Current of line 1 off the mean",
+        "start.amps_off_1": Ratio = currents_off_the_mean([a, b, c], k).map(|off| off[0]),
+        from {
+            a: ElectricPotential = "start.volts_1", b: ElectricPotential = "start.volts_2",
+            c: ElectricPotential = "start.volts_3", k: Ratio = "start.unbalance_factor",
+        },
+        formula ["e[] = k[] * ((a + c) / (2 * (a + b + c) / 3) - 1)"],
+        source CommonPractice,
+        turns {},
+    }
+    .model(),
+    relation! {
+        "start.amps_off_2/voltages": "Current of line 2 off the mean",
+        "start.amps_off_2": Ratio = currents_off_the_mean([a, b, c], k).map(|off| off[1]),
+        from {
+            a: ElectricPotential = "start.volts_1", b: ElectricPotential = "start.volts_2",
+            c: ElectricPotential = "start.volts_3", k: Ratio = "start.unbalance_factor",
+        },
+        formula ["e[] = k[] * ((a + b) / (2 * (a + b + c) / 3) - 1)"],
+        source CommonPractice,
+        turns {},
+    }
+    .model(),
     relation! {
         "start.amps_1/off the mean": "Current of line 1",
         "start.amps_1": ElectricCurrent = i + i * e,

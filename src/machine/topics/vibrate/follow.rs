@@ -41,6 +41,13 @@ fn beyond(now: Velocity, upper: Velocity, lower: Velocity) -> Choice {
     Choice(u16::from(now > upper || now < lower))
 }
 
+pub(super) const CALLS: &[&str] = &["below the alarm", "alarm, look for the cause", "trip, stop the drive"];
+
+/// Where a reading stands between alarm and trip.
+fn call(now: Velocity, alarm: Velocity, trip: Velocity) -> Choice {
+    Choice(u16::from(now > alarm) + u16::from(now > alarm && now > trip))
+}
+
 /// Largest less smallest of four.
 fn spread(readings: [Velocity; 4]) -> Velocity {
     let ends = |a: (Velocity, Velocity), v: &Velocity| (a.0.min(*v), a.1.max(*v));
@@ -71,7 +78,6 @@ pub(super) static RELATIONS: &[Relation] = &[
             "first start" with { first: Velocity = "vibrate.first" }: first => "You took the reading at the first start; the baseline is made when the machine has run in and settled.";
             "run-in and all" with { first: Velocity = "vibrate.first" }: (a + b + c + d + first) / 5.0 => "You took the reading at the first start into the mean; the baseline is made when the machine has run in and settled.";
             "sum": a + b + c + d => "You added the readings and did not divide by their number.";
-            "reading now" with { now: Velocity = "vibrate.velocity" }: now => "You took the reading now; the baseline is what it is compared with.";
         },
     }
     .limits("after run-in, at steady speed, load and temperature"),
@@ -117,6 +123,19 @@ pub(super) static RELATIONS: &[Relation] = &[
             "limit itself": cd => "You took the limit itself; the trip may stand up to a quarter above it.";
         },
     },
+    relation! {
+        "vibrate.alarm_verdict/settings": "Verdict against alarm and trip",
+        "vibrate.alarm_verdict": Choice = call(now, al, tr),
+        from { now: Velocity = "vibrate.velocity", al: Velocity = "vibrate.alarm", tr: Velocity = "vibrate.trip" },
+        formula [],
+        source CommonPractice,
+        turns {
+            "limit for alarm" with { bc: Velocity = "vibrate.limit_bc" }: call(now, bc, tr) => "You used the limit between B and C for the alarm; the alarm is set from this machine's own baseline.";
+            "limit for trip" with { bc: Velocity = "vibrate.limit_bc" }: call(now, al, bc) => "You used the limit between B and C for the trip; the trip goes by the limit between C and D.";
+            "alarm taken for trip": call(now, al, al) => "You stopped the drive at the alarm; the alarm asks for the cause, and the trip stops.";
+        },
+    }
+    .method("up to the alarm nothing, above it look for the cause, above the trip stop"),
     relation! {
         "vibrate.change_verdict/quarter of the limit": "Verdict on the change from the baseline",
         "vibrate.change_verdict": Choice = changed(base, now, bc),
@@ -215,7 +234,8 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .method("fit a straight line by least squares, see when it meets the limit, and take the last reading's day off")
-    .limits("readings that rise, after run-in; the further it reaches beyond them, the less it is worth"),
+    .limits("readings that rise, after run-in; the further it reaches beyond them, the less it is worth")
+    .question(),
     relation! {
         "vibrate.days_left_growing/exponential": "Days to the limit by exponential growth",
         "vibrate.days_left_growing": Time = left([(t1, y1), (t2, y2), (t3, y3)], Shape::Exponential, limit, t3),
@@ -234,5 +254,6 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .method("fit a straight line to the logarithms of the readings, see when it meets the limit's, and take the last reading's day off")
-    .limits("readings that rise, after run-in; usual as a defect spreads"),
+    .limits("readings that rise, after run-in; usual as a defect spreads")
+    .question(),
 ];

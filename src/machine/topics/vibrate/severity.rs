@@ -1,7 +1,7 @@
 //! Severity zones by group and support.
 
 use drivecourse_calc::Error;
-use drivecourse_calc::units::{Power, Velocity};
+use drivecourse_calc::units::{Power, Ratio, Velocity, ratio};
 use drivecourse_calc::vibrate::general_limits::small_machine;
 use drivecourse_calc::vibrate::machine_limits::{self, Group, Support, group_by_power};
 use drivecourse_calc::vibrate::zone::Limits;
@@ -118,6 +118,20 @@ pub(super) static RELATIONS: &[Relation] = &[
     .method("the table's row for group and support")
     .limits(WHERE)
     .lookup(),
+    relation! {
+        "vibrate.limit_share/limit": "Share of the limit between zones B and C in use",
+        "vibrate.limit_share": Ratio = v / bc,
+        from { v: Velocity = "vibrate.velocity", bc: Velocity = "vibrate.limit_bc" },
+        formula ["x[] = v / bc"],
+        source Source::Derived("definition of the share"),
+        turns {
+            "turned over": bc / v => "You divided the limit by the reading; the share is the reading over the limit.";
+            "what is left": Ratio::new::<ratio::ratio>(1.0) - v / bc => "You gave what is left up to the limit.";
+            "limit A to B" with { ab: Velocity = "vibrate.limit_ab" }: v / ab => "You used the limit between A and B.";
+            "limit C to D" with { cd: Velocity = "vibrate.limit_cd" }: v / cd => "You used the limit between C and D.";
+            "peak for r.m.s.": v * core::f64::consts::SQRT_2 / bc => "You turned the r.m.s. reading into a peak; the limits are r.m.s.";
+        },
+    },
     relation! {
         "vibrate.zone/limits": "Severity zone of the reading",
         "vibrate.zone": Choice = zone(v, ab, bc, cd),

@@ -1,0 +1,349 @@
+//! Expressions in quantities, as an author writes a wrong turn: `chain.sag * 2`.
+//!
+//! They are written in the language of [`formula`](crate::formula), with quantities under their full names:
+//!
+//! * a quantity without a unit is the quantity itself, so `load.overhung / 2` is a force. What is added must be of one
+//!   kind, and the whole must be of the kind of what is asked;
+//! * a quantity with a unit in square brackets is its bare number in that unit. Where bare numbers give the answer,
+//!   its unit stands on the left: `[N] = 9.80665 * chain.mass[kg/m] * chain.span[m]`;
+//! * an angle counts as a kind of its own, and so a speed of rotation is no frequency: write its unit;
+//! * for a choice, the expression is the wrong choice itself.
+
+use core::ops::Range;
+
+use crate::formula::{Formula, Node};
+use crate::packed;
+use crate::packed::{Packed, Reader as Unpacker};
+use crate::problem::Problem;
+use crate::registry::{QuantityId, Registry};
+use crate::unit::{Kind, System, Unit};
+
+/// An expression in quantities, read and checked for its dimension.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Expression {
+    gives: Gives,
+    inputs: Vec<QuantityId>,
+}
+
+#[derive(Debug, Clone, PartialEq)]
+enum Gives {
+    /// Always this choice.
+    Choice(f64),
+    /// A value of this kind; from a bare number, if a unit is named.
+    Value { body: Node, kind: Kind, unit: Option<String> },
+}
+
+packed!(Expression { gives, inputs });
+
+impl Packed for Gives {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Choice(choice) => (0_u8, *choice).pack(out),
+            Self::Value { body, kind, unit } => {
+                (1_u8, *kind).pack(out);
+                unit.pack(out);
+                body.pack(out);
+            }
+        }
+    }
+
+    fn unpack(from: &mut Unpacker<'_>) -> Option<Self> {
+        if u8::unpack(from)? == 0 {
+            return f64::unpack(from).map(Self::Choice);
+        }
+        let (kind, unit) = Packed::unpack(from)?;
+        Some(Self::Value { kind, unit, body: Node::unpack(from)? })
+    }
+}
+
+/// Exponents of length, mass, time, temperature, angle, current, sound level.
+type Powers = [i8; 7];
+
+const PLAIN: Powers = [0; 7];
+const ANGLE: Powers = [0, 0, 0, 0, 1, 0, 0];
+const TURN: usize = 4;
+
+/// The dimension of a part, and how many thermometer readings it adds up to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Dimension {
+    powers: Powers,
+    readings: i8,
+}
+
+fn powers(kind: Kind) -> Powers {
+    match kind {
+        Kind::Count | Kind::Choice | Kind::Ratio | Kind::Slope | Kind::Turns => PLAIN,
+        Kind::Length => [1, 0, 0, 0, 0, 0, 0],
+        Kind::Angle => ANGLE,
+        Kind::Mass => [0, 1, 0, 0, 0, 0, 0],
+        Kind::MassPerLength => [-1, 1, 0, 0, 0, 0, 0],
+        Kind::Force => [1, 1, -2, 0, 0, 0, 0],
+        Kind::Torque => [2, 1, -2, 0, 0, 0, 0],
+        Kind::Power => [2, 1, -3, 0, 0, 0, 0],
+        Kind::Speed => [0, 0, -1, 0, 1, 0, 0],
+        Kind::Velocity => [1, 0, -1, 0, 0, 0, 0],
+        Kind::Stress => [-1, 1, -2, 0, 0, 0, 0],
+        Kind::Temperature | Kind::TemperatureRise => [0, 0, 0, 1, 0, 0, 0],
+        Kind::Time => [0, 0, 1, 0, 0, 0, 0],
+        Kind::Conductance => [2, 1, -3, -1, 0, 0, 0],
+        Kind::Viscosity => [2, 0, -1, 0, 0, 0, 0],
+        Kind::Area => [2, 0, 0, 0, 0, 0, 0],
+        Kind::Volume => [3, 0, 0, 0, 0, 0, 0],
+        Kind::Density => [-3, 1, 0, 0, 0, 0, 0],
+        Kind::Expansion => [0, 0, 0, -1, 0, 0, 0],
+        Kind::Frequency => [0, 0, -1, 0, 0, 0, 0],
+        Kind::Current => [0, 0, 0, 0, 0, 1, 0],
+        Kind::Voltage => [2, 1, -3, 0, 0, -1, 0],
+        Kind::Acceleration => [1, 0, -2, 0, 0, 0, 0],
+        Kind::Level => [0, 0, 0, 0, 0, 0, 1],
+    }
+}
+
+impl Expression {
+    /// Reads `text`, which stands for a wrong value of `asked`.
+    ///
+    /// # Errors
+    /// A [`Problem`] with its place in `text`: what cannot be read, a name nobody knows, kinds that do not go together.
+    pub fn read(text: &str, asked: QuantityId) -> Result<Self, Problem> {
+        let quantity = asked.get();
+        if quantity.kind == Kind::Choice {
+            let found = quantity.choices.iter().position(|choice| *choice == text.trim());
+            return match found {
+                Some(place) => Ok(Self { gives: Gives::Choice(place as f64), inputs: Vec::new() }),
+                None => Err(Problem::at(
+                    0..text.len(),
+                    format!("{text:?} is none of the possibilities of {}.", quantity.id),
+                    format!("Choose one of: {}.", quantity.choices.join(", ")),
+                )),
+            };
+        }
+        let formula = Formula::read(text).map_err(|error| {
+            let at = text.char_indices().nth(error.at).map_or(text.len(), |(at, _)| at);
+            Problem::at(at..at + 1, format!("This expression cannot be read: {}.", error.what), "")
+        })?;
+        let mut inputs = Vec::new();
+        for (name, unit) in formula.body.names() {
+            let id = named(text, name)?;
+            if let Some(unit) = unit {
+                known_unit(text, unit, id.get().kind)?;
+            }
+            if !inputs.contains(&id) {
+                inputs.push(id);
+            }
+        }
+        let whole = dimension(&formula.body).map_err(|(what, mend)| Problem::at(0..text.len(), what, mend))?;
+        let plain = Dimension { powers: PLAIN, readings: 0 };
+        let mut wanted = Dimension { powers: powers(quantity.kind), readings: 0 };
+        wanted.readings = i8::from(quantity.kind == Kind::Temperature);
+        if let Some(unit) = &formula.unit {
+            known_unit(text, unit, quantity.kind)?;
+            wanted = plain;
+        }
+        if whole != wanted {
+            let [si, us] = System::ALL.map(|system| quantity.unit(system).symbol);
+            let is = match Kind::ALL.into_iter().find(|kind| powers(*kind) == whole.powers) {
+                _ if whole.powers == wanted.powers => "readings of a thermometer added up".to_owned(),
+                Some(kind) => kind.name().to_owned(),
+                None => "of no known kind".to_owned(),
+            };
+            let what = match formula.unit {
+                Some(_) => format!("With a unit on the left, the right must be a bare number; it is {is}."),
+                None => format!("This must be {}, as {} is; it is {is}.", quantity.kind.name(), quantity.id),
+            };
+            let mend = match si {
+                "" => "Write the units of the quantities in square brackets, as in chain.sag[mm].".to_owned(),
+                _ => format!(
+                    "Mend the expression, or write all units in square brackets and that of the answer on the left: \
+                     [{si}] = ... or [{us}] = ..."
+                ),
+            };
+            return Err(Problem::at(0..text.len(), what, mend));
+        }
+        Ok(Self { gives: Gives::Value { body: formula.body, kind: quantity.kind, unit: formula.unit }, inputs })
+    }
+
+    /// The quantities it needs.
+    pub fn inputs(&self) -> &[QuantityId] {
+        &self.inputs
+    }
+
+    /// Its value (SI) from `values`; `None` where one that it needs is unknown, or where it has none.
+    pub fn value(&self, values: &[f64]) -> Option<f64> {
+        let (body, kind, unit) = match &self.gives {
+            Gives::Choice(place) => return Some(*place),
+            Gives::Value { body, kind, unit } => (body, *kind, unit),
+        };
+        let number = body.value(&|name, unit| {
+            let Some(id) = Registry::get().find(name) else { return f64::NAN };
+            let (kind, base) = (id.get().kind, values[id.index()]);
+            match unit.and_then(|unit| unit_of(unit, kind)) {
+                Some(unit) => unit.from_base(base),
+                None => base / radians(kind),
+            }
+        });
+        let value = match unit.as_deref().and_then(|unit| unit_of(unit, kind)) {
+            Some(unit) => unit.to_base(number),
+            None => number * radians(kind),
+        };
+        value.is_finite().then_some(value)
+    }
+}
+
+/// Formulas reckon angles in degrees: what a value of `kind` in radians must be divided by.
+fn radians(kind: Kind) -> f64 {
+    if powers(kind)[TURN] == 1 { core::f64::consts::PI / 180.0 } else { 1.0 }
+}
+
+fn unit_of(name: &str, kind: Kind) -> Option<&'static Unit> {
+    Unit::named(name).find(|unit| unit.kind == kind)
+}
+
+/// Where `part` stands in `text`.
+fn place(text: &str, part: &str) -> Range<usize> {
+    text.find(part).map_or(0..text.len(), |at| at..at + part.len())
+}
+
+fn named(text: &str, name: &str) -> Result<QuantityId, Problem> {
+    let registry = Registry::get();
+    let say = |what, mend| Problem::at(place(text, name), what, mend);
+    let Some(id) = registry.find(name) else {
+        let mend = registry.suggestion(name).map_or_else(
+            || "`drivecourse solve --list` names every quantity.".to_owned(),
+            |near| format!("Did you mean {near:?}?"),
+        );
+        return Err(say(format!("There is no quantity called {name:?}."), mend));
+    };
+    if id.get().kind == Kind::Choice {
+        return Err(say(format!("{name} is a choice; nothing can be worked out from it."), "Take it out.".into()));
+    }
+    Ok(id)
+}
+
+fn known_unit(text: &str, unit: &str, kind: Kind) -> Result<(), Problem> {
+    if unit_of(unit, kind).is_some() {
+        return Ok(());
+    }
+    let what = format!("{unit:?} is no unit of {}.", kind.name());
+    Err(Problem::at(place(text, &format!("[{unit}]")), what, "Write one that the quantity is measured in."))
+}
+
+type Clash = (String, &'static str);
+
+fn dimension(node: &Node) -> Result<Dimension, Clash> {
+    const WRITE_UNITS: &str = "Write units in square brackets, as in chain.sag[mm], to reckon with bare numbers.";
+    let plain = Dimension { powers: PLAIN, readings: 0 };
+    let clash = |what: &str| Err((what.to_owned(), WRITE_UNITS));
+    // A thermometer's nought is a matter of its scale: only differences can be multiplied.
+    let scaled = |part: Dimension| match part.readings {
+        0 => Ok(part),
+        _ => clash("A temperature is multiplied; only a difference of temperatures can be."),
+    };
+    Ok(match node {
+        Node::Number(..) => plain,
+        Node::Name(_, Some(_)) => plain,
+        Node::Name(name, None) => {
+            let kind = Registry::get().find(name).map_or(Kind::Ratio, |id| id.get().kind);
+            Dimension { powers: powers(kind), readings: i8::from(kind == Kind::Temperature) }
+        }
+        Node::Minus(inner) => scaled(dimension(inner)?)?,
+        Node::Join(sign @ ('+' | '-'), a, b) => {
+            let (a, b) = (dimension(a)?, dimension(b)?);
+            if a.powers != b.powers {
+                return clash("Things of different kinds are added or subtracted.");
+            }
+            let readings = if *sign == '+' { a.readings + b.readings } else { a.readings - b.readings };
+            Dimension { powers: a.powers, readings }
+        }
+        Node::Join('^', base, exponent) => {
+            let base = scaled(dimension(base)?)?;
+            if dimension(exponent)? != plain {
+                return clash("An exponent must be a plain number.");
+            }
+            let whole = exponent.value(&|_, _| f64::NAN);
+            if base == plain {
+                plain
+            } else if whole.fract() == 0.0 && whole.abs() <= 6.0 {
+                Dimension { powers: base.powers.map(|power| power.saturating_mul(whole as i8)), readings: 0 }
+            } else {
+                return clash("Only a plain number can be raised to this power.");
+            }
+        }
+        Node::Join(sign, a, b) => {
+            let (a, b) = (scaled(dimension(a)?)?, scaled(dimension(b)?)?);
+            let sign = if *sign == '/' { -1 } else { 1 };
+            let mut powers = a.powers;
+            powers.iter_mut().zip(b.powers).for_each(|(power, other)| *power = power.saturating_add(sign * other));
+            Dimension { powers, readings: 0 }
+        }
+        Node::Call(name, args) => {
+            let args: Vec<_> = args.iter().map(dimension).collect::<Result<_, _>>()?;
+            let first = args.first().copied().unwrap_or(plain);
+            let all_plain = args.iter().all(|arg| *arg == plain);
+            match *name {
+                "min" | "max" if args.iter().all(|arg| *arg == first) => first,
+                "abs" => scaled(first)?,
+                "sqrt" if first.powers.iter().all(|power| power % 2 == 0) => {
+                    Dimension { powers: scaled(first)?.powers.map(|power| power / 2), readings: 0 }
+                }
+                "sin" | "cos" | "tan" | "cot" if first.powers == ANGLE || all_plain => plain,
+                "asin" | "acos" | "atan" if all_plain => Dimension { powers: ANGLE, readings: 0 },
+                "exp" | "ln" | "log10" | "ceil" if all_plain => plain,
+                _ => return Err((format!("{name} cannot be taken of this kind of thing."), WRITE_UNITS)),
+            }
+        }
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn id(name: &str) -> QuantityId {
+        Registry::get().find(name).unwrap()
+    }
+
+    fn value(text: &str, asked: &str, known: &[(&str, f64)]) -> Option<f64> {
+        let mut values = vec![f64::NAN; Registry::get().len()];
+        known.iter().for_each(|(name, value)| values[id(name).index()] = *value);
+        Expression::read(text, id(asked)).unwrap().value(&values)
+    }
+
+    #[test]
+    fn quantities_are_reckoned_with() {
+        let sag = [("chain.sag", 0.02), ("chain.span", 1.0), ("chain.mass", 2.0), ("chain.incline", 0.5)];
+        assert_eq!(value("chain.sag * 2", "chain.sag", &sag), Some(0.04));
+        assert_eq!(value("[mm] = chain.sag[mm] / 2", "chain.sag", &sag), Some(0.01));
+        let pull = value("[N] = 9.80665 * chain.mass[kg/m] * chain.span[m]", "chain.slack_tension", &sag).unwrap();
+        assert!((pull - 19.6133).abs() < 1e-9, "{pull}");
+        let level = value("chain.sag * cos(chain.incline)", "chain.sag", &sag).unwrap();
+        assert!((level - 0.02 * libm::cos(0.5)).abs() < 1e-12, "{level}");
+        assert_eq!(value("chain.incline * 2", "chain.incline", &sag), Some(1.0));
+        assert_eq!(value("chain.sag", "chain.span", &[]), None, "nothing is known");
+        assert_eq!(value("too tight", "chain.sag_verdict", &[]), Some(0.0));
+        let warm = [("heat.housing", 333.15), ("heat.ambient", 293.15)];
+        assert_eq!(value("heat.housing - heat.ambient", "heat.rise", &warm), Some(40.0));
+    }
+
+    #[test]
+    fn what_does_not_go_together_is_refused_at_its_place() {
+        for (text, asked, at, what) in [
+            ("chain.sag + chain.mass", "chain.sag", 0, "different kinds"),
+            ("chain.sag * chain.span", "chain.sag", 0, "it is an area"),
+            ("chain.sagg * 2", "chain.sag", 0, "Did you mean \"chain.sag\"?"),
+            ("2 * chain.sag[kg]", "chain.sag", 13, "no unit of a length"),
+            ("chain.sag * (2", "chain.sag", 14, "not closed"),
+            ("2 * chain.size", "chain.sag", 4, "is a choice"),
+            ("middling", "chain.sag_verdict", 0, "none of the possibilities"),
+            ("[mm] = chain.sag", "chain.sag", 0, "bare number"),
+            ("chain.sag[mm]", "chain.sag", 0, "must be a length"),
+            ("heat.housing * 2", "heat.rise", 0, "only a difference"),
+            ("heat.housing + heat.ambient", "heat.housing", 0, "added up"),
+            ("ln(chain.sag)", "chain.sag", 0, "cannot be taken"),
+            ("", "chain.sag", 0, "stops too early"),
+        ] {
+            let problem = Expression::read(text, id(asked)).unwrap_err();
+            assert_eq!(problem.span.as_ref().map(|span| span.start), Some(at), "{text}: {problem}");
+            assert!(problem.to_string().contains(what), "{text}: {problem}");
+        }
+    }
+}

@@ -1,0 +1,192 @@
+//! A family written as a variation of another: what it says itself goes before what it takes over.
+
+use core::ops::Range;
+
+use serde::Deserialize;
+
+use super::Family;
+use crate::problem::Problem;
+
+impl Family {
+    /// The family that the one in `text` is like, if it names one: that one must be read first.
+    pub fn likeness(text: &str) -> Option<String> {
+        #[derive(Deserialize)]
+        struct Head {
+            like: Option<String>,
+        }
+        toml::from_str::<Head>(text).ok()?.like
+    }
+
+    /// Takes over from `other` what this family does not say itself; `place` is where it names the other.
+    ///
+    /// * A quantity fixed, drawn or pooled here is not taken over. A pool here takes the place of the other's; without
+    ///   one here, single columns of the other's pool give way.
+    /// * A limit here takes the place of those on the same quantity that are asked of the same machines.
+    /// * A fault here takes the place of the other's fault of that id, with its limits; those in `without` are left out.
+    pub(super) fn take_over(
+        &mut self,
+        other: &Self,
+        without: &[(String, Range<usize>)],
+        place: &Range<usize>,
+    ) -> Vec<Problem> {
+        let mut problems = Vec::new();
+        for (id, span) in without {
+            if !other.faults.iter().any(|fault| fault.id == *id) {
+                problems.push(Problem::at(
+                    span.clone(),
+                    format!("{} has no fault called {id:?}.", other.id),
+                    "Take it out of `without`.",
+                ));
+            }
+        }
+        if self.pool.is_empty() {
+            let own: Vec<_> = self.roots.iter().map(|(id, _)| *id).collect();
+            self.pool = other.pool.clone();
+            self.pool.iter_mut().for_each(|row| row.retain(|(id, _)| !own.contains(id)));
+            self.pool.retain(|row| !row.is_empty());
+            if !self.pool.is_empty() {
+                self.machines = other.machines.clone();
+            }
+        }
+        let pooled: Vec<_> = self.pool.first().into_iter().flatten().map(|(id, _)| *id).collect();
+        let own: Vec<_> = self.roots.iter().map(|(id, _)| *id).chain(pooled).collect();
+        let stated = other.stated.iter().filter(|stated| !own.contains(&stated.quantity)).cloned();
+        self.stated = self.stated.iter().cloned().chain(stated).collect();
+        self.roots.extend(other.roots.iter().filter(|(id, _)| !own.contains(id)).cloned());
+        self.roots.sort_by_key(|(id, _)| *id);
+
+        // Faults of the other come first, so that adding one here moves none of them; each takes its limits along.
+        let own_faults = std::mem::take(&mut self.faults);
+        let own_limits = std::mem::take(&mut self.limits);
+        let mut moved = Vec::new();
+        for (old, fault) in other.faults.iter().enumerate() {
+            let left_out = without.iter().any(|(id, _)| *id == fault.id);
+            let replaced = own_faults.iter().any(|own| own.id == fault.id);
+            if !left_out && !replaced {
+                moved.push((old, self.faults.len()));
+                self.faults.push(fault.clone());
+            }
+        }
+        let own_from = self.faults.len();
+        self.faults.extend(own_faults);
+        let own_limits: Vec<_> = (own_limits.into_iter())
+            .map(|mut limit| {
+                limit.asked = limit.asked.moved(|fault| Some(fault + own_from)).unwrap_or(limit.asked);
+                limit
+            })
+            .collect();
+        for limit in &other.limits {
+            let place_of = |old: usize| moved.iter().find(|(from, _)| *from == old).map(|(_, to)| *to);
+            let Some(asked) = limit.asked.moved(place_of) else { continue };
+            if !own_limits.iter().any(|own| own.quantity == limit.quantity && own.asked == asked) {
+                // Its own place is in the other's file; here it came in by the name.
+                let mut limit = limit.clone();
+                (limit.asked, limit.span) = (asked, place.clone());
+                self.limits.push(limit);
+            }
+        }
+        self.limits.extend(own_limits);
+        problems
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::{Asked, Draw, Family};
+
+    const OLD: &str = r#"
+        name = "Old"
+        [fixed]
+        "mount.shim_most" = 4
+        [draw]
+        "heat.ambient" = { between = ["8 °C", "32 °C"] }
+        [[pool]]
+        "drive.motor_power" = "3 kW"
+        "drive.motor_speed" = "1435 r/min"
+        [[limit]]
+        quantity = "heat.ambient"
+        at_most = "30 °C"
+        [[limit]]
+        quantity = "drive.motor_power"
+        at_most = "5 kW"
+        healthy = true
+        [faults]
+        healthy = 0.6
+        [[fault]]
+        id = "hot"
+        name = "hot"
+        [fault.draw]
+        "heat.ambient" = "40 °C"
+        [[fault]]
+        id = "cold"
+        name = "cold"
+        [fault.draw]
+        "heat.ambient" = "2 °C"
+        [[fault.limit]]
+        quantity = "heat.ambient"
+        at_most = "5 °C"
+    "#;
+
+    fn read(text: &str) -> Result<Family, Vec<crate::Problem>> {
+        let old = Family::read("old", OLD).unwrap();
+        Family::read_beside("new", text, |id| (id == "old").then_some(&old))
+    }
+
+    #[test]
+    fn what_is_not_said_is_taken_over() {
+        let family = read(
+            r#"
+            name = "New"
+            like = "old"
+            without = ["hot"]
+            [fixed]
+            "drive.motor_speed" = "960 r/min"
+            [draw]
+            "heat.ambient" = { between = ["1 °C", "12 °C"] }
+            [[limit]]
+            quantity = "heat.ambient"
+            at_most = "11 °C"
+            [[fault]]
+            id = "warm"
+            name = "warm"
+            [fault.draw]
+            "heat.ambient" = "20 °C"
+            [[fault.limit]]
+            quantity = "heat.ambient"
+            at_least = "15 °C"
+            "#,
+        )
+        .unwrap();
+        assert_eq!((family.name.as_str(), family.healthy), ("New", 0.6));
+        assert_eq!(family.faults.iter().map(|fault| fault.id.as_str()).collect::<Vec<_>>(), ["cold", "warm"]);
+        let names: Vec<_> = family.roots.iter().map(|(id, _)| id.get().id).collect();
+        assert_eq!(names, ["mount.shim_most", "drive.motor_speed", "heat.ambient"]);
+        assert!(matches!(family.roots[2].1, Draw::Between(low, _) if (low - 274.15).abs() < 1e-9));
+        assert_eq!(family.pool[0].len(), 1, "the column that is fixed here has left the pool");
+        let asked: Vec<_> = family.limits.iter().map(|limit| (limit.quantity.get().id, limit.asked)).collect();
+        assert_eq!(
+            asked,
+            [
+                ("drive.motor_power", Asked::Healthy),
+                ("heat.ambient", Asked::Fault(0)),
+                ("heat.ambient", Asked::Always),
+                ("heat.ambient", Asked::Fault(1)),
+            ]
+        );
+        assert!((family.limits[2].at_most - 284.15).abs() < 1e-9);
+    }
+
+    #[test]
+    fn problems_of_a_likeness_have_a_place() {
+        for (text, at, said) in [
+            ("name = \"New\"\nlike = \"odd\"", "\"odd\"", "no sound family"),
+            ("name = \"New\"\nlike = \"old\"\nwithout = [\"worm\"]", "\"worm\"", "no fault called"),
+            ("name = \"New\"\nwithout = [\"hot\"]", "\"hot\"", "no other family"),
+        ] {
+            let problems = read(text).unwrap_err();
+            assert_eq!(problems.len(), 1, "{problems:?}");
+            assert_eq!(&text[problems[0].span.clone().unwrap()], at);
+            assert!(problems[0].what.contains(said), "{problems:?}");
+        }
+    }
+}

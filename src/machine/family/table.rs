@@ -1,0 +1,261 @@
+//! A table of real machines, one row each, as the pool that a family draws from.
+//!
+//! ```csv
+//! machine,chain.size,drive.motor_power [kW],chain.centres_planned [mm]
+//! BC-104,80,7.5,1020
+//! BC-107,80,10 hp,1016
+//! ```
+//!
+//! The first row names quantities, each with the unit of its column in square brackets where it has one; a cell may
+//! bring its own unit. The column `machine` names the row, if there is one. Commas, semicolons and tabs part cells.
+
+use core::ops::Range;
+
+use super::read::Reader;
+use crate::problem::Problem;
+use crate::registry::{QuantityId, Registry, nearest};
+use crate::unit::{Kind, System, Unit};
+
+/// A problem in a family's file, or in the table beside it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct FamilyProblem {
+    /// The table it is in; `None` for the family's own file.
+    pub table: Option<String>,
+    /// What and where.
+    pub problem: Problem,
+}
+
+/// The column that names the machine.
+const NAME: &str = "machine";
+
+/// A cell and where it stands.
+#[derive(Debug, Clone, PartialEq)]
+struct Cell {
+    text: String,
+    span: Range<usize>,
+}
+
+/// The machines of a table: their names and their values.
+pub(super) type Machines = (Vec<String>, Vec<Vec<(QuantityId, f64)>>);
+
+enum Column {
+    Name,
+    Value(QuantityId, Option<String>),
+}
+
+/// Reads the machines in `text`; every problem goes to `reader`.
+pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
+    let mut rows = match cells(text) {
+        Ok(rows) => rows.into_iter(),
+        Err(at) => {
+            reader.say(at..at + 1, "This quotation mark is never closed.", "Close it, or double it inside a cell.");
+            return Machines::default();
+        }
+    };
+    let Some(headings) = rows.next() else {
+        reader.problems.push(Problem::whole(
+            "The table is empty.",
+            "Let its first row name quantities, such as chain.size or drive.motor_power [kW].",
+        ));
+        return Machines::default();
+    };
+    let before = reader.problems.len();
+    let columns: Vec<_> = headings.iter().filter_map(|heading| column(heading, reader)).collect();
+    for (place, heading) in headings.iter().enumerate() {
+        let name = |cell: &Cell| cell.text.split('[').next().unwrap_or("").trim().to_lowercase();
+        if headings[..place].iter().any(|other| name(other) == name(heading)) {
+            reader.say(heading.span.clone(), "There are two columns of this name.", "Take one of them out.");
+        }
+    }
+    if reader.problems.len() > before {
+        return Machines::default();
+    }
+    let (mut names, mut pool) = Machines::default();
+    for row in rows {
+        let whole = row.first().map_or(0, |cell| cell.span.start)..row.last().map_or(0, |cell| cell.span.end);
+        if row.len() != columns.len() {
+            reader.say(
+                whole,
+                format!("This row has {} cells under {} headings.", row.len(), columns.len()),
+                "Give every machine one cell under each heading; put a cell that holds the delimiter in quotation marks.",
+            );
+            continue;
+        }
+        let mut values = Vec::new();
+        let mut name = (pool.len() + 1).to_string();
+        for (cell, column) in row.iter().zip(&columns) {
+            match column {
+                Column::Name => name.clone_from(&cell.text),
+                Column::Value(id, unit) => values.extend(value(cell, *id, unit.as_deref(), reader).map(|it| (*id, it))),
+            }
+        }
+        values.sort_by_key(|(id, _)| *id);
+        names.push(name);
+        pool.push(values);
+    }
+    if pool.is_empty() && reader.problems.len() == before {
+        reader.problems.push(Problem::whole("The table has no machine in it.", "Add a row for each machine."));
+    }
+    (names, pool)
+}
+
+/// What a heading stands for.
+fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
+    let (name, unit) = match heading.text.split_once('[') {
+        Some((name, unit)) => (name.trim(), Some(unit.trim_end().trim_end_matches(']').trim())),
+        None => (heading.text.as_str(), None),
+    };
+    if name.eq_ignore_ascii_case(NAME) {
+        return Some(Column::Name);
+    }
+    let registry = Registry::get();
+    let Some(id) = registry.find(name) else {
+        let names = registry.quantities().map(|id| id.get().id).chain([NAME]);
+        let mend = nearest(name, names).map_or_else(
+            || "`drivecourse solve --list` names every quantity; take a column of anything else out.".to_owned(),
+            |near| format!("Did you mean {near:?}?"),
+        );
+        reader.say(heading.span.clone(), format!("There is no quantity called {name:?}."), mend);
+        return None;
+    };
+    let quantity = id.get();
+    if let Some(unit) = unit
+        && !Unit::named(unit).any(|known| known.kind == quantity.kind)
+    {
+        let [si, us] = System::ALL.map(|system| quantity.unit(system).symbol);
+        let mend = match si {
+            "" => "Take the bracket out of the heading.".to_owned(),
+            _ => format!("Write [{si}] or [{us}], say."),
+        };
+        reader.say(
+            heading.span.clone(),
+            format!("{unit:?} is no unit of {name}, which is {}.", quantity.kind.name()),
+            mend,
+        );
+        return None;
+    }
+    Some(Column::Value(id, unit.map(str::to_owned)))
+}
+
+fn value(cell: &Cell, id: QuantityId, unit: Option<&str>, reader: &mut Reader) -> Option<f64> {
+    if cell.text.is_empty() {
+        reader.say(
+            cell.span.clone(),
+            format!("This machine has no {}.", id.get().id),
+            "Fill the cell in, or take the column or the machine out.",
+        );
+        return None;
+    }
+    // A bare number is in the unit of its column.
+    let bare = cell.text.ends_with(|c: char| c.is_ascii_digit() || c == '.');
+    let text = match unit {
+        Some(unit) if bare && id.get().kind != Kind::Choice => format!("{} {unit}", cell.text),
+        _ => cell.text.clone(),
+    };
+    reader.value(id, &toml::Value::String(text), &cell.span)
+}
+
+/// The cells of every row that holds something, with their places; or where a quotation mark is never closed.
+fn cells(text: &str) -> Result<Vec<Vec<Cell>>, usize> {
+    let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or("");
+    // The comma comes last, so that it wins where nothing tells them apart.
+    let delimiter = [b'\t', b';', b','].into_iter().max_by_key(|mark| first.bytes().filter(|b| b == mark).count());
+    let delimiter = delimiter.unwrap_or(b',');
+    let bytes = text.as_bytes();
+    let (mut rows, mut row) = (Vec::new(), Vec::new());
+    let (mut start, mut at) = (text.len() - text.trim_start_matches('\u{feff}').len(), 0);
+    at = at.max(start);
+    let mut open: Option<usize> = None;
+    loop {
+        let byte = bytes.get(at).copied();
+        match (open, byte) {
+            (Some(at), None) => return Err(at),
+            (Some(_), Some(b'"')) if bytes.get(at + 1) == Some(&b'"') => at += 1,
+            (Some(_), Some(b'"')) => open = None,
+            (Some(_), Some(_)) => {}
+            (None, Some(b'"')) if text[start..at].trim().is_empty() => open = Some(at),
+            (None, Some(b)) if b != delimiter && b != b'\n' => {}
+            (None, end) => {
+                row.push(cell(text, start..at));
+                start = at + 1;
+                if end != Some(delimiter) {
+                    if row.iter().any(|cell| !cell.text.is_empty()) {
+                        rows.push(core::mem::take(&mut row));
+                    }
+                    row.clear();
+                }
+                if end.is_none() {
+                    return Ok(rows);
+                }
+            }
+        }
+        at += 1;
+    }
+}
+
+/// The cell written in `span`, without the spaces and quotation marks round it.
+fn cell(text: &str, span: Range<usize>) -> Cell {
+    let written = &text[span.clone()];
+    let inner = written.trim();
+    let from = span.start + (written.len() - written.trim_start().len());
+    let text = match inner.strip_prefix('"').and_then(|rest| rest.strip_suffix('"')) {
+        Some(quoted) => quoted.replace("\"\"", "\"").trim().to_owned(),
+        None => inner.to_owned(),
+    };
+    Cell { text, span: from..from + inner.len() }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Family;
+
+    const FAMILY: &str = "name = \"Plant\"\nmachines = \"plant.csv\"\n";
+
+    fn read(table: &str) -> Result<Family, Vec<(Option<usize>, Option<usize>, String)>> {
+        let tables = |name: &str| (name == "plant.csv").then(|| table.to_owned());
+        Family::read_whole("plant", FAMILY, |_| None, tables).map_err(|problems| {
+            let told = problems.into_iter().map(|found| {
+                assert_eq!(found.table.as_deref(), Some("plant.csv"));
+                let place = found.problem.line_column(table);
+                (place.map(|place| place.0), place.map(|place| place.1), found.problem.to_string())
+            });
+            told.collect()
+        })
+    }
+
+    #[test]
+    fn rows_become_the_pool() {
+        for table in [
+            "machine,chain.size,drive.motor_power [kW]\nBC 1,80,7.5\n\"BC, 2\",08B,10 hp\n",
+            "\u{feff}machine;chain.size;drive.motor_power [kW]\r\n\r\nBC 1;80;7,5\r\nBC, 2;08B;10 hp\r\n;;\r\n",
+        ] {
+            let family = read(table).unwrap();
+            assert_eq!(family.machines, ["BC 1", "BC, 2"]);
+            let power = crate::Registry::get().find("drive.motor_power").unwrap();
+            let powers: Vec<f64> =
+                family.pool.iter().map(|row| row.iter().find(|(id, _)| *id == power).unwrap().1).collect();
+            assert!((powers[0] - 7500.0).abs() < 1e-9 && (powers[1] - 7456.998).abs() < 0.01, "{powers:?}");
+        }
+    }
+
+    #[test]
+    fn problems_name_row_and_column() {
+        for (table, line, column, what) in [
+            ("machine,chain.sise\na,80\n", 1, 9, "Did you mean \"chain.size\"?"),
+            ("machine,drive.motor_power [kN]\na,80\n", 1, 9, "is no unit of"),
+            ("machine,chain.size\na,80\nb,81\n", 3, 3, "none of the possibilities"),
+            ("machine,drive.motor_power [kW]\na,7.5\nb, much\n", 3, 4, "cannot be read"),
+            ("machine,chain.size\na,80,3\n", 2, 1, "3 cells under 2 headings"),
+            ("machine,chain.size,drive.ratio\na,80,\n", 2, 6, "has no drive.ratio"),
+            ("machine,chain.size\na,\"80\n", 2, 3, "never closed"),
+            ("chain.size,chain.size\n80,80\n", 1, 12, "two columns"),
+        ] {
+            let problems = read(table).unwrap_err();
+            assert_eq!((problems[0].0, problems[0].1), (Some(line), Some(column)), "{table}: {problems:?}");
+            assert!(problems[0].2.contains(what), "{problems:?}");
+        }
+        for table in ["", "machine,chain.size\n"] {
+            assert_eq!(read(table).unwrap_err().len(), 1);
+        }
+    }
+}

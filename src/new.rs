@@ -1,0 +1,185 @@
+//! `new`: a small module of one's own that builds, makes papers and grades at once, and explains itself.
+
+use std::collections::BTreeMap;
+
+use anyhow::{Context, Result, bail};
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Kind, Plan, System, amount, topics};
+use drivecourse_quiz::Bank;
+use drivecourse_quiz::schema::Sort;
+use include_dir::{Dir, include_dir};
+
+use crate::assets::{self, Assets, Files};
+use crate::{bank, cli, files};
+
+static STARTER: Dir = include_dir!("$CARGO_MANIFEST_DIR/starter");
+
+/// Topics of a module for which none is named.
+const USUAL: [&str; 4] = ["mount", "chain", "load", "heat"];
+/// The name of the family, and of the table of its machines.
+const FAMILY: &str = "our-drive";
+/// Machines in the table, at most.
+const MACHINES: usize = 6;
+/// What every exam and chapter leans on, whatever its topics.
+const SAFE_WORK: &str = "safe-work";
+
+pub(crate) fn run(options: &cli::New) -> Result<()> {
+    let folder = &options.folder;
+    if folder.is_file() || std::fs::read_dir(folder).is_ok_and(|mut inside| inside.next().is_some()) {
+        bail!("{} is there already and not empty; nothing was changed; name a new folder", folder.display());
+    }
+    let assets = Assets::load(None)?;
+    let bank = bank::load(&assets)?;
+    let chapters = chapters(&assets, &bank);
+    let topics = chosen(&options.topic, &chapters)?;
+    let plan = bank.plan(&options.like).map_err(anyhow::Error::msg)?;
+    let made = module(&topics, &chapters, plan)?;
+    files::fill(folder, assets::MANIFEST, |fresh| {
+        made.iter().try_for_each(|(path, bytes)| files::write(&fresh.join(path), bytes))
+    })?;
+    let shown = folder.display();
+    files::say(format!("{} files in {shown}; begin with {}", made.len(), folder.join("README.md").display()))?;
+    files::say(format!("\n  drivecourse check --module {shown}"))?;
+    files::say(format!("  drivecourse serve --module {shown}"))?;
+    let papers = "--exam first-check --roster first-group --secret secret --out exam";
+    files::say(format!("  drivecourse papers --module {shown} {papers}"))
+}
+
+/// The program's chapters: for each topic the one that practises it most, as path and title.
+fn chapters(assets: &Assets, bank: &Bank) -> BTreeMap<String, (String, String)> {
+    let mut most: BTreeMap<String, (usize, String, String)> = BTreeMap::new();
+    for (path, bytes) in assets.book.iter().filter(|(path, _)| path.ends_with(".md") && !path.contains('/')) {
+        let text = String::from_utf8_lossy(bytes);
+        let mut counts: BTreeMap<&str, usize> = BTreeMap::new();
+        let named = |item: &str| text.contains(&format!("item = \"{item}\""));
+        bank.items.iter().filter(|item| named(&item.id)).for_each(|item| *counts.entry(&item.topic).or_default() += 1);
+        let title = text.lines().find_map(|line| line.strip_prefix("# ")).unwrap_or(path);
+        // A chapter belongs to the topic that it practises most, and a topic to its fullest chapter.
+        let Some((topic, count)) = counts.into_iter().max_by_key(|(_, count)| *count) else { continue };
+        let best = most.get(topic).map_or(0, |best| best.0);
+        if count > best {
+            most.insert(topic.to_owned(), (count, path.clone(), title.to_owned()));
+        }
+    }
+    most.into_iter().map(|(topic, (_, path, title))| (topic, (path, title))).collect()
+}
+
+/// The topics named, by their names or by those of their chapters, in the order of the course.
+fn chosen(words: &[String], chapters: &BTreeMap<String, (String, String)>) -> Result<Vec<&'static str>> {
+    let words: Vec<&str> = if words.is_empty() { USUAL.to_vec() } else { words.iter().map(String::as_str).collect() };
+    let mut wanted = Vec::new();
+    for word in words.iter().map(|word| word.trim()) {
+        let of_chapter = chapters.iter().find(|(_, (path, _))| path.strip_suffix(".md") == Some(word));
+        let topic = of_chapter.map_or(word, |(topic, _)| topic);
+        if !topics::ALL.iter().any(|known| known.id == topic) {
+            let known = || topics::ALL.iter().map(|topic| topic.id);
+            match nearest(word, known()) {
+                Some(near) => bail!("there is no topic {word:?}; did you mean {near:?}?"),
+                None => bail!("there is no topic {word:?}; there are: {}", known().collect::<Vec<_>>().join(", ")),
+            }
+        }
+        wanted.push(topic);
+    }
+    Ok(topics::ALL.iter().map(|topic| topic.id).filter(|id| wanted.contains(id)).collect())
+}
+
+/// Every file of a module about `topics`.
+fn module(topics: &[&str], chapters: &BTreeMap<String, (String, String)>, plan: &Plan) -> Result<Files> {
+    let own: Vec<&str> = topics.iter().copied().filter(|topic| starter(&item_file(topic)).is_ok()).collect();
+    let list = |names: &mut dyn Iterator<Item = &str>| names.map(|name| format!("{name:?}")).collect::<Vec<_>>();
+    let rows: Vec<_> = topics.iter().map(|topic| format!("[[row]]\ntopic = {topic:?}\ncount = 2\n")).collect();
+    let listed: Vec<_> = (topics.iter())
+        .filter_map(|topic| chapters.get(*topic))
+        .map(|(path, title)| format!("- [{title}]({path})"))
+        .collect();
+    let mut items = starter("scenarios/items/head.toml")?;
+    for topic in &own {
+        items.push_str(&starter(&item_file(topic))?);
+    }
+    items.push_str(&starter("scenarios/items/any.toml")?.replace("@TOPIC@", topics.first().unwrap_or(&"mount")));
+    let practice: Vec<_> = drivecourse_quiz::read_items(&items)
+        .unwrap_or_default()
+        .iter()
+        .map(|item| format!("```practice\nitem = {:?}\n```", item.id))
+        .collect();
+    let fill = |path: &str| -> Result<String> {
+        Ok(starter(path)?
+            .replace("@ITEMS@", &list(&mut topics.iter().copied().chain([SAFE_WORK])).join(", "))
+            .replace("@LIKE@", &plan.family.id)
+            .replace("@ROWS@", &rows.join("\n"))
+            .replace("@CHAPTERS@", &listed.join("\n"))
+            .replace("@PRACTICE@", &practice.join("\n\n")))
+    };
+    let mut made = Files::new();
+    for path in [
+        assets::MANIFEST,
+        "README.md",
+        "book/SUMMARY.md",
+        "book/our-drive.md",
+        "scenarios/families/our-drive.toml",
+        "scenarios/exams/first-check.toml",
+        "scenarios/rosters/first-group.csv",
+    ] {
+        made.insert(path.to_owned(), fill(path)?.into_bytes());
+    }
+    made.insert("scenarios/items/our-items.toml".into(), items.into_bytes());
+    made.insert(format!("scenarios/families/{FAMILY}.csv"), machines(plan).into_bytes());
+    for sort in Sort::ALL {
+        made.insert(format!("schemas/{}.json", sort.name()), crate::schema::text(sort)?.into_bytes());
+    }
+    Ok(made)
+}
+
+fn item_file(topic: &str) -> String {
+    format!("scenarios/items/{topic}.toml")
+}
+
+fn starter(path: &str) -> Result<String> {
+    let file = STARTER.get_file(path).with_context(|| format!("the starter has no {path}"))?;
+    Ok(file.contents_utf8().with_context(|| format!("{path} of the starter is no text"))?.to_owned())
+}
+
+/// A table of machines like those of `plan`, each under an invented number.
+fn machines(plan: &Plan) -> String {
+    let Some(first) = plan.family.pool.first() else { return "machine\n".into() };
+    let mut headings = vec!["machine".to_owned()];
+    headings.extend(first.iter().map(|(id, _)| match id.get().unit(System::Si).symbol {
+        "" => id.get().id.to_owned(),
+        unit => format!("{} [{unit}]", id.get().id),
+    }));
+    let mut out = headings.join(",") + "\n";
+    for (place, row) in plan.family.pool.iter().take(MACHINES).enumerate() {
+        let mut cells = vec![format!("SC-{:02}", place + 1)];
+        cells.extend(row.iter().map(|(id, value)| match id.get().kind {
+            Kind::Choice => amount::choice(id.get(), *value).unwrap_or_default().to_owned(),
+            _ => {
+                // Six figures write the plate's own number without the noise of a change of units.
+                let number = id.get().unit(System::Si).from_base(*value);
+                amount::number(number, drivecourse_machine::Figures::Significant(6))
+                    .replace('\u{202f}', "")
+                    .trim_end_matches(|c| c == '0' && number.fract() != 0.0)
+                    .trim_end_matches('.')
+                    .replace('−', "-")
+            }
+        }));
+        out.push_str(&(cells.join(",") + "\n"));
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_starter_points_at_its_schemas() {
+        for (path, depth) in [
+            ("module.toml", ""),
+            ("scenarios/families/our-drive.toml", "../../"),
+            ("scenarios/items/head.toml", "../../"),
+        ] {
+            let text = starter(path).unwrap();
+            assert!(text.starts_with(&format!("#:schema {depth}schemas/")), "{path}");
+        }
+    }
+}

@@ -1,0 +1,292 @@
+//! Parts of items, as they are written.
+
+use drivecourse_machine::{Face, Known, QuantityId, schema};
+use schemars::JsonSchema;
+use serde::Deserialize;
+use toml::Spanned;
+
+use super::wrong::WrongFile;
+use super::{Ask, PartSpec, Reader};
+use crate::judge::{Call, Finding, Judge};
+
+/// One part of an item: it asks in exactly one way.
+#[derive(Debug, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct PartFile {
+    /// The question, with {machine} and {name.of-a-quantity} filled in.
+    #[schemars(with = "String")]
+    text: Spanned<String>,
+    /// The quantity asked for.
+    #[schemars(with = "Option<schema::QuantityName>")]
+    pub(super) ask: Option<Spanned<String>>,
+    /// What is given and needed.
+    #[serde(default)]
+    #[schemars(with = "Vec<schema::QuantityName>")]
+    pub(super) from: Vec<Spanned<String>>,
+    /// What is shown besides, though not needed.
+    #[serde(default)]
+    #[schemars(with = "Vec<schema::QuantityName>")]
+    also: Vec<Spanned<String>>,
+    /// Methods that the question names; left out, every accepted method is right.
+    #[serde(default)]
+    #[schemars(with = "Vec<schema::RelationName>")]
+    pub(super) by: Vec<Spanned<String>>,
+    /// Wrong turns of your own, besides those that the program knows.
+    #[serde(default)]
+    wrong: Vec<WrongFile>,
+    /// A reading off the face of its instrument.
+    #[schemars(with = "Option<schema::QuantityName>")]
+    read: Option<Spanned<String>>,
+    /// Steps in their right order: they are shown shuffled.
+    #[schemars(with = "Option<Vec<String>>", length(min = 3, max = 12))]
+    order: Option<Spanned<Vec<String>>>,
+    /// Statements of which one is right.
+    #[schemars(with = "Option<Vec<String>>", length(min = 2))]
+    pick: Option<Spanned<Vec<String>>>,
+    /// Number of the right statement, counted from 1.
+    #[schemars(with = "Option<usize>", range(min = 1))]
+    right: Option<Spanned<usize>>,
+    /// Readings from which a fault is told.
+    #[schemars(with = "Option<Vec<schema::QuantityName>>")]
+    diagnose: Option<Spanned<Vec<Spanned<String>>>>,
+    /// Worked out from what is shown, and weighed in the diagnosis too.
+    #[serde(default)]
+    #[schemars(with = "Vec<schema::QuantityName>")]
+    weigh: Vec<Spanned<String>>,
+    /// Faults to choose from.
+    #[serde(default)]
+    among: Vec<String>,
+    /// Numbers of which one is wrong.
+    #[schemars(with = "Option<Vec<schema::QuantityName>>")]
+    odd: Option<Spanned<Vec<Spanned<String>>>>,
+    /// Findings that call for more than acceptance.
+    #[schemars(with = "Option<Vec<FindingFile>>")]
+    decide: Option<Spanned<Vec<FindingFile>>>,
+    /// Asks what decides it, after a decision.
+    #[schemars(with = "Option<bool>")]
+    reason: Option<Spanned<bool>>,
+    /// Why the answer is right: shown afterwards.
+    #[serde(default)]
+    because: String,
+    /// Marks for a right answer; 1 if left out.
+    #[schemars(with = "Option<u32>", range(min = 1, max = 20))]
+    marks: Option<Spanned<u32>>,
+    /// Hints, one at a time, before those that the program gives.
+    #[serde(default)]
+    hints: Vec<String>,
+}
+
+/// A finding, and what it calls for.
+#[derive(Debug, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+struct FindingFile {
+    /// The verdict.
+    #[schemars(with = "schema::QuantityName")]
+    on: Spanned<String>,
+    /// What it comes to.
+    #[schemars(with = "String")]
+    when: Spanned<String>,
+    /// What is done then: adjust or stop.
+    #[schemars(with = "String", extend("enum" = ["adjust", "stop"]))]
+    call: Spanned<String>,
+    /// Why, as a sentence without a full stop.
+    reason: String,
+}
+
+/// The ways of asking, as the key that says so.
+const WAYS: &str = "`ask`, `read`, `order`, `pick`, `diagnose`, `odd`, `decide` and `reason`";
+
+impl Reader {
+    pub(super) fn part(&mut self, part: PartFile, before: &[PartSpec]) -> Option<PartSpec> {
+        self.placeholders(&part.text);
+        let ways = [
+            part.ask.is_some(),
+            part.read.is_some(),
+            part.order.is_some(),
+            part.pick.is_some(),
+            part.diagnose.is_some(),
+            part.odd.is_some(),
+            part.decide.is_some(),
+            part.reason.is_some(),
+        ];
+        if ways.iter().filter(|way| **way).count() != 1 {
+            self.say(part.text.span(), "A part asks in exactly one way.", format!("Give it one of {WAYS}."));
+            return None;
+        }
+        let marks = match part.marks {
+            Some(ref marks) if *marks.get_ref() == 0 || *marks.get_ref() > 20 => {
+                self.say(marks.span(), "A part earns between 1 and 20 marks.", "Write marks = 2, say.");
+                1
+            }
+            Some(ref marks) => *marks.get_ref(),
+            None => 1,
+        };
+        let (text, hints) = (part.text.get_ref().clone(), part.hints.clone());
+        let mut wrong = Vec::new();
+        if part.ask.is_none()
+            && let Some(turn) = part.wrong.first()
+        {
+            self.say(turn.says.span(), "Wrong turns belong to a part with `ask`.", "Take `wrong` out of this part.");
+        }
+        let ask = if part.ask.is_some() {
+            let ask = self.quantity_part(&part)?;
+            wrong = self.wrong_turns(&part.wrong, &ask);
+            ask
+        } else if let Some(name) = &part.read {
+            self.read_part(name)?
+        } else if let Some(order) = part.order {
+            if order.get_ref().len() < 3 || order.get_ref().len() > 12 {
+                self.say(order.span(), "An ordering needs between 3 and 12 steps.", "Add or join steps.");
+                return None;
+            }
+            Ask::Order { steps: order.into_inner(), because: part.because }
+        } else if let Some(pick) = part.pick {
+            let count = pick.get_ref().len();
+            let right = part.right.as_ref().map_or(0, |right| *right.get_ref());
+            if count < 2 || right == 0 || right > count {
+                let span = part.right.map_or(pick.span(), |right| right.span());
+                self.say(
+                    span,
+                    "`right` must be the number of the right statement, counted from 1.",
+                    format!("Write right = 1 to {}.", count.max(2)),
+                );
+                return None;
+            }
+            Ask::Pick { options: pick.into_inner(), right: right - 1, because: part.because }
+        } else {
+            Ask::Judge(self.judge_part(part, before)?)
+        };
+        Some(PartSpec { text, ask, marks, hints, wrong: wrong.into() })
+    }
+
+    fn quantities(&mut self, names: &[Spanned<String>]) -> Option<Vec<QuantityId>> {
+        let before = self.problems.len();
+        let found = names.iter().filter_map(|name| self.quantity(name)).collect();
+        (self.problems.len() == before).then_some(found)
+    }
+
+    fn quantity_part(&mut self, part: &PartFile) -> Option<Ask> {
+        let before = self.problems.len();
+        let name = part.ask.as_ref()?;
+        let quantity = self.quantity(name);
+        let from: Vec<_> = part.from.iter().filter_map(|name| self.quantity(name)).collect();
+        let also: Vec<_> = part.also.iter().filter_map(|name| self.quantity(name)).collect();
+        let by: Vec<_> = part.by.iter().filter_map(|name| self.relation(name)).collect();
+        if self.problems.len() > before {
+            return None;
+        }
+        let quantity = quantity?;
+        if from.contains(&quantity) {
+            self.say(name.span(), "The part asks for what it gives away.", "Take the asked quantity out of `from`.");
+        }
+        Some(Ask::Quantity { asked: quantity, from, also, by })
+    }
+
+    fn read_part(&mut self, name: &Spanned<String>) -> Option<Ask> {
+        let quantity = self.quantity(name)?;
+        match quantity.get().known {
+            Known::Read(instrument) if Face::of(instrument).is_some() => Some(Ask::Read(quantity)),
+            _ => {
+                let faces: Vec<_> = Face::ALL.into_iter().map(|face| face.instrument().name()).collect();
+                self.say(
+                    name.span(),
+                    format!("{} is not read off a face that can be drawn.", name.get_ref()),
+                    format!("Name something that is read with one of these: {}.", faces.join(", ")),
+                );
+                None
+            }
+        }
+    }
+
+    fn judge_part(&mut self, part: PartFile, before: &[PartSpec]) -> Option<Judge> {
+        let also = self.quantities(&part.also);
+        if let Some(names) = part.diagnose {
+            let readings = self.quantities(names.get_ref())?;
+            if let Some(place) =
+                readings.iter().position(|id| !id.get().choices.is_empty() || id.get().known == Known::Worked)
+            {
+                let name = &names.get_ref()[place];
+                self.say(
+                    name.span(),
+                    format!("{} is no reading in numbers.", name.get_ref()),
+                    "A fault is told from readings and plates; leave verdicts to the learner.",
+                );
+                return None;
+            }
+            if readings.len() < 2 {
+                self.say(names.span(), "One reading alone explains nothing.", "Show at least two readings.");
+                return None;
+            }
+            let weigh = self.quantities(&part.weigh)?;
+            return Some(Judge::Diagnose { readings, weigh, also: also?, among: part.among, because: part.because });
+        }
+        if let Some(names) = part.odd {
+            let sheet = self.quantities(names.get_ref())?;
+            if let Some(place) = sheet.iter().position(|id| !id.get().choices.is_empty()) {
+                let name = &names.get_ref()[place];
+                self.say(
+                    name.span(),
+                    format!("{} is no number, so no slip of the pen is in it.", name.get_ref()),
+                    "Move it to `also`.",
+                );
+                return None;
+            }
+            if sheet.len() < 3 || !before.is_empty() {
+                self.say(
+                    names.span(),
+                    "An odd one out is found among at least three numbers, in an item of one part.",
+                    "Add numbers that follow from the others, or make it an item of its own.",
+                );
+                return None;
+            }
+            return Some(Judge::Odd { sheet, also: also?, because: part.because });
+        }
+        if let Some(findings) = part.decide {
+            if findings.get_ref().is_empty() {
+                self.say(findings.span(), "Nothing here decides anything.", "Add at least one finding.");
+                return None;
+            }
+            let from = self.quantities(&part.from);
+            let read: Vec<_> = findings.get_ref().iter().map(|finding| self.finding(finding)).collect();
+            let findings = read.into_iter().collect::<Option<Vec<Finding>>>()?;
+            return Some(Judge::Decide { from: from?, also: also?, findings, because: part.because });
+        }
+        let span = part.reason.as_ref()?.span();
+        match before.last().map(|before| &before.ask) {
+            Some(Ask::Judge(Judge::Decide { .. })) if part.reason.is_some_and(|reason| reason.into_inner()) => {
+                Some(Judge::Reason { because: part.because })
+            }
+            _ => {
+                self.say(
+                    span,
+                    "A reason belongs to the decision in the part before.",
+                    "Write reason = true in the part that follows one with `decide`.",
+                );
+                None
+            }
+        }
+    }
+
+    fn finding(&mut self, file: &FindingFile) -> Option<Finding> {
+        let on = self.quantity(&file.on)?;
+        let when = on.get().choices.iter().position(|choice| choice == file.when.get_ref());
+        let Some(when) = when else {
+            let choices = on.get().choices;
+            let mend = match choices {
+                [] => "Take a verdict.".to_owned(),
+                _ => format!("It may be {}.", choices.join(", ")),
+            };
+            self.say(file.when.span(), format!("{} never is {:?}.", on.get().id, file.when.get_ref()), mend);
+            return None;
+        };
+        let Some(call) = Call::from_word(file.call.get_ref()).filter(|call| *call != Call::Accept) else {
+            self.say(
+                file.call.span(),
+                format!("{:?} is no call.", file.call.get_ref()),
+                "Write adjust or stop; whatever is not named is accepted.",
+            );
+            return None;
+        };
+        Some(Finding { on, when, call, reason: file.reason.clone() })
+    }
+}

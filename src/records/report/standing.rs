@@ -1,0 +1,143 @@
+//! Who is ready, and until when.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use crate::date::Date;
+use crate::error::Error;
+use crate::read::{Filter, PaperRow};
+use crate::store::Store;
+
+/// Whether a person is ready for what an exam is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum State {
+    /// The latest paper passes, and holds.
+    Ready,
+    /// It holds, but lapses soon.
+    Due,
+    /// It passed, and has lapsed.
+    Lapsed,
+    /// The latest paper does not pass.
+    NotPassed,
+    /// No paper was ever handed in.
+    NothingHandedIn,
+}
+
+impl State {
+    /// Whether the person may work alone as far as this exam says.
+    pub fn alone(self) -> bool {
+        matches!(self, Self::Ready | Self::Due)
+    }
+
+    /// In a few words.
+    pub fn says(self) -> &'static str {
+        match self {
+            Self::Ready => "ready",
+            Self::Due => "ready, lapses soon",
+            Self::Lapsed => "lapsed",
+            Self::NotPassed => "not passed",
+            Self::NothingHandedIn => "nothing handed in",
+        }
+    }
+}
+
+/// How one person stands in one exam.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Standing {
+    /// The roster's id.
+    pub person: String,
+    /// Name on the latest paper.
+    pub name: String,
+    /// Group on the latest paper; may be empty.
+    pub group: String,
+    /// Short name of the exam.
+    pub exam: String,
+    /// As a heading.
+    pub title: String,
+    /// The state.
+    pub state: State,
+    /// Whether the person may work alone as far as this exam says.
+    pub alone: bool,
+    /// Day of the latest paper handed in.
+    pub sat: Option<Date>,
+    /// Last day on which a pass holds; nothing where it holds for ever or there is none.
+    pub until: Option<Date>,
+    /// Code of the latest paper.
+    pub code: String,
+    /// Marks of the latest paper as a share.
+    pub share: f64,
+    /// Why, in a sentence.
+    pub says: String,
+}
+
+/// How everyone on `papers` stands on the day `as_of`; a pass that lapses within `within` months is [`State::Due`].
+///
+/// The latest paper that was handed in decides, passed or not; one not handed in decides only where there is no other.
+pub fn standings(papers: &[PaperRow], as_of: Date, within: u32) -> Vec<Standing> {
+    let mut latest: BTreeMap<(&str, &str), &PaperRow> = BTreeMap::new();
+    for paper in papers {
+        let place = latest.entry((&paper.person, &paper.exam.name)).or_insert(paper);
+        // Nothing handed in sorts before every day.
+        if (paper.sat, paper.sitting) >= (place.sat, place.sitting) {
+            *place = paper;
+        }
+    }
+    latest.into_values().map(|paper| standing(paper, as_of, within)).collect()
+}
+
+fn standing(paper: &PaperRow, as_of: Date, within: u32) -> Standing {
+    let until = paper.holds_until();
+    let state = match (paper.sat, paper.passed, until) {
+        (None, ..) => State::NothingHandedIn,
+        (_, false, _) => State::NotPassed,
+        (.., Some(until)) if until < as_of => State::Lapsed,
+        (.., Some(until)) if until <= as_of.plus_months(within) => State::Due,
+        _ => State::Ready,
+    };
+    let says = match (state, until) {
+        (State::Lapsed, Some(until)) => format!("Passed, but that lapsed after {until}: due for a new paper."),
+        (State::Due, Some(until)) => format!("{} It holds until {until}.", paper.says),
+        _ => paper.says.clone(),
+    };
+    Standing {
+        person: paper.person.clone(),
+        name: paper.name.clone(),
+        group: paper.group.clone(),
+        exam: paper.exam.name.clone(),
+        title: paper.exam.title.clone(),
+        state,
+        alone: state.alone(),
+        sat: paper.sat,
+        until,
+        code: paper.code.clone(),
+        share: paper.share,
+        says,
+    }
+}
+
+/// Who is due for a new paper.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct DueReport {
+    /// The day it is drawn up for.
+    pub as_of: Date,
+    /// How many months ahead it looks.
+    pub within: u32,
+    /// Lapsed and soon to lapse, the earliest first.
+    pub due: Vec<Standing>,
+}
+
+impl Store {
+    /// Whose competence has lapsed or lapses within `within` months of `as_of`.
+    ///
+    /// # Errors
+    /// [`Error`].
+    pub fn due(&self, filter: &Filter, as_of: Date, within: u32) -> Result<DueReport, Error> {
+        let papers = self.all_papers(&Filter { until: Some(as_of), ..filter.clone() })?;
+        let mut due = standings(&papers, as_of, within);
+        due.retain(|standing| matches!(standing.state, State::Lapsed | State::Due));
+        due.sort_by(|a, b| (a.until, &a.name, &a.exam).cmp(&(b.until, &b.name, &b.exam)));
+        Ok(DueReport { as_of, within, due })
+    }
+}

@@ -1,0 +1,117 @@
+//! `report`: what the records say, as text, a page to print, CSV and JSON.
+
+use std::io::Write as _;
+
+use anyhow::Result;
+use drivecourse_course::pages::model::Report;
+use drivecourse_records::report::ItemFilter;
+use drivecourse_records::{Date, Filter, Store};
+use serde::Serialize;
+
+use crate::assets::Assets;
+use crate::cli::{self, Only, ReportOf, Reporting};
+use crate::course::pages;
+use crate::files;
+use crate::record::{place, today};
+use crate::terminal::clean;
+use crate::{report_pages as make, report_tables as tables};
+
+pub(crate) fn run(options: &cli::Report) -> Result<()> {
+    match &options.of {
+        ReportOf::Person { id, common } => {
+            let report = store(common)?.person(id, day(common), common.within)?;
+            tell(common, &format!("person-{id}"), make::person(&report)?, &tables::person_csv(&report), &report)
+        }
+        ReportOf::Class { only, common } => {
+            let report = store(common)?.class(&filter(only), day(common), common.within)?;
+            tell(common, "class", make::class(&report)?, &tables::standings_csv(&report.standings), &report)
+        }
+        ReportOf::Items { item, family, only, common } => {
+            let which = ItemFilter { item: item.clone(), family: family.clone() };
+            let filter = Filter { until: Some(day(common)), ..filter(only) };
+            let report = store(common)?.items(&filter, &which)?;
+            tell(common, "items", make::items(&report, day(common))?, &tables::items_csv(&report), &report)
+        }
+        ReportOf::Due { only, common } => {
+            let report = store(common)?.due(&filter(only), day(common), common.within)?;
+            tell(common, "due", make::due(&report), &tables::standings_csv(&report.due), &report)
+        }
+        ReportOf::Answer { code, question, part, common } => {
+            let place = place(code, *question, *part)?;
+            let report = store(common)?.answer(&place)?;
+            let name = format!("answer-{}-{question}{part}", place.code);
+            tell(common, &name, make::answer(&report), &tables::answer_csv(&report), &report)
+        }
+    }
+}
+
+fn store(common: &Reporting) -> Result<Store> {
+    Ok(Store::existing(&common.records)?)
+}
+
+fn day(common: &Reporting) -> Date {
+    common.as_of.unwrap_or_else(today)
+}
+
+fn filter(only: &Only) -> Filter {
+    Filter { group: only.group.clone(), exam: only.exam.clone(), ..Filter::default() }
+}
+
+/// Prints the report, and writes it where that was asked for.
+fn tell(common: &Reporting, name: &str, page: Report, csv: &str, data: &impl Serialize) -> Result<()> {
+    let json = serde_json::to_string_pretty(data)? + "\n";
+    if let Some(out) = &common.out {
+        let html = pages(&Assets::load(common.module.module.as_deref())?)?.render("report.html", &page)?;
+        // Ids of people are plain; a name that came from elsewhere must not lead out of the folder.
+        let name: String =
+            name.chars().map(|c| if c.is_ascii_alphanumeric() || "-_.".contains(c) { c } else { '-' }).collect();
+        for (ending, text) in [("html", html.as_str()), ("csv", csv), ("json", &json)] {
+            files::write(&out.join(format!("{name}.{ending}")), text.as_bytes())?;
+        }
+        eprintln!("drivecourse: written to {}", out.join(format!("{name}.html")).display());
+    }
+    let mut stdout = std::io::stdout().lock();
+    let text = if common.json { json } else { text(&page) };
+    Ok(stdout.write_all(text.as_bytes())?)
+}
+
+/// The page as plain text.
+fn text(page: &Report) -> String {
+    let mut out = format!("{}\n", clean(&page.title));
+    page.about.iter().for_each(|line| out.push_str(&format!("{}\n", clean(line))));
+    if !page.cautions.is_empty() {
+        out.push_str("\nCaution: talk these over before any work on a machine\n");
+        page.cautions.iter().for_each(|line| out.push_str(&format!("  {}\n", clean(line))));
+    }
+    // A chart alone says nothing in plain text.
+    for section in page.sections.iter().filter(|section| !section.lines.is_empty() || !section.rows.is_empty()) {
+        out.push_str(&format!("\n{}\n", clean(&section.heading)));
+        section.lines.iter().for_each(|line| out.push_str(&format!("  {}\n", clean(line))));
+        if !section.rows.is_empty() {
+            table(&mut out, &section.headings, &section.rows);
+        }
+    }
+    out
+}
+
+/// Columns side by side; the last one, which may be long, is left as long as it is.
+fn table(out: &mut String, headings: &[String], rows: &[Vec<String>]) {
+    let lines: Vec<Vec<String>> = std::iter::once(headings)
+        .chain(rows.iter().map(Vec::as_slice))
+        .map(|row| row.iter().map(|cell| clean(cell)).collect())
+        .collect();
+    let columns = headings.len();
+    let width = |column: usize| {
+        lines.iter().filter_map(|line| line.get(column)).map(|cell| cell.chars().count()).max().unwrap_or(0)
+    };
+    let widths: Vec<usize> = (0..columns).map(width).collect();
+    for line in &lines {
+        out.push(' ');
+        for (column, cell) in line.iter().enumerate() {
+            let pad = if column + 1 == columns { 0 } else { widths[column].saturating_sub(cell.chars().count()) };
+            out.push_str(&format!(" {cell}{} ", " ".repeat(pad)));
+        }
+        out.truncate(out.trim_end().len());
+        out.push('\n');
+    }
+}

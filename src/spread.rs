@@ -1,0 +1,253 @@
+//! `look --spread`: how each quantity of a family is spread, as small charts in the terminal and as a page.
+
+use std::fmt::Write as _;
+
+use anyhow::Result;
+use drivecourse_machine::chance::derive;
+use drivecourse_machine::{Case, Figures, Kind, Plan, QuantityId, Registry, System, amount, topics};
+
+use crate::{cli, files};
+
+/// Columns of a chart.
+const BINS: usize = 24;
+/// Heights of a column in the terminal, from nothing to full.
+const BARS: [char; 9] = [' ', '▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'];
+
+pub(crate) fn run(options: &cli::Look, plan: &Plan, machines: u32) -> Result<()> {
+    let system = System::from(options.units);
+    // One machine in a family may be impossible to draw; that is told as a rate, not as an end.
+    let cases: Vec<Case> =
+        (0..u64::from(machines)).filter_map(|machine| plan.draw(derive(options.seed, machine)).ok()).collect();
+    let spreads: Vec<Spread> = Registry::get()
+        .quantities()
+        .filter(|id| plan.determines(*id))
+        .filter_map(|id| Spread::of(id, &cases, system))
+        .collect();
+    if let Some(path) = &options.page {
+        files::write(path, page(plan, cases.len(), &spreads).as_bytes())?;
+    }
+    if options.json {
+        let all: Vec<_> = spreads.iter().map(Spread::json).collect();
+        let all = serde_json::json!({ "family": plan.family.id, "machines": cases.len(), "quantities": all });
+        return files::say(serde_json::to_string_pretty(&all)?);
+    }
+    files::say(text(plan, &cases, &spreads).trim_end())?;
+    if let Some(path) = &options.page {
+        files::say(format!("\nthe same as a page in {}", path.display()))?;
+    }
+    Ok(())
+}
+
+/// How one quantity is spread over the machines.
+struct Spread {
+    id: QuantityId,
+    unit: &'static str,
+    shape: Shape,
+}
+
+enum Shape {
+    /// The same on every machine.
+    Always(String),
+    /// Numbers: how many fall into each column, and what a tenth, half and nine tenths of them stay below.
+    Numbers { counts: Vec<u32>, least: f64, tenth: f64, middle: f64, ninth: f64, most: f64 },
+    /// Choices, each with how many machines have it.
+    Choices(Vec<(String, u32)>),
+}
+
+impl Spread {
+    /// `None` where no machine has a value.
+    fn of(id: QuantityId, cases: &[Case], system: System) -> Option<Self> {
+        let quantity = id.get();
+        let unit = quantity.unit(system);
+        let values = cases.iter().map(|case| case.values[id.index()]).filter(|value| value.is_finite());
+        if quantity.kind == Kind::Choice {
+            let mut counts: Vec<(String, u32)> =
+                quantity.choices.iter().map(|choice| ((*choice).to_owned(), 0)).collect();
+            for value in values {
+                if let Some(count) = counts.get_mut(value as usize) {
+                    count.1 += 1;
+                }
+            }
+            counts.retain(|(_, count)| *count > 0);
+            let shape = match counts.as_slice() {
+                [] => return None,
+                [(only, _)] => Shape::Always(only.clone()),
+                _ => Shape::Choices(counts),
+            };
+            return Some(Self { id, unit: "", shape });
+        }
+        let mut values: Vec<f64> = values.map(|value| unit.from_base(value)).collect();
+        values.sort_by(f64::total_cmp);
+        let (least, most) = (*values.first()?, *values.last()?);
+        if most - least <= 1e-9 * most.abs().max(least.abs()) {
+            return Some(Self { id, unit: unit.symbol, shape: Shape::Always(number(least)) });
+        }
+        let share = |part: f64| values[((values.len() - 1) as f64 * part).round() as usize];
+        let mut counts = vec![0; BINS];
+        for value in &values {
+            let column = ((value - least) / (most - least) * BINS as f64) as usize;
+            counts[column.min(BINS - 1)] += 1;
+        }
+        let (tenth, middle, ninth) = (share(0.1), share(0.5), share(0.9));
+        Some(Self { id, unit: unit.symbol, shape: Shape::Numbers { counts, least, tenth, middle, ninth, most } })
+    }
+
+    fn json(&self) -> serde_json::Value {
+        let shape = match &self.shape {
+            Shape::Always(value) => serde_json::json!({ "always": value }),
+            Shape::Numbers { counts, least, tenth, middle, ninth, most } => serde_json::json!({
+                "least": least, "tenth": tenth, "middle": middle, "nine_tenths": ninth, "most": most, "counts": counts,
+            }),
+            Shape::Choices(counts) => serde_json::json!({
+                "choices": counts.iter().cloned().collect::<std::collections::BTreeMap<_, _>>(),
+            }),
+        };
+        serde_json::json!({ "quantity": self.id.get().id, "unit": self.unit, "spread": shape })
+    }
+
+    /// What stands beside the chart.
+    fn words(&self, machines: usize) -> String {
+        match &self.shape {
+            Shape::Always(value) => format!("always {}", with_unit(value, self.unit)),
+            Shape::Numbers { least, tenth, middle, ninth, most, .. } => format!(
+                "{} … {} ({} … {} … {})",
+                number(*least),
+                with_unit(&number(*most), self.unit),
+                number(*tenth),
+                number(*middle),
+                number(*ninth)
+            ),
+            Shape::Choices(counts) => {
+                let share = |count: u32| f64::from(count) / machines.max(1) as f64 * 100.0;
+                let mut counts = counts.clone();
+                counts.sort_by_key(|(_, count)| core::cmp::Reverse(*count));
+                let words: Vec<_> =
+                    counts.iter().map(|(choice, count)| format!("{choice} {:.0} %", share(*count))).collect();
+                words.join(", ")
+            }
+        }
+    }
+}
+
+fn number(value: f64) -> String {
+    amount::number(value, Figures::Significant(3))
+}
+
+fn with_unit(value: &str, unit: &str) -> String {
+    if unit.is_empty() { value.to_owned() } else { format!("{value} {unit}") }
+}
+
+/// A row of columns, the fullest one as high as the line.
+fn bars(counts: &[u32]) -> String {
+    let most = counts.iter().copied().max().unwrap_or(1).max(1);
+    counts.iter().map(|count| BARS[(*count as usize * (BARS.len() - 1)).div_ceil(most as usize)]).collect()
+}
+
+fn text(plan: &Plan, cases: &[Case], spreads: &[Spread]) -> String {
+    let mut out = String::new();
+    let sound = cases.iter().filter(|case| case.faults.is_empty()).count();
+    let rejected: u32 = cases.iter().map(|case| case.rejected).sum();
+    let _ = writeln!(
+        out,
+        "{}: {} machines, {sound} of them sound, {rejected} rejected on the way",
+        plan.family.name,
+        cases.len()
+    );
+    let _ = writeln!(out, "Each line: least … most (a tenth, half, nine tenths of the machines stay below)");
+    for topic in topics::ALL {
+        let mut of_topic = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).peekable();
+        if of_topic.peek().is_none() {
+            continue;
+        }
+        let _ = writeln!(out, "\n{}", topic.title);
+        for spread in of_topic {
+            let chart = match &spread.shape {
+                Shape::Numbers { counts, .. } => bars(counts),
+                _ => String::new(),
+            };
+            let _ = writeln!(out, "  {:<26} {chart:<BINS$}  {}", spread.id.get().id, spread.words(cases.len()));
+        }
+    }
+    out
+}
+
+/// A page of its own, with a chart for each quantity: no script, no file beside it.
+fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
+    let title = format!("{}: {machines} machines", escape(&plan.family.name));
+    let mut out = format!(
+        "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+         <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>{title}</title>\n\
+         <style>\nbody{{font:16px/1.5 system-ui,sans-serif;max-width:60rem;margin:2rem auto;padding:0 1rem;\
+         color:#111;background:#fff}}\ntable{{border-collapse:collapse;width:100%}}\n\
+         th,td{{text-align:left;padding:.3rem .6rem .3rem 0;border-bottom:1px solid #bbb;vertical-align:middle;\
+         font-weight:normal}}\nsvg{{width:12rem;height:2.5rem;display:block}}\n\
+         @media (prefers-color-scheme:dark){{body{{color:#eee;background:#15171a}}}}\n\
+         @media (max-width:40rem){{th,td{{display:block;border:0;padding:.1rem 0}}tr{{display:block;\
+         border-bottom:1px solid #bbb}}}}\n</style>\n</head>\n<body>\n<h1>{title}</h1>\n\
+         <p>For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay \
+         below.</p>\n"
+    );
+    for topic in topics::ALL {
+        let of_topic: Vec<_> = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).collect();
+        if of_topic.is_empty() {
+            continue;
+        }
+        let _ = writeln!(out, "<h2>{}</h2>\n<table>", escape(topic.title));
+        for spread in of_topic {
+            let quantity = spread.id.get();
+            let words = spread.words(machines);
+            let chart = match &spread.shape {
+                Shape::Numbers { counts, .. } => chart(counts, &words),
+                Shape::Choices(counts) => chart(&counts.iter().map(|(_, count)| *count).collect::<Vec<_>>(), &words),
+                Shape::Always(_) => String::new(),
+            };
+            let _ = writeln!(
+                out,
+                "<tr><th scope=\"row\">{}<br><small>{}</small></th><td>{chart}</td><td>{}</td></tr>",
+                escape(quantity.name),
+                quantity.id,
+                escape(&words)
+            );
+        }
+        out.push_str("</table>\n");
+    }
+    out.push_str("</body>\n</html>\n");
+    out
+}
+
+fn chart(counts: &[u32], words: &str) -> String {
+    let most = f64::from(counts.iter().copied().max().unwrap_or(1).max(1));
+    let width = 192.0 / counts.len().max(1) as f64;
+    let mut out = format!(
+        "<svg viewBox=\"0 0 192 40\" preserveAspectRatio=\"none\" role=\"img\" aria-label=\"{}\">",
+        escape(words)
+    );
+    for (column, count) in counts.iter().enumerate() {
+        let height = f64::from(*count) / most * 38.0;
+        let _ = write!(
+            out,
+            "<rect x=\"{:.2}\" y=\"{:.2}\" width=\"{:.2}\" height=\"{height:.2}\" fill=\"currentColor\"/>",
+            column as f64 * width,
+            40.0 - height,
+            width * 0.9
+        );
+    }
+    out.push_str("</svg>");
+    out
+}
+
+fn escape(text: &str) -> String {
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_fullest_column_is_full_and_an_empty_one_empty() {
+        assert_eq!(bars(&[0, 1, 4, 8]), " ▁▄█");
+        assert_eq!(bars(&[]), "");
+        assert!(chart(&[1, 0, 2], "a < b").contains("aria-label=\"a &lt; b\""));
+    }
+}
