@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 use anyhow::Result;
-use drivecourse_course::book::{self, Built, Options, Units};
+use drivecourse_browser::Bundle;
+use drivecourse_course::book::{self, Built, Live, Options, Units};
 use drivecourse_course::expand::{CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::pages::Pages;
@@ -46,6 +47,14 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
     let pages = pages(assets)?;
     let bank = bank::for_chapters(assets, bank);
     let manifest = bank::manifest(assets).unwrap_or_default();
+    let bundle = Bundle::pack(&bank);
+    let wasm = |name: &str| assets.theme.get(&format!("live/{name}.wasm")).cloned().unwrap_or_default();
+    let live = Live {
+        practice: wasm("practice"),
+        pictures: wasm("pictures"),
+        words: bundle.words().to_owned(),
+        bank: bundle.bank().to_owned(),
+    };
     let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages });
     let or_usual = |own: String, usual: &str| if own.is_empty() { usual.to_owned() } else { own };
     let options = Options {
@@ -53,6 +62,7 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
         description: or_usual(manifest.description, ABOUT),
         units,
         search: true,
+        live: Some(live),
         sources: sources(module),
     };
     let book = book::Assets { chapters: chapters(assets), theme: assets.theme.clone() };

@@ -35,14 +35,14 @@ pub fn root_within(sought: &'static str, low: f64, high: f64, within: f64, f: im
         return Ok(x2);
     }
     if f1.is_nan() || f2.is_nan() || (f1 < 0.0) == (f2 < 0.0) {
-        return Err(Error::NoSolution { sought });
+        return Err(Error::none(sought));
     }
     let mut share = 0.5;
     for _ in 0..400 {
         let x = x1 + share * (x2 - x1);
         let fx = f(x);
         if fx.is_nan() {
-            return Err(Error::NoSolution { sought });
+            return Err(Error::none(sought));
         }
         let (x3, f3);
         if (fx < 0.0) == (f1 < 0.0) {
@@ -100,7 +100,7 @@ mod tests {
 
     #[test]
     fn no_sign_change_is_refused() {
-        assert_eq!(root("root", 2.0, 3.0, |x| x * x - 2.0), Err(Error::NoSolution { sought: "root" }));
+        assert_eq!(root("root", 2.0, 3.0, |x| x * x - 2.0), Err(Error::none("root")));
         assert!(root("root", 0.0, 1.0, |_| f64::NAN).is_err());
     }
 }

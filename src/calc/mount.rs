@@ -68,11 +68,7 @@ pub fn slope(height_change: Length, run: Length) -> Result<Ratio> {
 
 /// Gives a reading back when it is a finite number, an [`Error::OutOfRange`] otherwise.
 fn finite(input: &'static str, reading: Length) -> Result<Length> {
-    if reading.value.is_finite() {
-        Ok(reading)
-    } else {
-        Err(Error::OutOfRange { input, value: reading.value, min: f64::MIN, max: f64::MAX })
-    }
+    if reading.value.is_finite() { Ok(reading) } else { Err(Error::outside(input, reading.value, f64::MIN, f64::MAX)) }
 }
 
 #[cfg(test)]

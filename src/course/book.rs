@@ -7,6 +7,7 @@ mod contents;
 mod error;
 mod finish;
 mod guard;
+mod live;
 mod warnings;
 
 #[cfg(test)]
@@ -24,6 +25,10 @@ use mdbook_preprocessor::{Preprocessor, PreprocessorContext};
 
 pub use error::BuildError;
 pub use guard::{MARKER, check_output};
+pub use live::Live;
+
+/// The theme's script that keeps a course on the reader's device.
+const WORKER: &str = "live/worker.js";
 
 /// The files a book is made of, each under its name with `/` between folders.
 #[derive(Debug, Clone, Default)]
@@ -31,7 +36,8 @@ pub struct Assets {
     /// Chapters and whatever stands beside them (pictures); `SUMMARY.md` lists the chapters in order.
     pub chapters: BTreeMap<String, Vec<u8>>,
     /// Page templates, styles and scripts. `scripts/*.js` and `css/*.css` beyond the four named by the book program
-    /// are added to every page in order of name; everything below `pages/` belongs to [`crate::pages`].
+    /// are added to every page in order of name; everything below `pages/` belongs to
+    /// [`crate::pages`], everything below `live/` to the live cards and the course kept on the device.
     pub theme: BTreeMap<String, Vec<u8>>,
 }
 
@@ -46,6 +52,8 @@ pub struct Options {
     pub units: Units,
     /// Whether readers can search the words of the course; costs an index of about the size of the chapters.
     pub search: bool,
+    /// What makes the practice cards live; without it they stay as they are written.
+    pub live: Option<Live>,
     /// Folders the chapters and the theme were read from, which the output must stay clear of.
     pub sources: Vec<PathBuf>,
 }
@@ -57,6 +65,7 @@ impl Default for Options {
             description: "Checking a newly installed gear reducer with a chain drive".into(),
             units: Units::default(),
             search: true,
+            live: None,
             sources: Vec::new(),
         }
     }
@@ -131,6 +140,13 @@ pub fn build(
     warnings.iter_mut().for_each(|w| *w = error::hide(w, source));
 
     finish::remove_unused(&fresh).map_err(|e| BuildError::file("tidy", &fresh, e))?;
+    if let Some(live) = &options.live {
+        live.write(&fresh).map_err(|e| BuildError::file("write the live parts of", &fresh, e))?;
+    }
+    if let Some(template) = assets.theme.get(WORKER) {
+        live::write_worker(&fresh, &String::from_utf8_lossy(template))
+            .map_err(|e| BuildError::file("write the list of files of", &fresh, e))?;
+    }
     guard::mark(&fresh)?;
     guard::swap(&fresh, &out, staging.path())?;
     Ok(Built { folder: out, chapters, warnings })
@@ -141,7 +157,7 @@ fn write_sources(assets: &Assets, root: &Path) -> Result<(), BuildError> {
     if !assets.chapters.contains_key("SUMMARY.md") {
         return Err(BuildError::NoSummary);
     }
-    let theme = assets.theme.iter().filter(|(name, _)| !name.starts_with("pages/"));
+    let theme = assets.theme.iter().filter(|(name, _)| !name.starts_with("pages/") && !name.starts_with("live/"));
     let stock = finish::STOCK_FILES.iter().filter(|name| !assets.theme.contains_key(**name));
     // The theme folder is the root itself: a script is then called `scripts/look.js` both here and in the output.
     let files = assets
@@ -218,7 +234,10 @@ fn run(
     for preprocessor in preprocessors {
         book.with_preprocessor(Handed(preprocessor));
     }
-    book.with_renderer(finish::Site { units: options.units });
+    book.with_renderer(finish::Site {
+        units: options.units,
+        live: options.live.as_ref().map(Live::addresses).unwrap_or_default(),
+    });
     book.build()?;
     Ok(chapters)
 }

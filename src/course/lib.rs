@@ -3,17 +3,28 @@
 //! * [`book`]: the book program embedded, with guards for the output folder
 //! * [`expand`]: directives in a chapter turned into practice cards, worked examples and reference tables
 //! * [`card`]: what cards and papers share: givens, workings, answers; papers filled from questions
+//! * [`view`]: what a card says of a question, before any markup; [`trusted`]: markup made by our own code
 //! * [`links`]: what chapters refer to, and whether it is there
 //! * [`portray`]: the picture of a case, by name
 //! * [`mod@reference`]: formulas, mistakes, sources and quantities, from the registry
 //! * [`pages`]: the single-file pages: papers, keys, results
 //! * [`figures`]: line drawings of the drive, its feet, shaft, shims and warm-up, drawn from numbers
+//!
+//! Without the feature `book` only what the browser build needs is left: [`figures`], [`portray`] and [`view`].
 
+#[cfg(feature = "book")]
 pub mod book;
+#[cfg(feature = "book")]
 pub mod card;
+#[cfg(feature = "book")]
 pub mod expand;
 pub mod figures;
+#[cfg(feature = "book")]
 pub mod links;
+#[cfg(feature = "book")]
 pub mod pages;
 pub mod portray;
+#[cfg(feature = "book")]
 pub mod reference;
+pub mod trusted;
+pub mod view;

@@ -23,6 +23,8 @@ mod tests;
 
 use core::fmt;
 
+use drivecourse_machine::packed;
+use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Case, Face, Known, QuantityId, Registry, System, amount};
 use drivecourse_quiz::{Part, Question};
@@ -233,6 +235,26 @@ impl Portrait {
             },
             None => Err(PortrayError::UnknownPicture(name.to_owned())),
         }
+    }
+}
+
+packed!(Portrait { id, system, values, view, read });
+
+impl Packed for View {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Machine => 0_u8.pack(out),
+            Self::Solution(known) => (1_u8, known.clone()).pack(out),
+            Self::Question { shown, asked } => (2_u8, (shown.clone(), asked.clone())).pack(out),
+        }
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Some(match u8::unpack(from)? {
+            0 => Self::Machine,
+            1 => Self::Solution(Vec::unpack(from)?),
+            _ => Self::Question { shown: Vec::unpack(from)?, asked: Vec::unpack(from)? },
+        })
     }
 }
 

@@ -10,9 +10,10 @@ use drivecourse_machine::topics::{self, Topic};
 use drivecourse_machine::working::formula_mathml;
 use drivecourse_machine::{Draw, Kind, Linked, Plan, Registry, Role, Source, System, Unit, amount};
 
-use crate::card::{Cards, capital, how_known, source_line, symbol};
+use crate::card::Cards;
 use crate::pages::PageError;
 use crate::pages::model::Trusted;
+use crate::view::{capital, how_known, source_line, symbol};
 
 /// The topic called `id`.
 ///

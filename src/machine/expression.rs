@@ -12,6 +12,8 @@
 use core::ops::Range;
 
 use crate::formula::{Formula, Node};
+use crate::packed;
+use crate::packed::{Packed, Reader as Unpacker};
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry};
 use crate::unit::{Kind, System, Unit};
@@ -29,6 +31,29 @@ enum Gives {
     Choice(f64),
     /// A value of this kind; from a bare number, if a unit is named.
     Value { body: Node, kind: Kind, unit: Option<String> },
+}
+
+packed!(Expression { gives, inputs });
+
+impl Packed for Gives {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Choice(choice) => (0_u8, *choice).pack(out),
+            Self::Value { body, kind, unit } => {
+                (1_u8, *kind).pack(out);
+                unit.pack(out);
+                body.pack(out);
+            }
+        }
+    }
+
+    fn unpack(from: &mut Unpacker<'_>) -> Option<Self> {
+        if u8::unpack(from)? == 0 {
+            return f64::unpack(from).map(Self::Choice);
+        }
+        let (kind, unit) = Packed::unpack(from)?;
+        Some(Self::Value { kind, unit, body: Node::unpack(from)? })
+    }
 }
 
 /// Exponents of length, mass, time, temperature, angle, current, sound level.

@@ -58,6 +58,8 @@ mod table;
 
 use std::sync::Arc;
 
+use crate::packed;
+use crate::packed::{Packed, Reader};
 use crate::registry::QuantityId;
 
 pub(crate) use file::File as FamilyFile;
@@ -222,5 +224,51 @@ impl Family {
     pub(crate) fn place(&self, quantity: QuantityId, fault: Option<&str>) -> Option<core::ops::Range<usize>> {
         let named = |place: &&Place| place.quantity == quantity && place.fault.as_deref() == fault;
         self.places.iter().find(named).map(|place| place.span.clone())
+    }
+}
+
+packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places);
+packed!(Stated { quantity, source, because });
+packed!(Fault { id, name, weight, draws });
+packed!(Limit { quantity, at_least, at_most, because, source, asked } without span);
+
+impl Packed for Draw {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Fixed(value) => (0_u8, *value).pack(out),
+            Self::Between(low, high) => (1_u8, (*low, *high)).pack(out),
+            Self::Choose(choices) => (2_u8, choices.clone()).pack(out),
+            Self::About { middle, spread } => (3_u8, (*middle, *spread)).pack(out),
+            Self::Share { of, low, high } => (4_u8, (*of, (*low, *high))).pack(out),
+        }
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Some(match u8::unpack(from)? {
+            0 => Self::Fixed(f64::unpack(from)?),
+            1 => Self::Between(f64::unpack(from)?, f64::unpack(from)?),
+            2 => Self::Choose(Vec::unpack(from)?),
+            3 => Self::About { middle: f64::unpack(from)?, spread: f64::unpack(from)? },
+            _ => Self::Share { of: Packed::unpack(from)?, low: f64::unpack(from)?, high: f64::unpack(from)? },
+        })
+    }
+}
+
+impl Packed for Asked {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Always => 0,
+            Self::Healthy => 1,
+            Self::Fault(place) => 2 + place,
+        }
+        .pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Some(match usize::unpack(from)? {
+            0 => Self::Always,
+            1 => Self::Healthy,
+            place => Self::Fault(place - 2),
+        })
     }
 }

@@ -18,6 +18,7 @@ mod parse;
 
 use core::fmt;
 
+use crate::packed::{Packed, Reader as Unpacker};
 pub use display::{symbol_mathml, symbol_text};
 
 use crate::unit::Unit;
@@ -44,6 +45,44 @@ pub enum Node {
     Minus(Box<Self>),
     /// A function of its arguments.
     Call(&'static str, Vec<Self>),
+}
+
+impl Packed for Node {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Number(value, written) => (0_u8, (*value, written.clone())).pack(out),
+            Self::Name(name, unit) => (1_u8, (name.clone(), unit.clone())).pack(out),
+            Self::Join(op, a, b) => {
+                (2_u8, u32::from(*op)).pack(out);
+                a.pack(out);
+                b.pack(out);
+            }
+            Self::Minus(inner) => {
+                3_u8.pack(out);
+                inner.pack(out);
+            }
+            Self::Call(function, args) => {
+                (4_u8, (*function).to_owned()).pack(out);
+                args.pack(out);
+            }
+        }
+    }
+
+    fn unpack(from: &mut Unpacker<'_>) -> Option<Self> {
+        Some(match u8::unpack(from)? {
+            0 => Self::Number(f64::unpack(from)?, String::unpack(from)?),
+            1 => Self::Name(String::unpack(from)?, Option::unpack(from)?),
+            2 => {
+                let op = char::from_u32(u32::unpack(from)?)?;
+                Self::Join(op, Box::new(Self::unpack(from)?), Box::new(Self::unpack(from)?))
+            }
+            3 => Self::Minus(Box::new(Self::unpack(from)?)),
+            _ => {
+                let name = String::unpack(from)?;
+                Self::Call(parse::FUNCTIONS.into_iter().find(|function| *function == name)?, Vec::unpack(from)?)
+            }
+        })
+    }
 }
 
 /// Why a formula cannot be read.

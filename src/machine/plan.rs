@@ -7,7 +7,7 @@ use crate::chance::{Stream, derive};
 use crate::family::{Asked, Draw, Family};
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
-use crate::relation::{Eval, Given, Role};
+use crate::relation::{Eval, Given, Role, outcome};
 use crate::unit::{Kind, System};
 
 /// How often a machine is drawn again before the family is called impossible.
@@ -55,7 +55,7 @@ impl fmt::Display for CannotDraw {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(
             f,
-            "No machine of the family {:?} could be drawn in {MOST_ATTEMPTS} attempts. {}",
+            "No machine of the family \"{}\" could be drawn in {MOST_ATTEMPTS} attempts. {}",
             self.family, self.because
         )
     }
@@ -154,7 +154,7 @@ impl Plan {
                     problems.push(placed(
                         family.place(*id, Some(&fault.id)),
                         format!(
-                            "The fault {:?} changes {}, which the family itself does not draw.",
+                            "The fault \"{}\" changes {}, which the family itself does not draw.",
                             fault.id,
                             id.get().id
                         ),
@@ -359,7 +359,7 @@ impl Plan {
         }
         for step in &self.steps {
             let at = &self.at[step.from as usize..step.to as usize];
-            values[usize::from(step.gives)] = (step.eval)(&Given { values, at }).map_err(|_| None)?;
+            values[usize::from(step.gives)] = outcome((step.eval)(&Given { values, at })).map_err(|_| None)?;
         }
         for (index, limit) in self.family.limits.iter().enumerate() {
             let asked = match limit.asked {

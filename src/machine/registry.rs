@@ -6,9 +6,9 @@ use std::sync::OnceLock;
 use crate::formula::Formula;
 use crate::instrument::Figures;
 use crate::quantity::{Known, Quantity};
-use crate::relation::{Given, Relation, Role, WrongTurn};
-use crate::topics;
+use crate::relation::{Given, Role, Whole as Relation, WrongTurn, outcome};
 use crate::unit::{Kind, System, Unit};
+use crate::words;
 
 /// Place of a quantity in the registry and in the values of every case.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -73,7 +73,7 @@ impl Linked {
     /// The calculation's own.
     #[inline]
     pub fn eval(&self, values: &[f64]) -> Result<f64, drivecourse_calc::Error> {
-        (self.relation.eval)(&Given { values, at: &self.at })
+        outcome((self.relation.eval)(&Given { values, at: &self.at }))
     }
 
     /// What the `turn`-th wrong turn gives, if everything it needs is known and it gives a number.
@@ -82,7 +82,7 @@ impl Linked {
         if at.iter().any(|&at| values[usize::from(at)].is_nan()) {
             return None;
         }
-        (self.relation.turns[turn].eval)(&Given { values, at }).ok().filter(|value| value.is_finite())
+        outcome((self.relation.turns[turn].eval)(&Given { values, at })).ok().filter(|value| value.is_finite())
     }
 
     /// Its inputs.
@@ -185,7 +185,7 @@ impl Registry {
     }
 
     fn link() -> Self {
-        let quantities: Vec<_> = topics::ALL.iter().flat_map(|topic| topic.quantities).collect();
+        let quantities = words::quantities();
         let mut by_name = BTreeMap::new();
         for (index, quantity) in quantities.iter().enumerate() {
             let id = QuantityId(u16::try_from(index).expect("far fewer than 65 536 quantities"));
@@ -197,7 +197,7 @@ impl Registry {
             id.0
         };
         let mut relations = Vec::new();
-        for relation in topics::ALL.iter().flat_map(|topic| (topic.relations)()) {
+        for relation in words::relations() {
             let id = RelationId(u16::try_from(relations.len()).expect("far fewer than 65 536 relations"));
             let at: Vec<u16> = relation.args.iter().map(|arg| place(arg.quantity, arg.kind, relation.id)).collect();
             let turns_at = (relation.turns.iter())
@@ -336,6 +336,7 @@ pub(crate) fn askable(relation: &Relation) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::topics;
 
     #[test]
     fn the_registry_is_sound() {

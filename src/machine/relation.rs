@@ -2,9 +2,60 @@
 
 use drivecourse_calc::Error;
 
-use crate::source::Source;
 use crate::typed::Typed;
 use crate::unit::Kind;
+
+/// How an entry says what it is used for, in either build.
+macro_rules! uses {
+    () => {
+        /// Preferred less than others that give the same quantity.
+        #[must_use]
+        pub const fn rank(mut self, rank: u8) -> Self {
+            self.rank = rank;
+            self
+        }
+
+        /// Makes cases only.
+        #[must_use]
+        pub const fn model(mut self) -> Self {
+            self.role = Role::Model;
+            self
+        }
+
+        /// Asks and answers only.
+        #[must_use]
+        pub const fn question(mut self) -> Self {
+            self.role = Role::Question;
+            self
+        }
+
+        /// Runs against the usual direction; asks and answers only.
+        #[must_use]
+        pub const fn inverse(mut self) -> Self {
+            self.inverse = true;
+            self.role = Role::Question;
+            self
+        }
+
+        /// Needs a table.
+        #[must_use]
+        pub const fn lookup(mut self) -> Self {
+            self.lookup = true;
+            self
+        }
+    };
+}
+
+#[cfg(wordless)]
+mod bare;
+mod whole;
+
+#[cfg(wordless)]
+pub use bare::Relation;
+#[cfg(not(wordless))]
+pub use whole::Relation;
+/// An entry with its words, in either build.
+pub use whole::Relation as Whole;
 
 /// The inputs of a relation: the numbers of a case, and where in them each input stands.
 #[derive(Debug, Clone, Copy)]
@@ -19,12 +70,59 @@ impl Given<'_> {
     /// The `index`-th input, typed.
     #[inline]
     pub fn get<T: Typed>(&self, index: usize) -> T {
-        T::from_base(self.values[usize::from(self.at[index])])
+        T::from_base(self.number(index))
+    }
+
+    // Fast natively; small in the browser, where a thousand calculations ask for their inputs.
+    #[cfg_attr(not(wordless), inline)]
+    #[cfg_attr(wordless, inline(never))]
+    fn number(&self, index: usize) -> f64 {
+        // Every input has its place; this says so without a panic, so that an input that is not used costs nothing.
+        let place = self.at.get(index).copied().unwrap_or(u16::MAX);
+        self.values.get(usize::from(place)).copied().unwrap_or(f64::NAN)
     }
 }
 
-/// Works out one number from the inputs.
-pub type Eval = fn(&Given<'_>) -> Result<f64, Error>;
+/// Works out one number from the inputs; [`outcome`] reads what it gives.
+pub type Eval = fn(&Given<'_>) -> Worked;
+
+/// What a calculation gives.
+#[cfg(not(wordless))]
+pub type Worked = Result<f64, Error>;
+/// What a calculation gives: in the browser build, which never says why there is no result, NaN stands for none.
+#[cfg(wordless)]
+pub type Worked = f64;
+
+/// The result of a calculation.
+///
+/// # Errors
+/// The calculation's own.
+#[cfg(not(wordless))]
+#[inline]
+pub fn outcome(worked: Worked) -> Result<f64, Error> {
+    worked
+}
+
+/// The result of a calculation.
+///
+/// # Errors
+/// Where there is none.
+#[cfg(wordless)]
+pub fn outcome(worked: Worked) -> Result<f64, Error> {
+    if worked.is_nan() { Err(Error::NoSolution) } else { Ok(worked) }
+}
+
+#[cfg(not(wordless))]
+#[inline]
+pub(crate) fn worked(result: Result<f64, Error>) -> Worked {
+    result
+}
+
+#[cfg(wordless)]
+#[inline]
+pub(crate) fn worked(result: Result<f64, Error>) -> Worked {
+    result.unwrap_or(f64::NAN)
+}
 
 /// One input of a relation.
 #[derive(Debug, Clone, Copy)]
@@ -50,42 +148,6 @@ pub struct WrongTurn {
     pub says: &'static str,
 }
 
-/// One quantity from others: calculation, formula, limits, source and wrong turns.
-#[derive(Debug, Clone, Copy)]
-pub struct Relation {
-    /// Id of what it gives and a word for the method, joined by `/`.
-    pub id: &'static str,
-    /// What it does, as a heading.
-    pub title: &'static str,
-    /// Which quantity it gives.
-    pub gives: &'static str,
-    /// Kind its result's type stands for.
-    pub kind: Kind,
-    /// What it is worked out from.
-    pub args: &'static [Arg],
-    /// The calculation.
-    pub eval: Eval,
-    /// Formulas as people use them, in the language of [`crate::formula`]: one for both systems of
-    /// units, or SI first and US customary second. Empty when it is a method and no formula.
-    pub formula: &'static [&'static str],
-    /// The method in words, or what to mind; may be empty.
-    pub method: &'static str,
-    /// Where it holds and what is allowed; may be empty.
-    pub limits: &'static str,
-    /// Where it comes from.
-    pub source: Source,
-    /// How it goes wrong.
-    pub turns: &'static [WrongTurn],
-    /// Lower is preferred where several relations give the same quantity.
-    pub rank: u8,
-    /// What it is used for.
-    pub role: Role,
-    /// Whether a table is looked up on the way.
-    pub lookup: bool,
-    /// Whether it runs against the usual direction (centres from a chain length).
-    pub inverse: bool,
-}
-
 /// What a relation is used for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Role {
@@ -97,68 +159,12 @@ pub enum Role {
     Question,
 }
 
-impl Relation {
-    /// Preferred less than others that give the same quantity.
-    #[must_use]
-    pub const fn rank(mut self, rank: u8) -> Self {
-        self.rank = rank;
-        self
-    }
-
-    /// Makes cases only.
-    #[must_use]
-    pub const fn model(mut self) -> Self {
-        self.role = Role::Model;
-        self
-    }
-
-    /// Asks and answers only.
-    #[must_use]
-    pub const fn question(mut self) -> Self {
-        self.role = Role::Question;
-        self
-    }
-
-    /// Runs against the usual direction; asks and answers only.
-    #[must_use]
-    pub const fn inverse(mut self) -> Self {
-        self.inverse = true;
-        self.role = Role::Question;
-        self
-    }
-
-    /// Needs a table.
-    #[must_use]
-    pub const fn lookup(mut self) -> Self {
-        self.lookup = true;
-        self
-    }
-
-    /// The method in words, or what to mind.
-    #[must_use]
-    pub const fn method(mut self, method: &'static str) -> Self {
-        self.method = method;
-        self
-    }
-
-    /// Where it holds and what is allowed.
-    #[must_use]
-    pub const fn limits(mut self, limits: &'static str) -> Self {
-        self.limits = limits;
-        self
-    }
-
-    /// The part of the id before the first dot: the topic in whose file it stands.
-    pub fn topic(&self) -> &'static str {
-        self.id.split('.').next().unwrap_or(self.id)
-    }
-}
-
 /// Writes one [`Relation`]: see any file in `topics`.
 ///
 /// The inputs are named and typed once; the calculation and every wrong turn are ordinary
 /// expressions over those names, returning the typed result or a `Result` of it. A wrong turn may
 /// ask for further quantities after `with`.
+#[cfg(not(wordless))]
 macro_rules! relation {
     (
         $id:literal: $title:literal,
@@ -193,7 +199,31 @@ macro_rules! relation {
     };
 }
 
+/// The same entry without its words.
+#[cfg(wordless)]
+macro_rules! relation {
+    (
+        $id:literal: $title:literal,
+        $gives:literal: $out:ty = $calc:expr,
+        from $from:tt,
+        formula [$($formula:literal),* $(,)?],
+        source $source:expr,
+        turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
+    ) => {
+        $crate::relation::Relation {
+            kind: <$out as $crate::typed::Typed>::KIND,
+            eval: $crate::relation::eval!($out, $from, [], $calc),
+            turns: &[$($crate::relation::eval!($out, $from, [$($with)?], $wrong)),*],
+            rank: 0,
+            role: $crate::relation::Role::Both,
+            lookup: false,
+            inverse: false,
+        }
+    };
+}
+
 /// The list of [`Arg`]s of a braced list of inputs; none for nothing.
+#[cfg(not(wordless))]
 macro_rules! args {
     () => { &[] };
     ({ $($name:ident: $type:ty = $quantity:literal),* $(,)? }) => {
@@ -214,14 +244,20 @@ macro_rules! eval {
         [{ $($xname:ident: $xtype:ty = $xquantity:literal),* $(,)? }],
         $calc:expr
     ) => {{
+        #[inline(always)]
         #[allow(unused_variables, unused_mut, unused_assignments, non_snake_case)]
-        fn eval(given: &$crate::relation::Given<'_>) -> Result<f64, drivecourse_calc::Error> {
+        fn result(given: &$crate::relation::Given<'_>) -> Result<f64, drivecourse_calc::Error> {
             let mut index = 0;
             $(let $name: $type = given.get(index); index += 1;)*
             $(let $xname: $xtype = given.get(index); index += 1;)*
             $crate::typed::Answer::<$out>::number($calc)
         }
+        fn eval(given: &$crate::relation::Given<'_>) -> $crate::relation::Worked {
+            $crate::relation::worked(result(given))
+        }
         eval
     }};
 }
-pub(crate) use {args, eval, relation};
+#[cfg(not(wordless))]
+pub(crate) use args;
+pub(crate) use {eval, relation};

@@ -32,7 +32,9 @@ pub struct Topic {
 }
 
 /// Every topic, in the order a learner meets them.
-pub static ALL: &[Topic] = &[
+pub static ALL: &[Topic] = LIST;
+
+const LIST: &[Topic] = &[
     Topic { id: "mount", title: "Mounting and soft foot", quantities: mount::QUANTITIES, relations: mount::relations },
     Topic { id: "oil", title: "Oil, level and breather", quantities: oil::QUANTITIES, relations: oil::relations },
     Topic { id: "drive", title: "The drive train", quantities: drive::QUANTITIES, relations: drive::relations },
@@ -56,3 +58,32 @@ pub static ALL: &[Topic] = &[
         relations: follow_up::relations,
     },
 ];
+
+/// Every relation, in the order of the topics.
+pub fn relations() -> Vec<&'static Relation> {
+    // Apart from the list itself, so that the browser build can leave the quantities' words out.
+    const RELATIONS: [fn() -> &'static [Relation]; LIST.len()] = {
+        let mut all = [LIST[0].relations; LIST.len()];
+        let mut place = 0;
+        while place < LIST.len() {
+            all[place] = LIST[place].relations;
+            place += 1;
+        }
+        all
+    };
+    RELATIONS.iter().flat_map(|relations| relations()).collect()
+}
+
+/// Id and heading of every topic.
+pub fn titles() -> impl Iterator<Item = (&'static str, &'static str)> {
+    const TITLES: [(&str, &str); LIST.len()] = {
+        let mut all = [("", ""); LIST.len()];
+        let mut place = 0;
+        while place < LIST.len() {
+            all[place] = (LIST[place].id, LIST[place].title);
+            place += 1;
+        }
+        all
+    };
+    TITLES.into_iter()
+}

@@ -60,6 +60,8 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use drivecourse_machine::amount::{self, Wanted};
+use drivecourse_machine::packed;
+use drivecourse_machine::packed::{Packed, Reader as Unpacker};
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, read_toml, schema, topics};
 use schemars::JsonSchema;
@@ -263,6 +265,48 @@ impl Item {
     /// What it is worth.
     pub fn marks(&self) -> u32 {
         self.parts.iter().map(|part| part.marks).sum()
+    }
+}
+
+packed!(Item { id, topic, skill, title, text, figure, safety, families, faults, when, parts } without span, named);
+packed!(When { quantity, at_least, at_most });
+packed!(PartSpec { text, ask, marks, hints, wrong });
+
+impl Packed for Ask {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Quantity { asked, from, also, by } => {
+                (0_u8, (*asked, (from.clone(), (also.clone(), by.clone())))).pack(out);
+            }
+            Self::Order { steps, because } => (1_u8, (steps.clone(), because.clone())).pack(out),
+            Self::Pick { options, right, because } => {
+                (2_u8, (options.clone(), (*right, because.clone()))).pack(out);
+            }
+            Self::Read(asked) => (3_u8, *asked).pack(out),
+            Self::Judge(judge) => {
+                4_u8.pack(out);
+                judge.pack(out);
+            }
+        }
+    }
+
+    fn unpack(from: &mut Unpacker<'_>) -> Option<Self> {
+        Some(match u8::unpack(from)? {
+            0 => {
+                let (asked, (from, (also, by))) = Packed::unpack(from)?;
+                Self::Quantity { asked, from, also, by }
+            }
+            1 => {
+                let (steps, because) = Packed::unpack(from)?;
+                Self::Order { steps, because }
+            }
+            3 => Self::Read(Packed::unpack(from)?),
+            4 => Self::Judge(Packed::unpack(from)?),
+            _ => {
+                let (options, (right, because)) = Packed::unpack(from)?;
+                Self::Pick { options, right, because }
+            }
+        })
     }
 }
 

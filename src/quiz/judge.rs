@@ -14,6 +14,8 @@ pub(crate) mod odd;
 mod tests;
 
 use drivecourse_machine::chance::Stream;
+use drivecourse_machine::packed;
+use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::{NoPath, Path, PathChoice, Plan, QuantityId};
 
 use crate::question::{Body, Question};
@@ -116,6 +118,60 @@ pub struct Finding {
     pub call: Call,
     /// Why, as a sentence without its full stop.
     pub reason: String,
+}
+
+packed!(Finding { on, when, call, reason });
+
+impl Packed for Call {
+    fn pack(&self, out: &mut String) {
+        (*self as u8).pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Self::ALL.get(usize::unpack(from)?).copied()
+    }
+}
+
+impl Packed for Judge {
+    fn pack(&self, out: &mut String) {
+        let because = match self {
+            Self::Diagnose { readings, weigh, also, among, because } => {
+                (0_u8, (readings.clone(), (weigh.clone(), (also.clone(), among.clone())))).pack(out);
+                because
+            }
+            Self::Odd { sheet, also, because } => {
+                (1_u8, (sheet.clone(), also.clone())).pack(out);
+                because
+            }
+            Self::Decide { from, also, findings, because } => {
+                (2_u8, (from.clone(), (also.clone(), findings.clone()))).pack(out);
+                because
+            }
+            Self::Reason { because } => {
+                3_u8.pack(out);
+                because
+            }
+        };
+        because.pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Some(match u8::unpack(from)? {
+            0 => {
+                let ((readings, weigh), ((also, among), because)) = Packed::unpack(from)?;
+                Self::Diagnose { readings, weigh, also, among, because }
+            }
+            1 => {
+                let ((sheet, also), because) = Packed::unpack(from)?;
+                Self::Odd { sheet, also, because }
+            }
+            2 => {
+                let ((from, also), (findings, because)) = Packed::unpack(from)?;
+                Self::Decide { from, also, findings, because }
+            }
+            _ => Self::Reason { because: Packed::unpack(from)? },
+        })
+    }
 }
 
 /// A judgement made ready for one family.

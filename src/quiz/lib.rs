@@ -7,6 +7,7 @@
 //! * [`judge`]: faults told from readings, the odd one out, accept, adjust or stop
 //! * [`mark()`]: what a written answer earns, what went wrong, carried errors
 //! * [`marking`]: how an exam is marked: near misses, figures, units, method
+//! * [`progress`]: how sure it is that a skill sits, and when it should come back
 //! * [`simulate`]: apprentices with habits, for the demonstration and the tests
 //! * [`blueprint`], [`roster`]: what a paper is made of, and for whom
 //! * [`seal`], [`code`]: where a paper's chance comes from, and what a paper is called
@@ -26,6 +27,7 @@ pub mod mark;
 pub mod marking;
 pub mod paper;
 pub mod predict;
+pub mod progress;
 pub mod question;
 pub mod response;
 pub mod roster;

@@ -114,6 +114,18 @@ pub fn read(part: &Part, question: &Question, text: &str, marking: &Marking) -> 
     Ok(Some(answer))
 }
 
+/// How an answer was understood: `11.1 mm`, `B A C`, the statement itself.
+pub fn read_as(part: &Part, answer: &Answer) -> String {
+    match (answer, &part.body) {
+        (Answer::Value { read_as, .. }, _) => read_as.clone(),
+        (Answer::Order(given), _) => {
+            given.iter().map(|place| crate::letter(*place).to_string()).collect::<Vec<_>>().join(" ")
+        }
+        (Answer::Pick(given), Body::Pick { shown, .. }) => shown.get(*given).cloned().unwrap_or_default(),
+        (Answer::Pick(_), _) => String::new(),
+    }
+}
+
 /// `C: statement`, as the key itself is written; nothing where letter and statement disagree.
 fn lettered(text: &str, options: &[&str]) -> Option<usize> {
     let (letter, statement) = text.split_once(':')?;
@@ -213,13 +225,15 @@ fn mark_part(
             (mark(Verdict::Wrong, 0, read_as, causes, says), value)
         }
         (Answer::Order(given), Body::Order { right, .. }) => {
-            let read_as: Vec<String> = given.iter().map(|place| crate::letter(*place).to_string()).collect();
             let verdict = if given == right { Verdict::Right } else { Verdict::Wrong };
             let says = if given == right { explain::right(text) } else { explain::wrong_order(part, given) };
-            (mark(verdict, if given == right { part.marks } else { 0 }, &read_as.join(" "), Vec::new(), says), None)
+            (
+                mark(verdict, if given == right { part.marks } else { 0 }, &read_as(part, &answer), Vec::new(), says),
+                None,
+            )
         }
         (Answer::Pick(given), Body::Pick { shown, right, .. }) if given == right => {
-            (mark(Verdict::Right, part.marks, &shown[*given], Vec::new(), explain::right(text)), None)
+            (mark(Verdict::Right, part.marks, &read_as(part, &answer), Vec::new(), explain::right(text)), None)
         }
         (Answer::Pick(given), Body::Pick { shown, grave, against, because, .. }) => {
             let says = explain::wrong_pick(against.get(*given).filter(|says| !says.is_empty()).unwrap_or(because));

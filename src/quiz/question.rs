@@ -116,7 +116,7 @@ pub(crate) fn keys(
                 keys.push(Key { path: path.clone(), value, tolerance, values });
             }
             Ok(_) if keys.is_empty() => {
-                return Err(drivecourse_calc::Error::NoSolution { sought: "answer" });
+                return Err(drivecourse_calc::Error::none("answer"));
             }
             Err((_, error)) if keys.is_empty() => return Err(error),
             _ => {}

@@ -201,7 +201,7 @@ impl<'a> Setting<'a> {
             carried: Vec::new(),
             own: spec.wrong.clone(),
             marks: spec.marks,
-            difficulty: 1.0,
+            difficulty: PICK_DIFFICULTY,
             body: Body::Order { shown: Vec::new(), right: Vec::new(), because: String::new() },
         };
         match &spec.ask {
@@ -250,7 +250,7 @@ impl<'a> Setting<'a> {
                 let right = (0..steps.len())
                     .map(|step| places.iter().position(|place| *place == step).unwrap_or(step))
                     .collect();
-                part.difficulty = 0.5 * steps.len() as f64;
+                part.difficulty = order_difficulty(steps);
                 part.body = Body::Order { shown, right, because: because.clone() };
             }
             Ask::Pick { options, right, because } => {
@@ -368,6 +368,29 @@ fn faults(item: &Item, plan: &Plan) -> Result<Vec<Option<Vec<usize>>>, Unsettled
         })
         .collect();
     if sets.is_empty() { Err(Unsettled::NoFault) } else { Ok(sets) }
+}
+
+/// How hard an item is whatever the machine, as far as its own givens determine its answers: for putting items in order.
+pub fn difficulty_of(item: &Item) -> Option<f64> {
+    let part = |part: &PartSpec| match &part.ask {
+        Ask::Quantity { asked, from, by, .. } => {
+            let choice = PathChoice { by: by.clone(), ..PathChoice::default() };
+            Path::find(from, *asked, &choice).ok().map(|path| difficulty(&path, System::Si))
+        }
+        Ask::Order { steps, .. } => Some(order_difficulty(steps)),
+        Ask::Pick { .. } | Ask::Read(_) => Some(PICK_DIFFICULTY),
+        // How many statements are offered depends on the machine; what there is to look at does not.
+        Ask::Judge(judge) => Some(1.0 + 0.5 * judge.shown().count() as f64),
+    };
+    item.parts.iter().map(part).sum()
+}
+
+/// Difficulty of choosing among statements.
+const PICK_DIFFICULTY: f64 = 1.0;
+
+/// Difficulty of putting steps in order.
+fn order_difficulty(steps: &[String]) -> f64 {
+    0.5 * steps.len() as f64
 }
 
 /// Steps, and besides them half a point for each change of unit and one for each table or inverse step.

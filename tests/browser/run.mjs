@@ -12,6 +12,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import { course, papers } from "./check.mjs";
+import { live } from "./live.mjs";
 import { Report } from "./report.mjs";
 import { onScreen } from "./screen.mjs";
 
@@ -47,6 +48,7 @@ try {
     args: ["--no-sandbox", "--disable-gpu", "--no-first-run"],
   });
   await course(browser, path.join(folder, "course"), report);
+  await live(browser, path.join(folder, "course"), report);
   await papers(browser, path.join(folder, "exam"), report);
   await onScreen(browser, path.join(folder, "exam"), program, report);
 } finally {

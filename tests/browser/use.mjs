@@ -166,8 +166,8 @@ export const search = async (browser, folder, check) => {
   await context.close();
 };
 
-/** The same pages from a web server on this machine: nothing missing, every link of the contents there. */
-export const served = async (browser, folder, check) => {
+/** A web server on this machine for the files in `folder`; `missing` names what was asked for and is not there. */
+export const host = async (folder) => {
   const missing = [];
   const server = http.createServer((request, response) => {
     const file = path.join(folder, path.normalize(decodeURIComponent(new URL(request.url, "http://x").pathname)));
@@ -176,11 +176,20 @@ export const served = async (browser, folder, check) => {
       response.writeHead(404).end();
       return;
     }
-    response.writeHead(200, { "content-type": TYPES[path.extname(file)] ?? "application/octet-stream" });
+    response.writeHead(200, { "content-type": TYPES[path.extname(file)] ?? "application/octet-stream", "cache-control": "no-cache" });
     fs.createReadStream(file).pipe(response);
   });
   await new Promise((ready) => server.listen(0, "127.0.0.1", ready));
-  const home = `http://127.0.0.1:${server.address().port}/`;
+  const close = () => {
+    server.close();
+    server.closeAllConnections();
+  };
+  return { home: `http://127.0.0.1:${server.address().port}/`, missing, close };
+};
+
+/** The same pages from a web server on this machine: nothing missing, every link of the contents there. */
+export const served = async (browser, folder, check) => {
+  const { home, missing, close } = await host(folder);
   try {
     const context = await look(browser, "light", 1280);
     const page = await open(context, `${home}index.html`, check, "index.html");
@@ -194,7 +203,6 @@ export const served = async (browser, folder, check) => {
     page.quiet();
     await context.close();
   } finally {
-    server.close();
-    server.closeAllConnections();
+    close();
   }
 };

@@ -112,7 +112,7 @@ pub fn design_power(power: Power, service: Ratio, strands: Ratio, tooth: Ratio) 
 /// [`Error::NoSolution`] for a number of strands that the table does not list.
 pub fn strand_factor(strands: u32) -> Result<Ratio> {
     let listed = STRAND_FACTORS.iter().find(|(n, _)| *n == strands);
-    listed.map(|&(_, k)| plain(k)).ok_or(Error::NoSolution { sought: "strand factor" })
+    listed.map(|&(_, k)| plain(k)).ok_or(Error::none("strand factor"))
 }
 
 /// Power that the link plates of one strand bear.
@@ -217,7 +217,7 @@ pub fn lubrication(pitch: Length, velocity: Velocity) -> Result<Lubrication> {
     let p = within("chain pitch", pitch.value, f64::MIN_POSITIVE, largest * INCH * (1.0 + 1e-9))? / INCH;
     let v = not_negative("chain speed", velocity.value)? * 60.0 / (12.0 * INCH);
     let row = LUBRICATION_SPEEDS.iter().find(|(row, _, _)| p <= row * (1.0 + 1e-9));
-    let &(_, manual, bath) = row.ok_or(Error::NoSolution { sought: "lubrication" })?;
+    let &(_, manual, bath) = row.ok_or(Error::none("lubrication"))?;
     Ok(match v {
         v if v <= manual => Lubrication::ManualOrDrip,
         v if v <= bath => Lubrication::Bath,

@@ -115,7 +115,7 @@ fn builds() {
 #[test]
 fn strand_factors() {
     assert_relative_eq!(strand_factor(8).unwrap().value, 6.0);
-    assert_eq!(strand_factor(7), Err(Error::NoSolution { sought: "strand factor" }));
+    assert_eq!(strand_factor(7), Err(Error::none("strand factor")));
     assert!(strand_factor(0).is_err());
 }
 

@@ -262,7 +262,7 @@ pub fn wrap_large(centres: Length, d1: Length, d2: Length) -> Result<Angle> {
 }
 
 fn too_short() -> Error {
-    Error::NoSolution { sought: "centre distance" }
+    Error::none("centre distance")
 }
 
 /// C/p, refused when the pitch circles would touch.

@@ -103,7 +103,7 @@ pub fn excess_in_span(links: u32, worn_pitch: Length, loop_length: Length) -> Re
     let needed = positive_length("loop length", loop_length)?;
     let excess = chain - needed;
     if excess < -TAUT * needed {
-        return Err(Error::OutOfRange { input: "loop length", value: needed, min: 0.0, max: chain });
+        return Err(Error::outside("loop length", needed, 0.0, chain));
     }
     Ok(metres(excess.max(0.0)))
 }

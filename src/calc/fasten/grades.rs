@@ -92,10 +92,10 @@ pub fn strength(family: Family, grade: &str, diameter: Length) -> Result<&'stati
         return Ok(row);
     }
     let (first, last) = (rows().next(), rows().next_back());
-    let (Some(first), Some(last)) = (first, last) else { return Err(Error::NoSolution { sought: "bolt grade" }) };
+    let (Some(first), Some(last)) = (first, last) else { return Err(Error::none("bolt grade")) };
     within("bolt diameter", d, first.from.value, last.to.value)?;
     // inside the grade's sizes, but between two rows: name the lower one
-    Err(Error::OutOfRange { input: "bolt diameter", value: d, min: first.from.value, max: first.to.value })
+    Err(Error::outside("bolt diameter", d, first.from.value, first.to.value))
 }
 
 /// Diameters in inches; proof, tensile and yield in kpsi.
@@ -179,10 +179,7 @@ mod tests {
             assert_relative_eq!(proof_mpa(class, size), proof, max_relative = 1e-12);
         }
         assert!(strength(Family::Iso, "9.8", Length::new::<millimeter>(20.0)).is_err());
-        assert_eq!(
-            strength(Family::Iso, "5", Length::new::<millimeter>(20.0)),
-            Err(Error::NoSolution { sought: "bolt grade" })
-        );
+        assert_eq!(strength(Family::Iso, "5", Length::new::<millimeter>(20.0)), Err(Error::none("bolt grade")));
         assert!(strength(Family::Iso, "8.8", Length::new::<millimeter>(f64::NAN)).is_err());
     }
 

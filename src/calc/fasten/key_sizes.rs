@@ -64,7 +64,7 @@ pub fn row_for(shaft: Length) -> Result<&'static Row> {
     let d = within("shaft diameter", shaft.value, ALL[0].over.value, ALL[15].to.value + HAIR)?;
     // The ends belong to the row below; a hair of room keeps a size typed in another unit on its side.
     let found = ALL.iter().find(|row| d > row.over.value + HAIR && d <= row.to.value + HAIR);
-    found.ok_or(Error::OutOfRange { input: "shaft diameter", value: d, min: ALL[0].over.value, max: ALL[15].to.value })
+    found.ok_or(Error::outside("shaft diameter", d, ALL[0].over.value, ALL[15].to.value))
 }
 
 /// Section of the key for a shaft.
@@ -86,7 +86,7 @@ pub fn section(shaft: Length, shape: Shape) -> Result<Section> {
     let row = row_for(shaft)?;
     let height = match shape {
         Shape::Square => row.width,
-        Shape::Rectangular => row.flat_height.ok_or(Error::NoSolution { sought: "rectangular key" })?,
+        Shape::Rectangular => row.flat_height.ok_or(Error::none("rectangular key"))?,
     };
     Ok(Section { width: row.width, height })
 }
@@ -162,7 +162,7 @@ mod tests {
         let flat = section(shaft, Shape::Rectangular).unwrap();
         assert_relative_eq!(flat.height.get::<inch>(), 0.375, max_relative = 1e-12);
         let thin = section(Length::new::<inch>(0.4), Shape::Rectangular);
-        assert_eq!(thin, Err(Error::NoSolution { sought: "rectangular key" }));
+        assert_eq!(thin, Err(Error::none("rectangular key")));
         assert_eq!(preferred(Length::new::<inch>(6.5)), Ok(Shape::Square));
         assert_eq!(preferred(Length::new::<inch>(7.0)), Ok(Shape::Rectangular));
     }

@@ -82,7 +82,7 @@ pub fn row_for(shaft: Length) -> Result<&'static Row> {
     let (min, max) = (ALL[0].over.value, ALL[19].to.value);
     let d = within("shaft diameter", shaft.value, min, max + HAIR)?;
     let found = ALL.iter().find(|row| d > row.over.value + HAIR && d <= row.to.value + HAIR);
-    found.ok_or(Error::OutOfRange { input: "shaft diameter", value: d, min, max })
+    found.ok_or(Error::outside("shaft diameter", d, min, max))
 }
 
 /// Shafts, section (b, h) and depths (t₁, t₂), mm.

@@ -37,7 +37,7 @@ pub fn next_due(check: Check, last_check: Time) -> Result<Time> {
             let step = end - before;
             end + step * (((done - end) / step).floor() + 1.0)
         }
-        (None, _) => return Err(Error::NoSolution { sought: "next check" }),
+        (None, _) => return Err(Error::none("next check")),
     };
     Ok(Time::new::<hour>(due))
 }

@@ -66,7 +66,7 @@ impl Finding {
 ///
 /// Trap: the majority of good checks outvoting one bad one.
 pub fn whole_machine(findings: &[Finding]) -> Result<Verdict> {
-    findings.iter().map(Finding::counts_as).max().ok_or(Error::NoSolution { sought: "verdict" })
+    findings.iter().map(Finding::counts_as).max().ok_or(Error::none("verdict"))
 }
 
 /// Verdict that a zone of vibration severity gives.
@@ -158,7 +158,7 @@ mod tests {
                 assert_eq!(whole_machine(&many), whole_machine(&pair), "good checks do not outvote");
             }
         }
-        assert_eq!(whole_machine(&[]), Err(Error::NoSolution { sought: "verdict" }));
+        assert_eq!(whole_machine(&[]), Err(Error::none("verdict")));
     }
 
     #[test]

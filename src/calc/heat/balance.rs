@@ -123,7 +123,7 @@ pub fn conductance(loss: Power, rise: TemperatureRise) -> Result<ThermalConducta
 /// [`Error::OutOfRange`] as those; [`Error::NoSolution`] when more heat leaves than power goes in.
 pub fn efficiency_from_rise(input: Power, conductance: ThermalConductance, rise: TemperatureRise) -> Result<Ratio> {
     let efficiency = 1.0 - heat_given_off(conductance, rise)?.value / positive("power", input.value)?;
-    if efficiency > 0.0 { Ok(plain(efficiency)) } else { Err(Error::NoSolution { sought: "efficiency" }) }
+    if efficiency > 0.0 { Ok(plain(efficiency)) } else { Err(Error::none("efficiency")) }
 }
 
 /// Greatest power a unit can take in without exceeding an allowed rise: its thermal limit.
@@ -156,7 +156,7 @@ pub fn thermal_limit(
 ) -> Result<Power> {
     let lost_share = 1.0 - usable_efficiency(efficiency)?;
     let heat = heat_given_off(conductance, allowed_rise)?.value;
-    if lost_share > 0.0 { Ok(watts(heat / lost_share)) } else { Err(Error::NoSolution { sought: "thermal limit" }) }
+    if lost_share > 0.0 { Ok(watts(heat / lost_share)) } else { Err(Error::none("thermal limit")) }
 }
 
 /// Settled rise at another load, from the rise at a known one.
@@ -292,8 +292,8 @@ mod tests {
     #[test]
     fn what_has_no_answer_is_refused() {
         let (ha, dt) = (watts_per_kelvin(18.0), kelvins(50.0));
-        assert_eq!(thermal_limit(ha, dt, plain(1.0)), Err(Error::NoSolution { sought: "thermal limit" }));
-        assert_eq!(efficiency_from_rise(watts(900.0), ha, dt), Err(Error::NoSolution { sought: "efficiency" }));
+        assert_eq!(thermal_limit(ha, dt, plain(1.0)), Err(Error::none("thermal limit")));
+        assert_eq!(efficiency_from_rise(watts(900.0), ha, dt), Err(Error::none("efficiency")));
         assert!(matches!(loss(watts(1.0), plain(1.1)), Err(Error::OutOfRange { input: "efficiency", .. })));
         assert!(overall_efficiency(&[plain(0.9), plain(f64::NAN)]).is_err());
         assert!(steady_rise(watts(1.0), watts_per_kelvin(0.0)).is_err());

@@ -88,7 +88,7 @@ pub fn actual_emissivity(
     if value > 0.0 && value <= 1.0 + 1e-12 {
         Ok(Ratio::new::<ratio::ratio>(value.min(1.0)))
     } else {
-        Err(Error::NoSolution { sought: "emissivity" })
+        Err(Error::none("emissivity"))
     }
 }
 
@@ -116,7 +116,7 @@ fn swap_emissivity(
     if fourth > 0.0 && fourth.is_finite() {
         Ok(Temperature::new::<thermodynamic_temperature::kelvin>(fourth.sqrt().sqrt()))
     } else {
-        Err(Error::NoSolution { sought })
+        Err(Error::none(sought))
     }
 }
 
@@ -206,10 +206,10 @@ mod tests {
         assert!(true_temperature(&view(0.95, 0.5, -273.15), celsius(60.0)).is_err());
         // far colder than what mirrors in it: no surface explains the reading
         let cold = true_temperature(&view(0.95, 0.1, 100.0), celsius(-150.0));
-        assert_eq!(cold, Err(Error::NoSolution { sought: "surface temperature" }));
+        assert_eq!(cold, Err(Error::none("surface temperature")));
         let same = actual_emissivity(plain(0.95), celsius(20.0), celsius(20.0), celsius(20.0));
-        assert_eq!(same, Err(Error::NoSolution { sought: "emissivity" }));
+        assert_eq!(same, Err(Error::none("emissivity")));
         let over = actual_emissivity(plain(0.95), celsius(20.0), celsius(90.0), celsius(60.0));
-        assert_eq!(over, Err(Error::NoSolution { sought: "emissivity" }));
+        assert_eq!(over, Err(Error::none("emissivity")));
     }
 }

@@ -106,7 +106,7 @@ impl WarmUp {
         let settled = positive("settled rise", self.settled_rise.value)?;
         let sought = "run-in peak";
         let Some((height, at)) = self.run_in_term()?.filter(|(height, _)| *height > 0.0) else {
-            return Err(Error::NoSolution { sought });
+            return Err(Error::none(sought));
         };
         let faster = 1.0 / at - 1.0 / tau;
         let slope = |t: f64| settled / tau + height * E / at * (1.0 - t / at) * math::exp(-t * faster);

@@ -101,7 +101,7 @@ pub fn connection_factor(list: FactorList, element: DriveElement) -> Result<Fact
         (List::E, El::FlatBelt) => (2.0, 3.0),
         (List::Textbook, El::FlatBelt) => (2.0, 2.0),
         (List::B, El::ToothedBelt) | (List::Textbook, El::Gear { .. } | El::ToothedBelt) => {
-            return Err(Error::NoSolution { sought: "connection factor" });
+            return Err(Error::none("connection factor"));
         }
     };
     Ok(FactorRange { low: Ratio::new::<ratio::ratio>(low), high: Ratio::new::<ratio::ratio>(high) })
@@ -329,7 +329,7 @@ pub fn allowable_load(rating: &Rating, location: Length) -> Result<Force> {
 /// is too great at any place outside the bearing.
 pub fn farthest_location(rating: &Rating, load: Force) -> Result<Length> {
     let x = rating_moment(rating)? / positive("load", load.value)? - rating.span.value;
-    if x >= 0.0 { Ok(metres(x)) } else { Err(Error::NoSolution { sought: "sprocket location" }) }
+    if x >= 0.0 { Ok(metres(x)) } else { Err(Error::none("sprocket location")) }
 }
 
 /// Moment of the rated load about the far bearing, `F_mid (s + c)`.

@@ -122,7 +122,7 @@ pub fn shim_pack(gap: Length, stock: &[Length], tolerance: Length, most_leaves: 
             return Ok(Pack { leaves, count, total });
         }
     }
-    Err(Error::NoSolution { sought: "shim pack" })
+    Err(Error::none("shim pack"))
 }
 
 /// A thickness in whole nanometres: 0.001 in is 25 400 of them, so both unit systems come out exact.
@@ -221,7 +221,7 @@ mod tests {
             match brute(gap, &stock, tolerance, most) {
                 None => {
                     none += 1;
-                    assert_eq!(found, Err(Error::NoSolution { sought: "shim pack" }));
+                    assert_eq!(found, Err(Error::none("shim pack")));
                 }
                 Some(pack) => {
                     let found = found.unwrap();
@@ -282,6 +282,6 @@ mod tests {
         assert_eq!(refused(shim_pack(mm(0.1), &[], mm(0.05), 4)), "stock entries");
         assert_eq!(refused(shim_pack(mm(0.1), &[mm(0.1); 33], mm(0.05), 4)), "stock entries");
         assert_eq!(refused(shim_pack(mm(0.1), &[mm(0.0)], mm(0.05), 4)), "leaf");
-        assert_eq!(shim_pack(mm(90.0), &stock, mm(0.05), 5), Err(Error::NoSolution { sought: "shim pack" }));
+        assert_eq!(shim_pack(mm(90.0), &stock, mm(0.05), 5), Err(Error::none("shim pack")));
     }
 }

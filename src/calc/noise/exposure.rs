@@ -210,7 +210,7 @@ fn tabulated(rule: &Rule, level: Level) -> Result<Time> {
         .zip(&reference_durations::HOURS)
         .find(|(row, _)| *rule == OSHA && f64::from(*row) == level.in_db())
         .and_then(|(row, _)| reference_durations::printed(row));
-    found.ok_or(Error::NoSolution { sought: "row of the table" })
+    found.ok_or(Error::none("row of the table"))
 }
 
 #[cfg(test)]
@@ -296,7 +296,7 @@ mod tests {
 
     #[test]
     fn nonsense_is_refused() {
-        let none = Err(Error::NoSolution { sought: "row of the table" });
+        let none = Err(Error::none("row of the table"));
         assert_eq!(dose(&OSHA, &day(&[(92.5, 1.0)]), Durations::Table), none);
         assert_eq!(dose(&NIOSH, &day(&[(92.0, 1.0)]), Durations::Table), none);
         assert_eq!(dose(&OSHA, &day(&[(131.0, 1.0)]), Durations::Table), none);

@@ -139,7 +139,7 @@ fn added(levels: &[Level], parts: f64) -> Result<Level> {
         loudest = loudest.max(level.checked()?);
     }
     if levels.is_empty() {
-        return Err(Error::NoSolution { sought: "level" });
+        return Err(Error::none("level"));
     }
     let energy: f64 = levels.iter().map(|level| math::pow(10.0, (level.0 - loudest) / 10.0)).sum();
     Ok(Level(loudest + 10.0 * math::log10(energy / parts)))
@@ -195,7 +195,7 @@ mod tests {
 
     #[test]
     fn nonsense_is_refused() {
-        assert_eq!(sum(&[]), Err(Error::NoSolution { sought: "level" }));
+        assert_eq!(sum(&[]), Err(Error::none("level")));
         assert!(mean(&[]).is_err());
         assert!(matches!(sum(&[Level::db(f64::NAN)]), Err(Error::OutOfRange { input: "sound level", .. })));
         assert!(sum(&[Level::db(400.0)]).is_err() && equal_sources(Level::db(80.0), 0).is_err());

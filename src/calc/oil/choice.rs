@@ -52,7 +52,7 @@ pub fn thinnest_grade(wanted: KinematicViscosity, running: Temperature, index: R
     grade::ALL
         .iter()
         .find(|grade| viscosity_at(grade, index, running).is_ok_and(|viscosity| viscosity >= wanted))
-        .ok_or(Error::NoSolution { sought: "viscosity grade" })
+        .ok_or(Error::none("viscosity grade"))
 }
 
 #[cfg(test)]
@@ -94,7 +94,7 @@ mod tests {
     #[test]
     fn what_cannot_be_met_is_said() {
         let none = thinnest_grade(viscosity_of(5000.0), celsius(80.0), plain(95.0));
-        assert_eq!(none, Err(Error::NoSolution { sought: "viscosity grade" }));
+        assert_eq!(none, Err(Error::none("viscosity grade")));
         assert!(thinnest_grade(viscosity_of(0.0), celsius(80.0), plain(95.0)).is_err());
         assert!(thinnest_grade(viscosity_of(20.0), celsius(80.0), plain(-1.0)).is_err());
         assert!(thinnest_grade(viscosity_of(20.0), celsius(f64::NAN), plain(95.0)).is_err());

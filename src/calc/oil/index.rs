@@ -149,12 +149,7 @@ fn defined(at_100: KinematicViscosity) -> Result<f64> {
     if (LEAST..=THICKEST).contains(&y) {
         return Ok(y);
     }
-    Err(Error::OutOfRange {
-        input: "viscosity at 100 °C",
-        value: at_100.value,
-        min: LEAST * 1e-6,
-        max: THICKEST * 1e-6,
-    })
+    Err(Error::outside("viscosity at 100 °C", at_100.value, LEAST * 1e-6, THICKEST * 1e-6))
 }
 
 fn plain(value: f64) -> Ratio {

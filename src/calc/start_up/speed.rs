@@ -39,7 +39,7 @@ pub fn synchronous_speed(supply: Frequency, poles: u32) -> Result<AngularVelocit
     let f = positive("frequency", supply.value)?;
     let p = within("poles", f64::from(poles), 2.0, f64::from(MOST_POLES))?;
     if poles % 2 == 1 {
-        return Err(Error::NoSolution { sought: "pair of poles" });
+        return Err(Error::none("pair of poles"));
     }
     Ok(rad_s(2.0 * TAU * f / p))
 }
@@ -72,7 +72,7 @@ pub fn poles(supply: Frequency, nameplate: AngularVelocity) -> Result<u32> {
         // a small whole number: the conversion is exact
         Ok(2 * pairs as u32)
     } else {
-        Err(Error::NoSolution { sought: "number of poles" })
+        Err(Error::none("number of poles"))
     }
 }
 
@@ -272,7 +272,7 @@ mod tests {
 
     #[test]
     fn nonsense_is_refused() {
-        assert_eq!(synchronous_speed(hz(60.0), 3), Err(Error::NoSolution { sought: "pair of poles" }));
+        assert_eq!(synchronous_speed(hz(60.0), 3), Err(Error::none("pair of poles")));
         assert!(matches!(synchronous_speed(hz(60.0), 0), Err(Error::OutOfRange { input: "poles", .. })));
         assert!(synchronous_speed(hz(f64::NAN), 4).is_err());
         assert!(poles(hz(60.0), rpm(3601.0)).is_err() && poles(hz(60.0), rpm(1.0)).is_err());

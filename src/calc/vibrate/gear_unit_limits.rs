@@ -178,7 +178,7 @@ pub fn displacement_share(frequency: Frequency) -> Result<Ratio> {
 }
 
 fn limits<Q: Measured>(rating: f64, ratings: &[f64], unit: f64) -> Result<Limits<Q>> {
-    let none = Error::NoSolution { sought: "rating" };
+    let none = Error::none("rating");
     if !ratings.contains(&rating) {
         return Err(none);
     }
@@ -298,7 +298,7 @@ mod tests {
 
     #[test]
     fn nonsense_is_refused() {
-        assert_eq!(velocity_limits(2.0), Err(Error::NoSolution { sought: "rating" }));
+        assert_eq!(velocity_limits(2.0), Err(Error::none("rating")));
         assert!(displacement_limits(315.0).is_err() && acceleration_limits(f64::NAN).is_err());
         assert!(velocity_share(hz(0.0)).is_err() && displacement_share(hz(-1.0)).is_err());
     }

@@ -28,7 +28,7 @@ use crate::{Error, Result};
 /// Trap: the lines added as plain numbers.
 pub fn overall<Q: Measured>(lines: &[Q]) -> Result<Q> {
     if lines.is_empty() {
-        return Err(Error::NoSolution { sought: "overall value" });
+        return Err(Error::none("overall value"));
     }
     let mut squares = 0.0;
     for line in lines {

@@ -78,7 +78,7 @@ pub fn fit<Q: Measured>(readings: &[Dated<Q>], shape: Shape) -> Result<Trend<Q>>
     if spread > 0.0 && spread.is_finite() {
         Ok(Trend { quantity: PhantomData, shape, middle, level, slope: product / spread })
     } else {
-        Err(Error::NoSolution { sought: "trend" })
+        Err(Error::none("trend"))
     }
 }
 
@@ -120,7 +120,7 @@ impl<Q: Measured> Trend<Q> {
         let now = within("time", now.value, f64::MIN, f64::MAX)?;
         let y = scale(self.shape, "limit", within("limit", limit.si(), f64::MIN, f64::MAX)?)?;
         if !self.is_rising() {
-            return Err(Error::NoSolution { sought: "time to the limit" });
+            return Err(Error::none("time to the limit"));
         }
         let left = self.middle - now + (y - self.level) / self.slope;
         Ok(Time::new::<second>(left.max(0.0)))
@@ -140,7 +140,7 @@ impl<Q: Measured> Trend<Q> {
         if self.shape == Shape::Exponential && self.is_rising() {
             Ok(Time::new::<second>(core::f64::consts::LN_2 / self.slope))
         } else {
-            Err(Error::NoSolution { sought: "doubling time" })
+            Err(Error::none("doubling time"))
         }
     }
 }

@@ -33,12 +33,15 @@ pub(super) const PLACED_STYLES: &[&str] = &["css/chrome.css", "css/general.css",
 const CONTENTS_SLOT: &str = "<!--contents-->";
 const CONTENTS_PAGE_SLOT: &str = "<!--contents-page-->";
 const UNITS_SLOT: &str = "units-to-be-set";
+const LIVE_SLOT: &str = "live-to-be-set";
 const TEXT_START: &str = "<!--text-->";
 const TEXT_END: &str = "<!--/text-->";
 
 /// The book program's page writer, followed by our finish.
 pub(super) struct Site {
     pub(super) units: Units,
+    /// Where a page finds what makes its cards live; empty where they are not.
+    pub(super) live: String,
 }
 
 impl Renderer for Site {
@@ -75,6 +78,7 @@ impl Site {
         let root = "../".repeat(page.components().count().saturating_sub(1));
         let html = html
             .replacen(UNITS_SLOT, self.units.word(), 1)
+            .replacen(LIVE_SLOT, &self.live, 1)
             .replacen(CONTENTS_SLOT, &contents::list(book, &root, chapter, 3), 1)
             .replacen(CONTENTS_PAGE_SLOT, &contents::list(book, &root, chapter, 2), 1);
         let Some((before, rest)) = html.split_once(TEXT_START) else { return html };

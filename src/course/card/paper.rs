@@ -5,9 +5,9 @@ use drivecourse_machine::{Figures, Kind, QuantityId, System, Working, amount};
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
-use super::{answer_unit, capital, givens, left_of, other_methods, right_of, wrong_answers};
 use crate::pages::model::{self, Given, Head, Key, KeyPart, KeyQuestion, Paper, Step, Trusted};
 use crate::portray::{Portrait, PortrayError};
+use crate::view::{answer_unit, capital, givens, left_of, other_methods, right_of, story, wrong_answers};
 
 /// One question on a paper, with the item it came from.
 #[derive(Debug, Clone, Copy)]
@@ -76,7 +76,7 @@ fn question(code: &str, number: usize, sheet: Sheet<'_>) -> Result<model::Questi
     Ok(model::Question {
         number,
         title: item.title.clone(),
-        story: question.text.split("\n\n").map(|line| line.trim().to_owned()).filter(|line| !line.is_empty()).collect(),
+        story: story(question),
         givens: given_list(question),
         figure: figure.transpose()?,
         parts: question.parts.iter().enumerate().map(|(index, part)| paper_part(question, index, part)).collect(),

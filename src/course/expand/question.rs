@@ -10,15 +10,16 @@ use toml::Spanned;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::{Plan, Problem, System};
 use drivecourse_quiz::paper::why;
-use drivecourse_quiz::{Body, Item, Question, Setting, Unsettled, about, twins};
+use drivecourse_quiz::{Item, Question, Setting, Unsettled, about, twins};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys, MachineKeys};
 use super::{SEEDS, Spot, page, unknown};
-use crate::card::{Cards, capital};
+use crate::card::Cards;
 use crate::figures::Figure;
 use crate::pages::PageError;
 use crate::pages::model::Trusted;
 use crate::portray::{Portrait, PortrayError};
+use crate::view::{capital, face_class, face_name, faces, story};
 
 /// Seeds tried for a machine that a picture can be drawn of.
 const MOST_MACHINES: u64 = 40;
@@ -40,6 +41,7 @@ struct Card<'a> {
     item: &'a str,
     family: &'a str,
     seed: u64,
+    units: &'static str,
     title: &'a str,
     machine: String,
     faces: Vec<Face>,
@@ -206,8 +208,8 @@ impl<'a> Questions<'a> {
                     let face = |(system, figure): (System, Figure)| {
                         let caption = if keys.caption.is_empty() { &figure.title } else { &keys.caption };
                         Ok(PictureFace {
-                            class: class(system, both),
-                            name: name(system, both),
+                            class: face_class(system, both),
+                            name: face_name(system, both),
                             figure: self.cards.figure_html(&figure, caption)?,
                             table: figure.table,
                         })
@@ -309,8 +311,7 @@ impl<'a> Questions<'a> {
     }
 
     fn dress<'c>(&self, put: &'c Put<'a>, show: Show, id: &'c str, level: u8) -> Result<Card<'c>, Problem> {
-        let same = put.questions.len() > 1 && put.questions.windows(2).all(|pair| alike(&pair[0], &pair[1]));
-        let shown = if same { &put.questions[..1] } else { &put.questions[..] };
+        let shown = faces(&put.questions);
         let faces = shown
             .iter()
             .map(|question| self.face(put.item, question, show, id, shown.len() > 1))
@@ -321,6 +322,7 @@ impl<'a> Questions<'a> {
             item: &put.item.id,
             family: &put.plan.family.id,
             seed: put.seed,
+            units: if let [only] = put.questions.as_slice() { only.system.code() } else { "both" },
             title: &put.item.title,
             machine: capital(&put.plan.family.name),
             faces,
@@ -347,16 +349,10 @@ impl<'a> Questions<'a> {
             page(parts.clone().map(html).collect::<Result<Vec<_>, _>>())
         };
         Ok(Face {
-            class: class(question.system, both),
+            class: face_class(question.system, both),
             system: code,
-            name: name(question.system, both),
-            story: question
-                .text
-                .split("\n\n")
-                .map(str::trim)
-                .filter(|line| !line.is_empty())
-                .map(str::to_owned)
-                .collect(),
+            name: face_name(question.system, both),
+            story: story(question),
             figure,
             solved_figure,
             givens: page(self.cards.givens_table(question, None))?,
@@ -384,40 +380,11 @@ fn faults(plan: &Plan, wanted: Option<&Spanned<String>>) -> Result<Option<Vec<us
     }
 }
 
-/// Whether two questions read the same: nothing in them depends on the units.
-fn alike(a: &Question, b: &Question) -> bool {
-    let plain = |question: &Question| {
-        question.parts.iter().all(|part| part.givens.is_empty() && !matches!(part.body, Body::Quantity { .. }))
-    };
-    a.text == b.text
-        && plain(a)
-        && plain(b)
-        && a.parts.iter().zip(&b.parts).all(|(a, b)| a.text == b.text && a.options() == b.options())
-}
-
 fn systems(units: Option<System>) -> &'static [System] {
     match units {
         None => &System::ALL,
         Some(System::Si) => &[System::Si],
         Some(System::Us) => &[System::Us],
-    }
-}
-
-/// The class that the page's switch of units looks for; none where there is nothing to switch.
-fn class(system: System, both: bool) -> &'static str {
-    match system {
-        _ if !both => "",
-        System::Si => "units-si",
-        System::Us => "units-us",
-    }
-}
-
-/// What a face is called where both stand below each other.
-fn name(system: System, both: bool) -> &'static str {
-    match system {
-        _ if !both => "",
-        System::Si => "In SI units",
-        System::Us => "In US units",
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::{Formula, FormulaError, Node};
 
-const FUNCTIONS: [&str; 15] =
+pub(super) const FUNCTIONS: [&str; 15] =
     ["sqrt", "abs", "exp", "ln", "log10", "min", "max", "ceil", "sin", "cos", "tan", "asin", "acos", "atan", "cot"];
 
 impl Formula {
@@ -25,7 +25,7 @@ impl Formula {
         reader.space();
         match reader.text.get(reader.at) {
             None => Ok(Self { unit, body }),
-            Some(c) => Err(reader.fail(format!("did not expect {c:?} here"))),
+            Some(c) => Err(reader.fail(format!("did not expect '{c}' here"))),
         }
     }
 }
@@ -114,9 +114,9 @@ impl Reader {
                     self.at += 1;
                 }
                 let written: String = self.text[start..self.at].iter().collect();
-                match written.parse() {
-                    Ok(value) => Ok(Node::Number(value, written)),
-                    Err(_) => Err(self.fail(format!("{written} is not a number"))),
+                match crate::decimal::value(&written, 0) {
+                    Some(value) => Ok(Node::Number(value, written)),
+                    None => Err(self.fail(format!("{written} is not a number"))),
                 }
             }
             Some(c) if c.is_alphabetic() => {
@@ -126,7 +126,7 @@ impl Reader {
                 let name: String = self.text[start..self.at].iter().collect();
                 self.named(name)
             }
-            Some(c) => Err(self.fail(format!("did not expect {c:?} here"))),
+            Some(c) => Err(self.fail(format!("did not expect '{c}' here"))),
             None => Err(self.fail("the formula stops too early".into())),
         }
     }

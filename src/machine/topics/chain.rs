@@ -198,13 +198,13 @@ const BHANDARI: &str = "V. B. Bhandari, Design of Machine Elements";
 
 /// The chain that a choice stands for.
 fn chain(size: Choice) -> Result<&'static ChainSize, Error> {
-    sizes::by_index(usize::from(size.0)).ok_or(Error::NoSolution { sought: "chain" })
+    sizes::by_index(usize::from(size.0)).ok_or(Error::none("chain"))
 }
 
 /// The next larger chain of the same series.
 fn next_chain(size: Choice) -> Result<&'static ChainSize, Error> {
     let next = chain(Choice(size.0.saturating_add(1)))?;
-    if next.series == chain(size)?.series { Ok(next) } else { Err(Error::NoSolution { sought: "chain" }) }
+    if next.series == chain(size)?.series { Ok(next) } else { Err(Error::none("chain")) }
 }
 
 fn plain(value: f64) -> Ratio {

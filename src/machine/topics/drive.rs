@@ -43,7 +43,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
 fn train(stage: Ratio, stages: u32) -> Result<Ratio, Error> {
     let count = f64::from(stages);
     if !(1.0..=20.0).contains(&count) {
-        return Err(Error::OutOfRange { input: "number of stages", value: count, min: 1.0, max: 20.0 });
+        return Err(Error::outside("number of stages", count, 1.0, 20.0));
     }
     Ok(plain(math::pow(stage.value, count)))
 }

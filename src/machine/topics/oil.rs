@@ -244,7 +244,7 @@ fn misplaced(t: Temperature, scale: fn(Temperature) -> f64) -> Result<Temperatur
     if place.is_finite() {
         Ok(kelvins(math::exp(from + place * (to - from))))
     } else {
-        Err(Error::NoSolution { sought: "logarithm of the temperature" })
+        Err(Error::none("logarithm of the temperature"))
     }
 }
 

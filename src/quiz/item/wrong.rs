@@ -35,6 +35,8 @@ pub struct OwnTurn {
     pub span: core::ops::Range<usize>,
 }
 
+drivecourse_machine::packed!(OwnTurn { at, gives, says } without span);
+
 impl Reader {
     /// The wrong turns of a part that asks for a quantity.
     pub(super) fn wrong_turns(&mut self, files: &[WrongFile], ask: &Ask) -> Vec<OwnTurn> {

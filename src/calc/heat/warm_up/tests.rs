@@ -77,7 +77,7 @@ fn early_peak_is_where_a_walk_along_the_curve_turns() {
         assert_abs_diff_eq!(peak.time.get::<minute>(), f64::from(turn) * 0.01, epsilon = 0.02);
         assert_abs_diff_eq!(peak.temperature.value, temperature(turn), epsilon = 1e-6);
     }
-    let none = Err(Error::NoSolution { sought: "run-in peak" });
+    let none = Err(Error::none("run-in peak"));
     assert_eq!(unit(None).early_peak(), none);
     assert_eq!(unit(Some((0.0, 20.0))).early_peak(), none);
     assert_eq!(unit(Some((2.0, 20.0))).early_peak(), none); // too weak: the curve climbs on

@@ -74,7 +74,7 @@ fn factor_lists_turn_where_they_say() {
     assert_eq!(belts(DriveElement::ToothedBelt), [(1.25, 1.25), (1.5, 1.5), (2.0, 2.5), (1.3, 1.3)]);
     assert_eq!(belts(DriveElement::VBelt), [(1.5, 1.5), (2.5, 2.5), (1.75, 1.75), (1.5, 2.0)]);
     assert_eq!(belts(DriveElement::FlatBelt), [(2.5, 2.5), (3.5, 3.5), (2.5, 2.5), (2.0, 3.0)]);
-    let missing = Err(Error::NoSolution { sought: "connection factor" });
+    let missing = Err(Error::none("connection factor"));
     assert_eq!(connection_factor(B, DriveElement::ToothedBelt), missing);
     assert_eq!(connection_factor(Textbook, DriveElement::Gear { teeth: 20 }), missing);
     assert!(matches!(
@@ -104,7 +104,7 @@ fn moved_load_keeps_the_near_bearing_as_it_was() {
     }
     assert_relative_eq!(allowable_load(&r, r.at).unwrap().value, r.load.value, max_relative = 1e-15);
     let too_much = farthest_location(&r, newtons(6501.0)); // 6500 N is allowed over the bearing itself
-    assert_eq!(too_much, Err(Error::NoSolution { sought: "sprocket location" }));
+    assert_eq!(too_much, Err(Error::none("sprocket location")));
 }
 
 #[test]

@@ -111,13 +111,13 @@ fn the_clock_may_start_anywhere() {
 
 #[test]
 fn what_has_no_answer_is_refused() {
-    let none = Err(Error::NoSolution { sought: "time to the limit" });
+    let none = Err(Error::none("time to the limit"));
     let falling = fit(&weekly(&[2.0, 1.5, 1.2]), Shape::Line).unwrap();
     assert_eq!(falling.time_to(mm_s(4.5), days(14.0)), none);
     assert_eq!(fit(&weekly(&[1.5, 1.5]), Shape::Line).unwrap().time_to(mm_s(4.5), days(7.0)), none, "level");
     assert!(falling.doubling_time().is_err());
     let once = [Dated { at: days(1.0), value: mm_s(1.0) }; 3];
-    assert_eq!(fit(&once, Shape::Line), Err(Error::NoSolution { sought: "trend" }));
+    assert_eq!(fit(&once, Shape::Line), Err(Error::none("trend")));
     assert!(matches!(fit(&once[..1], Shape::Line), Err(Error::OutOfRange { input: "readings", .. })));
     assert!(matches!(fit(&weekly(&[1.0, 0.0]), Shape::Exponential), Err(Error::OutOfRange { input: "reading", .. })));
     assert!(fit(&weekly(&[1.0, f64::NAN]), Shape::Line).is_err());

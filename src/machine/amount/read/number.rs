@@ -1,6 +1,7 @@
 //! One number without sign or unit: decimal, grouped, fraction, mixed fraction, power of ten.
 
 use super::{DecimalMark, text::superscript};
+use crate::decimal;
 use crate::instrument::Figures;
 use crate::quantity::{magnitude, ten_to};
 
@@ -178,8 +179,7 @@ fn group(bytes: &[u8]) -> bool {
 
 /// Any number of figures, rounded correctly.
 fn decimal(figures_only: &str, figures: usize, places: i32, power: i32) -> Result<Number, Fault> {
-    let value: f64 =
-        format!("{figures_only}e{}", power.saturating_sub(places)).parse().map_err(|_| Fault::Malformed)?;
+    let value = decimal::value(figures_only, power.saturating_sub(places)).ok_or(Fault::Malformed)?;
     let lost = value == 0.0 && figures_only.bytes().any(|figure| figure != b'0');
     if value.is_finite() && !lost { Ok(significant(value, figures)) } else { Err(Fault::NotFinite) }
 }
@@ -264,7 +264,7 @@ fn part(text: &str) -> Result<Option<(f64, &str)>, Fault> {
     let end = text.bytes().take_while(u8::is_ascii_digit).count();
     match end {
         0 => Ok(None),
-        1..=EXACT => Ok(text[..end].parse().ok().map(|value| (value, &text[end..]))),
+        1..=EXACT => Ok(decimal::value(&text[..end], 0).map(|value| (value, &text[end..]))),
         _ => Err(Fault::NotFinite),
     }
 }

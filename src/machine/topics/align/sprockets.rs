@@ -42,7 +42,7 @@ fn laid(offset: Length, twist: Angle, chords: [Length; 2], centres: Length) -> R
             return Ok(gaps.map(|gap| if gap < none { none } else { gap }));
         }
     }
-    Err(Error::NoSolution { sought: "rest for the straightedge" })
+    Err(Error::none("rest for the straightedge"))
 }
 
 fn found(gaps: [Length; 4], chords: [Length; 2], centres: Length) -> Result<Faces, Error> {

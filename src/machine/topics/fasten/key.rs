@@ -24,13 +24,13 @@ fn section(series: Choice, shaft: Length) -> Result<Section, Error> {
     match series.0 {
         0 => Ok(key_sizes_metric::row_for(shaft)?.section()),
         1 => key_sizes::section(shaft, key_sizes::Shape::Square),
-        other => Err(Error::OutOfRange { input: "key series", value: f64::from(other), min: 0.0, max: 1.0 }),
+        other => Err(Error::outside("key series", f64::from(other), 0.0, 1.0)),
     }
 }
 
 /// The section of the row below (`-1`) or above (`1`).
 fn next_row(series: Choice, shaft: Length, step: isize) -> Result<Section, Error> {
-    const NONE: Error = Error::NoSolution { sought: "key" };
+    const NONE: Error = Error::none("key");
     let moved = |at: Option<usize>| at.and_then(|at| at.checked_add_signed(step)).ok_or(NONE);
     if series.0 == 0 {
         let own = key_sizes_metric::row_for(shaft)?;
@@ -47,7 +47,7 @@ fn rectangular(series: Choice, shaft: Length) -> Result<Section, Error> {
     if series.0 == 1 {
         key_sizes::section(shaft, key_sizes::Shape::Rectangular)
     } else {
-        Err(Error::NoSolution { sought: "rectangular key" })
+        Err(Error::none("rectangular key"))
     }
 }
 

@@ -53,10 +53,10 @@ pub(super) const GRADES: &[&str] = &[
     "class 12.9",
 ];
 
-const NO_GRADE: Error = Error::NoSolution { sought: "bolt grade" };
+const NO_GRADE: Error = Error::none("bolt grade");
 
 pub(super) fn thread(choice: Choice) -> Result<&'static Thread, Error> {
-    thread_sizes::ALL.get(usize::from(choice.0)).ok_or(Error::NoSolution { sought: "thread" })
+    thread_sizes::ALL.get(usize::from(choice.0)).ok_or(Error::none("thread"))
 }
 
 /// The family of grades and the mark on the head.
@@ -114,7 +114,7 @@ fn other_row(size: Choice, grade: Choice) -> Result<Pressure, Error> {
 fn class_product(grade: Choice) -> Result<Pressure, Error> {
     let (family, mark) = mark(grade)?;
     let (first, second) = mark.split_once('.').filter(|_| family == Family::Iso).ok_or(NO_GRADE)?;
-    let number = |text: &str| text.parse::<f64>().map_err(|_| NO_GRADE);
+    let number = |text: &str| crate::decimal::value(text, 0).ok_or(NO_GRADE);
     Ok(Pressure::new::<pressure::megapascal>(number(first)? * number(second)? * 10.0))
 }
 
@@ -129,7 +129,7 @@ fn fine_for_coarse(size: Choice) -> Result<&'static Thread, Error> {
     let twin = |other: &&Thread| {
         other.diameter == own.diameter && other.series != own.series && own.series != Series::MetricCoarse
     };
-    thread_sizes::ALL.iter().find(twin).ok_or(Error::NoSolution { sought: "thread" })
+    thread_sizes::ALL.iter().find(twin).ok_or(Error::none("thread"))
 }
 
 /// Section at the bottom of the thread (minor diameter d − 1.0825 P of the basic profile).
@@ -143,7 +143,7 @@ pub(super) fn factor(lubrication: Choice) -> Result<Ratio, Error> {
     match lubrication.0 {
         0 => Ok(DRY),
         1 => Ok(LUBRICATED),
-        other => Err(Error::OutOfRange { input: "lubrication", value: f64::from(other), min: 0.0, max: 1.0 }),
+        other => Err(Error::outside("lubrication", f64::from(other), 0.0, 1.0)),
     }
 }
 

@@ -15,7 +15,7 @@ fn at_place(bolts: u32, place: u32) -> Result<u32, Error> {
     let order = order::star(bolts as usize)?;
     let found = (place as usize).checked_sub(1).and_then(|at| order.get(at)).copied();
     let (value, max) = (f64::from(place), f64::from(bolts));
-    let bolt = found.ok_or(Error::OutOfRange { input: "place in the order", value, min: 1.0, max })?;
+    let bolt = found.ok_or(Error::outside("place in the order", value, 1.0, max))?;
     // No circle has more than a few hundred bolts.
     Ok(bolt as u32)
 }
@@ -33,7 +33,7 @@ fn round_torque(full: Torque, share: Ratio) -> Result<Torque, Error> {
     let shares = if share == whole { &shares[1..] } else { &shares[..] };
     // Three bolts are the fewest; all of them get the same torque in a round.
     let steps = order::rounds(&[1, 2, 3], full, shares)?;
-    steps.first().map(|step| step.torque).ok_or(Error::NoSolution { sought: "round" })
+    steps.first().map(|step| step.torque).ok_or(Error::none("round"))
 }
 
 /// Torque left of what was set.

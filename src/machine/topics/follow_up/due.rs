@@ -42,7 +42,7 @@ fn due(now: Time, ages: [Time; 5]) -> u32 {
 /// The age at the `number`-th check.
 fn age(first: Time, factor: Ratio, number: u32) -> Result<Time, Error> {
     let ages = expanding_ages(first, factor, number)?;
-    ages.last().copied().ok_or(Error::NoSolution { sought: "check" })
+    ages.last().copied().ok_or(Error::none("check"))
 }
 
 /// The interval before the `number`-th check.
@@ -51,7 +51,7 @@ fn interval(first: Time, factor: Ratio, number: u32) -> Result<Time, Error> {
     match ages[..] {
         [.., before, last] => Ok(last - before),
         [only] => Ok(only),
-        [] => Err(Error::NoSolution { sought: "check" }),
+        [] => Err(Error::none("check")),
     }
 }
 

@@ -24,7 +24,7 @@ fn of(readings: [Rise; 4]) -> Result<Chart<Rise>, Error> {
 /// The weighted mean after the later readings, from a start.
 fn weighted(later: [Rise; 2], weight: Ratio, start: Rise) -> Result<Rise, Error> {
     let means = weighted_means(&later, weight, start)?;
-    means.last().copied().ok_or(Error::NoSolution { sought: "weighted mean" })
+    means.last().copied().ok_or(Error::none("weighted mean"))
 }
 
 /// The upper limit of the weighted mean with `deviation`, after `count` readings or after many.

@@ -47,7 +47,7 @@ fn minutes_as_radians(speed: AngularVelocity) -> AngularVelocity {
 
 /// Refuses a share of nought, which cannot be turned over.
 fn turned_over(share: Ratio) -> Result<Ratio, Error> {
-    if share.value > 0.0 { Ok(plain(1.0) / share) } else { Err(Error::NoSolution { sought: "share" }) }
+    if share.value > 0.0 { Ok(plain(1.0) / share) } else { Err(Error::none("share")) }
 }
 
 pub(super) static RELATIONS: &[Relation] = &[

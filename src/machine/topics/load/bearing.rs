@@ -18,7 +18,7 @@ fn kind(choice: Choice) -> Result<BearingKind, Error> {
     match choice.0 {
         0 => Ok(BearingKind::Ball),
         1 => Ok(BearingKind::Roller),
-        other => Err(Error::OutOfRange { input: "kind of bearing", value: f64::from(other), min: 0.0, max: 1.0 }),
+        other => Err(Error::outside("kind of bearing", f64::from(other), 0.0, 1.0)),
     }
 }
 

@@ -170,7 +170,7 @@ pub(super) const RELATIONS: &[Relation] = &[
 ];
 
 fn half_of_what_is_left(allowed: Force, running: Force) -> Result<Force, Error> {
-    if running <= allowed { Ok((allowed - running) / 2.0) } else { Err(Error::NoSolution { sought: "slack tension" }) }
+    if running <= allowed { Ok((allowed - running) / 2.0) } else { Err(Error::none("slack tension")) }
 }
 
 /// The list by teeth; the smaller factor where it gives a range.

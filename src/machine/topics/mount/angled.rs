@@ -32,7 +32,7 @@ fn open(gap: Length) -> Result<Length, Error> {
     if gap.value >= -ROUNDING {
         Ok(if gap.value > 0.0 { gap } else { Length::default() })
     } else {
-        Err(Error::OutOfRange { input: "corner gap", value: gap.value, min: 0.0, max: f64::MAX })
+        Err(Error::outside("corner gap", gap.value, 0.0, f64::MAX))
     }
 }
 

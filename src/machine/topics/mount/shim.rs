@@ -19,7 +19,7 @@ fn with_leaves<T>(stock: Choice, work: impl FnOnce(&[Length]) -> Result<T, Error
     match stock.0 {
         0 => work(&mount::metric_leaves()),
         1 => work(&mount::inch_leaves()),
-        other => Err(Error::OutOfRange { input: "shim stock", value: f64::from(other), min: 0.0, max: 1.0 }),
+        other => Err(Error::outside("shim stock", f64::from(other), 0.0, 1.0)),
     }
 }
 
@@ -35,7 +35,7 @@ fn thin_pack(gap: Length, stock: Choice, limit: Length) -> Result<Pack, Error> {
 /// The thinnest single leaf that is not thinner than the gap.
 fn rounded_up(gap: Length, stock: Choice) -> Result<Length, Error> {
     with_leaves(stock, |leaves| {
-        (leaves.iter().copied().find(|leaf| *leaf >= gap)).ok_or(Error::NoSolution { sought: "leaf thick enough" })
+        (leaves.iter().copied().find(|leaf| *leaf >= gap)).ok_or(Error::none("leaf thick enough"))
     })
 }
 

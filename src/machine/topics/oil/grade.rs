@@ -67,7 +67,7 @@ const ISO_3448: Source = Source::published("ISO 3448", "grades, limits 10 % eith
 
 /// The grade of a choice.
 pub(super) fn graded(choice: Choice) -> Result<&'static Grade, Error> {
-    grade::ALL.get(usize::from(choice.0)).ok_or(Error::NoSolution { sought: "viscosity grade" })
+    grade::ALL.get(usize::from(choice.0)).ok_or(Error::none("viscosity grade"))
 }
 
 fn choice(place: usize) -> Choice {
@@ -90,7 +90,7 @@ fn graded_sample(v: KinematicViscosity) -> Result<Choice, Error> {
 /// The first grade whose middle is as large as `v`: the label read as if the oil ran at 40 °C.
 fn label_from(v: KinematicViscosity) -> Result<Choice, Error> {
     let found = grade::ALL.iter().find(|grade| grade.middle() >= v);
-    found.map(at).ok_or(Error::NoSolution { sought: "viscosity grade" })
+    found.map(at).ok_or(Error::none("viscosity grade"))
 }
 
 /// The grade whose middle is nearest to `v`: every oil forced into a grade.
@@ -198,7 +198,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             "one too thin": thinnest_grade(v, t, vi).map(thinner) => "You took the next grade thinner; at running temperature it does not reach the least viscosity.";
             "ambient" with { a: Temperature = "heat.ambient" }: thinnest_grade(v, a, vi).map(at) => "You chose for the ambient temperature; the oil runs as warm as the housing.";
             "index 0": thinnest_grade(v, t, vi * 0.0).map(at) => "You chose for the steepest oil there is, index 0; take the line of the index on the data sheet.";
-            "at 100 °C": grade::ALL.iter().find(|grade| viscosity_at(grade, vi, super::celsius(100.0)).is_ok_and(|at_100| at_100 >= v)).map(at).ok_or(Error::NoSolution { sought: "viscosity grade" }) => "You chose as if the oil ran at 100 °C (212 °F); it does not run that hot.";
+            "at 100 °C": grade::ALL.iter().find(|grade| viscosity_at(grade, vi, super::celsius(100.0)).is_ok_and(|at_100| at_100 >= v)).map(at).ok_or(Error::none("viscosity grade")) => "You chose as if the oil ran at 100 °C (212 °F); it does not run that hot.";
         },
     }
     .method("On the viscosity chart, the line of each grade at the oil's index, read at running temperature: the first grade that is still as thick as wanted.")

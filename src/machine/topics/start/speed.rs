@@ -26,7 +26,7 @@ fn full_load_speed(
     if share.value > 0.0 {
         Ok(synchronous - (synchronous - running) / share.value)
     } else {
-        Err(Error::NoSolution { sought: "full-load speed" })
+        Err(Error::none("full-load speed"))
     }
 }
 

@@ -23,7 +23,7 @@ fn over_both(mesh: Frequency, pinion: u32, gear: u32) -> Frequency {
 
 /// Turns until a tooth count has passed `phases` times.
 fn shared(teeth: u32, phases: u32) -> Result<u32, Error> {
-    teeth.checked_div(phases).ok_or(Error::NoSolution { sought: "turns" })
+    teeth.checked_div(phases).ok_or(Error::none("turns"))
 }
 
 pub(super) static RELATIONS: &[Relation] = &[

@@ -14,7 +14,7 @@ const MESH: crate::Source =
 /// Speed of the gear that a pinion drives.
 fn driven(speed: AngularVelocity, driver: u32, driven: u32) -> Result<AngularVelocity, Error> {
     let run = through(speed, &[Stage { driver, driven }])?;
-    run.last().map(|stage| stage.driven_speed).ok_or(Error::NoSolution { sought: "stage" })
+    run.last().map(|stage| stage.driven_speed).ok_or(Error::none("stage"))
 }
 
 pub(super) static RELATIONS: &[Relation] = &[

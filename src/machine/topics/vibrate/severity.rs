@@ -30,7 +30,7 @@ pub(super) fn limits(group: Choice, support: Choice) -> Result<Limits<Velocity>,
         0 => Ok(machine_limits::limits(Group::One, support).velocity()),
         1 => Ok(machine_limits::limits(Group::Two, support).velocity()),
         SMALL => Ok(small_machine()),
-        _ => Err(Error::NoSolution { sought: "group" }),
+        _ => Err(Error::none("group")),
     }
 }
 

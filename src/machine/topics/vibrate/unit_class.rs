@@ -33,7 +33,7 @@ fn rated(class: Choice, subclass: Choice) -> Velocity {
 fn limits(rating: Velocity) -> Result<Limits<Velocity>, Error> {
     let given = rating.get::<millimeter_per_second>();
     let near = VELOCITY_RATINGS.iter().find(|known| (given - **known).abs() < 0.02 * **known);
-    velocity_limits(*near.ok_or(Error::NoSolution { sought: "rating" })?)
+    velocity_limits(*near.ok_or(Error::none("rating"))?)
 }
 
 fn zone(reading: Velocity, rating: Velocity) -> Result<Choice, Error> {

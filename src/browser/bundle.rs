@@ -1,0 +1,60 @@
+//! What a course hands to the browser.
+
+use drivecourse_machine::packed::{Packed, Reader};
+use drivecourse_machine::words::{self, Words};
+use drivecourse_machine::{Family, Plan, topics};
+use drivecourse_quiz::{Bank, Item};
+
+/// The words, families and items of a course, packed as text: the words for the pictures, all of it for the practice.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Bundle {
+    words: String,
+    bank: String,
+}
+
+impl Bundle {
+    /// Packs a bank.
+    #[must_use]
+    pub fn pack(bank: &Bank) -> Self {
+        let mut out = Self { words: String::new(), bank: String::new() };
+        Words::of_registry().pack(&mut out.words);
+        let families: Vec<Family> = bank.plans.iter().map(|plan| plan.family.clone()).collect();
+        families.pack(&mut out.bank);
+        bank.items.pack(&mut out.bank);
+        out
+    }
+
+    /// The words: what the drawing module is opened with.
+    #[must_use]
+    pub fn words(&self) -> &str {
+        &self.words
+    }
+
+    /// The families and items: with the words before them, what the practice module is opened with.
+    #[must_use]
+    pub fn bank(&self) -> &str {
+        &self.bank
+    }
+}
+
+/// What a page hears when its parts do not belong together.
+const OTHER: &str = "This page and its calculation are not of one version; load the page again.";
+
+/// Takes on the words alone, without any relation's calculation.
+#[cfg_attr(all(target_arch = "wasm32", not(feature = "pictures")), allow(dead_code))]
+pub(crate) fn learn_words(text: &str) -> Result<(), String> {
+    words::learn(Words::unpack(&mut Reader::new(text)).ok_or(OTHER)?, Vec::new);
+    Ok(())
+}
+
+/// The bank in a text of words, families and items.
+#[cfg_attr(all(target_arch = "wasm32", feature = "pictures"), allow(dead_code))]
+pub(crate) fn open_bank(text: &str) -> Result<Bank, String> {
+    let mut from = Reader::new(text);
+    // The words must be in place before anything asks for the registry.
+    words::learn(Words::unpack(&mut from).ok_or(OTHER)?, topics::relations);
+    let families = Vec::<Family>::unpack(&mut from).ok_or(OTHER)?;
+    let items = Vec::<Item>::unpack(&mut from).filter(|_| from.is_done()).ok_or(OTHER)?;
+    let plans: Result<Vec<_>, _> = families.into_iter().map(Plan::new).collect();
+    Ok(Bank { plans: plans.map_err(|_| "A drive family of this course cannot be used.")?, items })
+}

@@ -1,0 +1,178 @@
+//! The progress page: where a person stands with every skill, and a small chart of each.
+
+use core::fmt::Write as _;
+
+use drivecourse_machine::topics;
+use drivecourse_quiz::Bank;
+use drivecourse_quiz::progress::{Answered, SITS, Standing, Turn};
+use serde::Serialize;
+
+use drivecourse_course::view::capital;
+
+/// Answers drawn in a chart, at most.
+const DRAWN: usize = 20;
+/// Answers of one skill that count; older ones have faded.
+const MOST: usize = 400;
+
+/// An answer and the skill it belongs to.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Noted {
+    /// Which skill.
+    pub skill: String,
+    /// The answer.
+    pub answered: Answered,
+}
+
+/// Where a person stands with one skill, in words.
+#[derive(Debug, Serialize)]
+pub struct SkillRow {
+    /// Its id.
+    pub skill: String,
+    /// Its name.
+    pub name: String,
+    /// Title of its topic.
+    pub topic: &'static str,
+    /// The question to begin with.
+    pub item: String,
+    /// How many answers count.
+    pub answers: u32,
+    /// How sure it is that it sits, as a percentage.
+    pub sure: u32,
+    /// The same in words.
+    pub says: &'static str,
+    /// When it should come back, in words.
+    pub due: String,
+    /// Why it is, or is not, next.
+    pub turn: &'static str,
+    /// The chart, as SVG; empty before the first answer.
+    pub chart: String,
+}
+
+/// Every skill of the course, what is best practised next first.
+pub(crate) fn rows(bank: &Bank, noted: &[Noted], now: f64) -> Vec<SkillRow> {
+    let mut skills: Vec<&str> = Vec::new();
+    for item in &bank.items {
+        if !skills.contains(&item.skill.as_str()) {
+            skills.push(&item.skill);
+        }
+    }
+    let ranked = skills.into_iter().filter_map(|skill| {
+        // In the order they were given, as the page keeps them.
+        let answers: Vec<Answered> =
+            noted.iter().filter(|noted| noted.skill == skill).map(|noted| noted.answered).collect();
+        let answers = &answers[answers.len().saturating_sub(MOST)..];
+        let standing = Standing::of(answers, now);
+        let item = bank.items.iter().find(|item| item.skill == skill)?;
+        let turn = standing.turn(now);
+        let sure = if answers.is_empty() { 0 } else { (standing.sure * 100.0) as u32 };
+        let row = SkillRow {
+            skill: skill.to_owned(),
+            name: capital(&skill.replace('-', " ")),
+            topic: topics::titles().find(|(id, _)| *id == item.topic).map_or("", |(_, title)| title),
+            item: item.id.clone(),
+            answers: answers.len() as u32,
+            sure,
+            says: says(&standing),
+            due: standing.due.map_or_else(String::new, |due| waits(due - now)),
+            turn: turn_says(turn),
+            chart: chart(answers),
+        };
+        Some(((turn, if turn == Turn::New { 0 } else { sure }), row))
+    });
+    // Within one turn the least sure first, and new ones in the order of the course. One list, so each is put in its place.
+    let mut out: Vec<((Turn, u32), SkillRow)> = Vec::new();
+    for (rank, row) in ranked {
+        let place = out.iter().position(|(other, _)| *other > rank).unwrap_or(out.len());
+        out.insert(place, (rank, row));
+    }
+    out.into_iter().map(|(_, row)| row).collect()
+}
+
+fn says(standing: &Standing) -> &'static str {
+    match standing.due {
+        None => "not tried yet",
+        Some(_) if standing.sure >= SITS => "sits",
+        Some(_) if standing.sure >= 0.4 => "nearly there",
+        Some(_) => "needs practice",
+    }
+}
+
+fn turn_says(turn: Turn) -> &'static str {
+    match turn {
+        Turn::Due => "due again",
+        Turn::Unsure => "not sure yet",
+        Turn::New => "new",
+        Turn::Later => "rests",
+    }
+}
+
+fn waits(days: f64) -> String {
+    let hours = (days * 24.0) as i32;
+    match hours {
+        ..=0 => "now".into(),
+        1..=23 => "within a day".into(),
+        24..=47 => "tomorrow".into(),
+        _ => ["in ", &(hours / 24).to_string(), " days"].concat(),
+    }
+}
+
+/// How sure it was after each of the last answers: a line, with a full dot for a right answer and an open one for a wrong.
+fn chart(answers: &[Answered]) -> String {
+    const WIDTH: i32 = 220;
+    const HEIGHT: i32 = 56;
+    const EDGE: i32 = 6;
+    if answers.is_empty() {
+        return String::new();
+    }
+    let first = answers.len().saturating_sub(DRAWN);
+    let height = |sure: f64| EDGE + ((1.0 - sure) * f64::from(HEIGHT - 2 * EDGE)) as i32;
+    let points: Vec<(i32, i32, bool)> = (first..answers.len())
+        .map(|last| {
+            let sure = Standing::of(&answers[..=last], answers[last].at).sure;
+            (
+                EDGE + 4 + (last - first) as i32 * (WIDTH - 2 * EDGE - 8) / (DRAWN as i32 - 1),
+                height(sure),
+                answers[last].right,
+            )
+        })
+        .collect();
+    let mut out =
+        String::from("<svg class=\"chart\" viewBox=\"0 0 220 56\" width=\"220\" height=\"56\" aria-hidden=\"true\">");
+    let sits = height(SITS);
+    // Writing to a string cannot fail.
+    let _ = write!(out, "<path class=\"chart-sits\" d=\"M0 {sits}H{WIDTH}\"/><path class=\"chart-line\" d=\"");
+    for (place, (x, y, _)) in points.iter().enumerate() {
+        let _ = write!(out, "{}{x} {y}", if place == 0 { 'M' } else { 'L' });
+    }
+    out.push_str("\"/>");
+    for (x, y, right) in points {
+        let class = if right { "chart-right" } else { "chart-wrong" };
+        let _ = write!(out, "<circle class=\"{class}\" cx=\"{x}\" cy=\"{y}\" r=\"4\"/>");
+    }
+    out.push_str("</svg>");
+    out
+}
+
+/// Reads noted answers, four words each: skill, minutes since 1970, right and hinted as 1 or 0.
+pub(crate) fn read(words: &[String]) -> Option<Vec<Noted>> {
+    let yes = |word: &str| match word {
+        "1" => Some(true),
+        "0" => Some(false),
+        _ => None,
+    };
+    let chunks = words.chunks(4);
+    chunks
+        .map(|chunk| {
+            let [skill, at, right, hinted] = chunk else { return None };
+            Some(Noted {
+                skill: skill.clone(),
+                answered: Answered { at: days(at)?, right: yes(right)?, hinted: yes(hinted)? },
+            })
+        })
+        .collect()
+}
+
+/// Minutes as days.
+pub(crate) fn days(minutes: &str) -> Option<f64> {
+    minutes.parse::<u32>().ok().map(|minutes| f64::from(minutes) / 1440.0)
+}

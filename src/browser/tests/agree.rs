@@ -1,0 +1,183 @@
+//! The modules that ship with the theme run here, in an interpreter, and must be what this source says.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use drivecourse_browser::{Bundle, Desk, Easel, SOURCES};
+use drivecourse_machine::packed::Packed;
+use drivecourse_machine::{Plan, System, amount};
+use drivecourse_quiz::{Bank, Body, Question, Setting};
+use wasmi::{Engine, Linker, Memory, Module, Store, TypedFunc};
+
+/// Cases marked on both sides.
+const CASES: usize = 10_000;
+/// Of every so many, one is compared with everything its card shows.
+const WHOLE: usize = 25;
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
+}
+
+/// A module, opened.
+struct Shipped {
+    store: Store<()>,
+    memory: Memory,
+    alloc: TypedFunc<u32, u32>,
+    free: TypedFunc<(u32, u32), ()>,
+    run: TypedFunc<(u32, u32), u64>,
+}
+
+impl Shipped {
+    /// Opens the module of this name with `text`; the digest of its sources.
+    fn open(name: &str, text: &str) -> (Self, String) {
+        let engine = Engine::default();
+        let bytes = fs::read(root().join(format!("theme/live/{name}.wasm"))).unwrap();
+        let module = Module::new(&engine, &bytes).unwrap();
+        let mut store = Store::new(&engine, ());
+        let instance = Linker::new(&engine).instantiate_and_start(&mut store, &module).unwrap();
+        let memory = instance.get_memory(&store, "memory").unwrap();
+        let (alloc, free, run) = (
+            instance.get_typed_func(&store, "alloc").unwrap(),
+            instance.get_typed_func(&store, "free").unwrap(),
+            instance.get_typed_func(&store, "run").unwrap(),
+        );
+        let mut shipped = Self { store, memory, alloc, free, run };
+        let reply: serde_json::Value = serde_json::from_str(&shipped.answer(text)).unwrap();
+        let sources = reply["sources"].as_str().unwrap_or_else(|| panic!("{name} does not open: {reply}")).to_owned();
+        (shipped, sources)
+    }
+
+    fn answer(&mut self, request: &str) -> String {
+        let length = request.len() as u32;
+        let at = self.alloc.call(&mut self.store, length).unwrap();
+        self.memory.write(&mut self.store, at as usize, request.as_bytes()).unwrap();
+        let reply = self.run.call(&mut self.store, (at, length)).unwrap();
+        let (at, length) = ((reply >> 32) as u32, reply as u32);
+        let mut bytes = vec![0; length as usize];
+        self.memory.read(&self.store, at as usize, &mut bytes).unwrap();
+        self.free.call(&mut self.store, (at, length)).unwrap();
+        String::from_utf8(bytes).unwrap()
+    }
+}
+
+fn bank() -> Bank {
+    let mut files = Vec::new();
+    for part in ["families", "items"] {
+        for entry in fs::read_dir(root().join("scenarios").join(part)).unwrap() {
+            let path = entry.unwrap().path();
+            let name = format!("{part}/{}", path.file_name().unwrap().to_str().unwrap());
+            files.push((name, fs::read(path).unwrap()));
+        }
+    }
+    files.sort();
+    let (bank, problems) = Bank::read(files.iter().map(|(name, bytes)| (name.as_str(), bytes.as_slice())));
+    assert!(problems.is_empty(), "{problems:?}");
+    bank
+}
+
+fn request(words: &[&str]) -> String {
+    let mut out = String::new();
+    words.iter().map(|word| (*word).to_owned()).collect::<Vec<_>>().pack(&mut out);
+    out
+}
+
+/// What a person may write to each part: right, foreseen, slipped, in another unit, odd.
+fn answers(question: &Question, turn: usize) -> Vec<String> {
+    let one = |(place, part): (usize, &drivecourse_quiz::Part)| {
+        let right = part.right_answer(question.system);
+        let Body::Quantity { asked, keys, predicted } = &part.body else {
+            return if turn % 2 == 0 { right } else { "B A C".into() };
+        };
+        let write = |base: f64| amount::write(asked.get(), base, question.system);
+        match (turn + place) % 6 {
+            0 | 1 => right,
+            2 | 3 if !predicted.is_empty() => write(predicted[turn / 6 % predicted.len()].value),
+            4 => write(keys[0].value * 10.0),
+            5 if turn % 12 == 5 => format!("{} furlongs?", turn),
+            _ => write(keys[0].value * 1.37),
+        }
+    };
+    question.parts.iter().enumerate().map(one).collect()
+}
+
+#[test]
+fn the_shipped_modules_are_made_from_these_sources() {
+    let bundle = Bundle::pack(&bank());
+    let (_, practice) = Shipped::open("practice", &[bundle.words(), bundle.bank()].concat());
+    let (_, pictures) = Shipped::open("pictures", bundle.words());
+    for (name, sources) in [("practice", practice), ("pictures", pictures)] {
+        assert_eq!(sources, SOURCES, "theme/live/{name}.wasm is stale; build it again: sh theme/live/build.sh");
+    }
+}
+
+#[test]
+fn ten_thousand_cases_are_drawn_marked_and_diagnosed_alike() {
+    let bank = bank();
+    let bundle = Bundle::pack(&bank);
+    let text = [bundle.words(), bundle.bank()].concat();
+    let settings: Vec<Setting<'_>> =
+        System::ALL.into_iter().flat_map(|system| bank.settings(system, |_, _: &Plan| true)).collect();
+    let threads = std::thread::available_parallelism().map_or(1, usize::from);
+    let work = |thread: usize| {
+        let mut desk = Desk::open(&text).unwrap();
+        let (mut shipped, _) = Shipped::open("practice", &text);
+        let (mut easel, (mut drawing, _)) =
+            (Easel::open(bundle.words()).unwrap(), Shipped::open("pictures", bundle.words()));
+        let mut marked = 0;
+        // Each thread keeps to its own settings, so that each is made ready once.
+        for (place, setting) in settings.iter().enumerate().filter(|(place, _)| place % threads == thread) {
+            let share = CASES / settings.len() + usize::from(place < CASES % settings.len());
+            for turn in 0..share {
+                let seed = (place * 7919 + turn) as u64;
+                let question = setting.question(seed).unwrap();
+                let (seed, system) = (seed.to_string(), setting.system.code());
+                let spot = [question.item.as_str(), &question.family, &seed, system, system];
+                let written = answers(&question, turn);
+                let mark: Vec<&str> =
+                    ["mark"].into_iter().chain(spot).chain(written.iter().map(String::as_str)).collect();
+                let mark = request(&mark);
+                assert_eq!(shipped.answer(&mark), desk.answer(&mark), "{spot:?} {written:?}");
+                marked += 1;
+                if (place + turn) % WHOLE == 0 {
+                    let put = request(&["put", spot[0], spot[1], spot[2], spot[3], "card"]);
+                    let card = desk.answer(&put);
+                    assert_eq!(shipped.answer(&put), card, "{spot:?}");
+                    let card: serde_json::Value = serde_json::from_str(&card).unwrap();
+                    let portrait = card["card"]["faces"][0]["solved_figure"].as_str().unwrap();
+                    assert_eq!(drawing.answer(portrait), easel.answer(portrait), "{spot:?}");
+                }
+            }
+        }
+        marked
+    };
+    let marked: usize = std::thread::scope(|scope| {
+        let threads: Vec<_> = (0..threads).map(|thread| scope.spawn(move || work(thread))).collect();
+        threads.into_iter().map(|thread| thread.join().unwrap()).sum()
+    });
+    assert_eq!(marked, CASES);
+}
+
+#[test]
+fn odd_requests_are_answered_with_a_sentence() {
+    let bundle = Bundle::pack(&bank());
+    let text = [bundle.words(), bundle.bank()].concat();
+    let (mut shipped, _) = Shipped::open("practice", &text);
+    let mut desk = Desk::open(&text).unwrap();
+    for words in [
+        &["put"][..],
+        &["put", "no-such-item", "", "7", "si", "card"],
+        &["put", "shim-pack", "no-such-family", "7", "us", "card"],
+        &["put", "shim-pack", "", "-7", "si", "card"],
+        &["read", "shim-pack", "bucket-lift", "7", "si", "si", "99", "1 mm"],
+        &["mark", "shim-pack", "bucket-lift", "7", "si", "us", "1 mm"],
+        &["progress", "10", "shims", "5", "1"],
+        &["progress", "10", "shims", "5", "1", "0", "<b>", "6", "0", "1"],
+    ] {
+        let request = request(words);
+        let reply = desk.answer(&request);
+        assert_eq!(shipped.answer(&request), reply, "{words:?}");
+        let reply: serde_json::Value = serde_json::from_str(&reply).unwrap();
+        assert!(reply.is_object(), "{words:?}: {reply}");
+    }
+    assert!(shipped.answer("not packed").contains("not understood"));
+}

@@ -1,0 +1,287 @@
+//! The words of the registry, apart from its calculations.
+//!
+//! Names, symbols, formulas, titles, sources and what is said of wrong turns make up a good part of the program. The
+//! browser build is made without them (`--cfg wordless`) and is handed them by the page, from the course it belongs to:
+//! the same words, kept in one place.
+
+use crate::instrument::{Display, Figures, Instrument};
+use crate::packed;
+use crate::packed::{Packed, Reader};
+use crate::quantity::{Known, Quantity};
+use crate::registry::Registry;
+use crate::relation::{Arg, Relation};
+use crate::source::Source;
+use crate::unit::{Kind, System};
+
+/// Every quantity, and what is said about every relation, in the order of the registry.
+#[derive(Debug, Clone)]
+#[cfg_attr(not(wordless), allow(dead_code))] // Only a build without words has to learn them.
+pub struct Words {
+    quantities: Vec<Quantity>,
+    relations: Vec<Said>,
+}
+
+/// What is said about one relation.
+#[derive(Debug, Clone)]
+#[cfg_attr(not(wordless), allow(dead_code))]
+struct Said {
+    id: &'static str,
+    title: &'static str,
+    gives: &'static str,
+    args: Vec<Arg>,
+    formula: Vec<&'static str>,
+    method: &'static str,
+    limits: &'static str,
+    source: Source,
+    turns: Vec<Turn>,
+}
+
+/// What is said about one wrong turn.
+#[derive(Debug, Clone)]
+#[cfg_attr(not(wordless), allow(dead_code))]
+struct Turn {
+    id: &'static str,
+    extra: Vec<Arg>,
+    says: &'static str,
+}
+
+packed!(Words { quantities, relations });
+packed!(Said { id, title, gives, args, formula, method, limits, source, turns });
+packed!(Turn { id, extra, says });
+packed!(Arg { name, quantity, kind });
+packed!(Display { unit, figures });
+
+impl Words {
+    /// The registry's.
+    pub fn of_registry() -> Self {
+        let registry = Registry::get();
+        Self {
+            quantities: registry.quantities().map(|id| *id.get()).collect(),
+            relations: registry.relations().iter().map(|linked| Said::of(linked.relation)).collect(),
+        }
+    }
+}
+
+impl Said {
+    fn of(relation: &crate::relation::Whole) -> Self {
+        let turn =
+            |turn: &crate::relation::WrongTurn| Turn { id: turn.id, extra: turn.extra.to_vec(), says: turn.says };
+        Self {
+            id: relation.id,
+            title: relation.title,
+            gives: relation.gives,
+            args: relation.args.to_vec(),
+            formula: relation.formula.to_vec(),
+            method: relation.method,
+            limits: relation.limits,
+            source: relation.source,
+            turns: relation.turns.iter().map(turn).collect(),
+        }
+    }
+}
+
+impl Packed for Quantity {
+    fn pack(&self, out: &mut String) {
+        for text in [self.id, self.symbol, self.name] {
+            text.pack(out);
+        }
+        (self.kind, (self.si, self.us)).pack(out);
+        let known = match self.known {
+            Known::Worked => 0,
+            Known::Plate => 1,
+            Known::Read(instrument) => 2 + instrument as u64,
+        };
+        known.pack(out);
+        self.choices.to_vec().pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        let mut text = || <&'static str>::unpack(from);
+        let (id, symbol, name) = (text()?, text()?, text()?);
+        let (kind, (si, us)) = Packed::unpack(from)?;
+        let known = match u8::unpack(from)? {
+            0 => Known::Worked,
+            1 => Known::Plate,
+            other => Known::Read(*INSTRUMENTS.get(usize::from(other) - 2)?),
+        };
+        Some(Self { id, symbol, kind, name, si, us, known, choices: Vec::unpack(from)?.leak() })
+    }
+}
+
+impl Packed for Kind {
+    fn pack(&self, out: &mut String) {
+        (*self as u8).pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Kind::ALL.get(usize::unpack(from)?).copied()
+    }
+}
+
+impl Packed for System {
+    fn pack(&self, out: &mut String) {
+        (*self as u8).pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        Self::ALL.get(usize::unpack(from)?).copied()
+    }
+}
+
+impl Packed for Figures {
+    fn pack(&self, out: &mut String) {
+        match self {
+            Self::Places(places) => (0_u8, u16::from(*places)),
+            Self::Significant(figures) => (1, u16::from(*figures)),
+            Self::Fraction(parts) => (2, *parts),
+        }
+        .pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        let (sort, number) = <(u8, u16)>::unpack(from)?;
+        Some(match sort {
+            0 => Self::Places(number as u8),
+            1 => Self::Significant(number as u8),
+            _ => Self::Fraction(number),
+        })
+    }
+}
+
+impl Packed for Source {
+    fn pack(&self, out: &mut String) {
+        let (sort, first, second) = match *self {
+            Self::Published { document, place } => (0_u8, document, place),
+            Self::Derived(from) => (1, from, ""),
+            Self::CommonPractice => (2, "", ""),
+            Self::FromMemory(what) => (3, what, ""),
+        };
+        (sort, (first, second)).pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        let (sort, (first, second)) = <(u8, (&'static str, &'static str))>::unpack(from)?;
+        Some(match sort {
+            0 => Self::Published { document: first, place: second },
+            1 => Self::Derived(first),
+            2 => Self::CommonPractice,
+            _ => Self::FromMemory(first),
+        })
+    }
+}
+
+/// Every instrument, in the order of its number.
+const INSTRUMENTS: [Instrument; 20] = {
+    use Instrument::*;
+    [
+        Scale,
+        Tape,
+        Caliper,
+        Feeler,
+        Dial,
+        Level,
+        Thermometer,
+        FineThermometer,
+        Watch,
+        Tachometer,
+        Protractor,
+        PowerMeter,
+        SightGlass,
+        PressureGauge,
+        Voltmeter,
+        Ammeter,
+        VibrationMeter,
+        DisplacementMeter,
+        SoundMeter,
+        Analyser,
+    ]
+};
+
+#[cfg(not(wordless))]
+mod place {
+    use super::*;
+    use crate::topics;
+
+    /// Does nothing: the words are part of the program.
+    pub fn learn(_: Words, _: fn() -> Vec<&'static Relation>) {}
+
+    pub(crate) fn quantities() -> Vec<&'static Quantity> {
+        topics::ALL.iter().flat_map(|topic| topic.quantities).collect()
+    }
+
+    pub(crate) fn relations() -> Vec<&'static Relation> {
+        topics::relations()
+    }
+}
+
+#[cfg(wordless)]
+mod place {
+    use std::sync::OnceLock;
+
+    use super::*;
+    use crate::relation::{Whole, WrongTurn};
+
+    static WORDS: OnceLock<(Words, fn() -> Vec<&'static Relation>)> = OnceLock::new();
+
+    /// Takes on the words and the calculations they go with; to be called before anything else is asked of the registry.
+    pub fn learn(words: Words, relations: fn() -> Vec<&'static Relation>) {
+        // Those learnt first stay.
+        let _ = WORDS.set((words, relations));
+    }
+
+    pub(crate) fn quantities() -> Vec<&'static Quantity> {
+        WORDS.get().map_or_else(Vec::new, |(words, _)| words.quantities.iter().collect())
+    }
+
+    /// The registry is made once and stays, and so do these.
+    pub(crate) fn relations() -> Vec<&'static Whole> {
+        let Some((words, relations)) = WORDS.get() else { return Vec::new() };
+        let whole = |(said, bare): (&'static Said, &'static Relation)| -> &'static Whole {
+            let turn = |(turn, eval): (&'static Turn, &crate::relation::Eval)| WrongTurn {
+                id: turn.id,
+                extra: &turn.extra,
+                eval: *eval,
+                says: turn.says,
+            };
+            Box::leak(Box::new(Whole {
+                id: said.id,
+                title: said.title,
+                gives: said.gives,
+                kind: bare.kind,
+                args: &said.args,
+                eval: bare.eval,
+                formula: &said.formula,
+                method: said.method,
+                limits: said.limits,
+                source: said.source,
+                turns: said.turns.iter().zip(bare.turns).map(turn).collect::<Vec<_>>().leak(),
+                rank: bare.rank,
+                role: bare.role,
+                lookup: bare.lookup,
+                inverse: bare.inverse,
+            }))
+        };
+        words.relations.iter().zip(relations()).map(whole).collect()
+    }
+}
+
+pub use place::learn;
+pub(crate) use place::{quantities, relations};
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_registry_can_be_told_again_from_its_words() {
+        let words = Words::of_registry();
+        let mut text = String::new();
+        words.pack(&mut text);
+        let mut reader = Reader::new(&text);
+        let again = Words::unpack(&mut reader).unwrap();
+        assert!(reader.is_done());
+        assert_eq!(format!("{words:?}"), format!("{again:?}"));
+        assert!(Kind::ALL.iter().enumerate().all(|(place, kind)| *kind as usize == place));
+        assert!(INSTRUMENTS.iter().enumerate().all(|(place, instrument)| *instrument as usize == place));
+    }
+}
