@@ -18,6 +18,7 @@ pub(crate) fn run(options: &cli::Manual) -> Result<()> {
         description: "One page for each job: a module of your own, an exam, marking, reports.".into(),
         units: Units::Both,
         search: true,
+        live: None,
         sources: Vec::new(),
     };
     let built = book::build(&book::Assets { chapters, theme: assets.theme.clone() }, &options.out, Vec::new(), &how)?;

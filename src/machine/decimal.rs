@@ -12,7 +12,7 @@ const MOST_FIGURES: u32 = 19;
 ///
 /// Rounded correctly for up to 19 figures and powers of ten from −19 to 19; beyond that to within two units in the last
 /// place, and to nought or infinity beyond what a double holds.
-pub(crate) fn value(figures: &str, power: i32) -> Option<f64> {
+pub fn value(figures: &str, power: i32) -> Option<f64> {
     let (mut mantissa, mut kept, mut power, mut point, mut any) = (0_u64, 0, power, false, false);
     for c in figures.bytes() {
         match c {

@@ -12,7 +12,7 @@
 
 pub mod amount;
 pub mod chance;
-mod decimal;
+pub mod decimal;
 mod expression;
 pub mod face;
 mod family;

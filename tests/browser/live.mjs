@@ -254,7 +254,7 @@ const progress = async (browser, address, check) => {
 const offline = async (browser, folder, check) => {
   const { home, close } = await host(folder);
   const context = await look(browser, "light", 360);
-  const worker = path.join(folder, "worker.js");
+  const worker = path.join(folder, "service-worker.js");
   const old = fs.readFileSync(worker, "utf8");
   try {
     let page = await open(context, `${home}index.html`, check, "first visit");

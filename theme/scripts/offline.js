@@ -49,7 +49,7 @@
 
   addEventListener("load", async () => {
     try {
-      const kept = await navigator.serviceWorker.register(`${root}worker.js`);
+      const kept = await navigator.serviceWorker.register(`${root}service-worker.js`);
       if (kept.waiting && navigator.serviceWorker.controller) offer(kept.waiting);
       if (kept.installing) follow(kept.installing);
       kept.addEventListener("updatefound", () => { if (kept.installing) follow(kept.installing); });

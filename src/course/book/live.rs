@@ -22,7 +22,7 @@ pub struct Live {
 /// The folder of the live parts in a course.
 const FOLDER: &str = "live";
 /// The name of the script that keeps the course on the device.
-const WORKER: &str = "worker.js";
+const WORKER: &str = "service-worker.js";
 
 impl Live {
     /// Each part as a script: a page opened straight from a file may load scripts, but no data.

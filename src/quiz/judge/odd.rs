@@ -167,7 +167,7 @@ fn swapped(value: f64, figures: Figures) -> Vec<f64> {
         bytes.swap(pair[0], pair[1]);
         // Nobody writes 05 for 50.
         let first_nought = bytes[0] == b'0' && text.as_bytes()[0] != b'0';
-        let number = String::from_utf8(bytes).ok().and_then(|text| text.parse::<f64>().ok());
+        let number = String::from_utf8(bytes).ok().and_then(|text| drivecourse_machine::decimal::value(&text, 0));
         out.extend(
             number.filter(|number| *number != value.abs() && !first_nought).map(|number| number.copysign(value)),
         );
