@@ -56,7 +56,12 @@ fn broken_items() {
     let item = "items/heat.toml";
     broken(item, "ask = \"heat.rise\"", "ask = \"heat.ryse\"", &["heat.ryse", "heat.rise"]);
     broken(item, "topic = \"heat\"", "topic = \"haet\"", &["haet", "heat"]);
-    broken(item, "skill = \"rise-and-limits\"", "skil = \"rise-and-limits\"", &["Nothing here is called \"skil\"", "Did you mean \"skill\"?"]);
+    broken(
+        item,
+        "skill = \"rise-and-limits\"",
+        "skil = \"rise-and-limits\"",
+        &["Nothing here is called \"skil\"", "Did you mean \"skill\"?"],
+    );
     broken(item, "[[item]]", "[[item", &["This is not valid here"]);
     broken(item, "id = \"allowed-today\"", "id = \"rise-over-ambient\"", &["rise-over-ambient", "another"]);
 }
