@@ -12,7 +12,7 @@ use include_dir::{Dir, include_dir};
 use crate::assets::{self, Assets, Files};
 use crate::{bank, cli, files};
 
-static STARTER: Dir = include_dir!("$CARGO_MANIFEST_DIR/starter");
+static STARTER: Dir = include_dir!("$CARGO_MANIFEST_DIR/scenarios/starter");
 
 /// Topics of a module for which none is named.
 const USUAL: [&str; 4] = ["mount", "chain", "load", "heat"];
