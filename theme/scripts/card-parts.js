@@ -74,6 +74,7 @@
       row.numbers ? make("p", "numbers", ...left(), row.numbers) : null,
       make("p", "result", ...left(), row.result),
       row.limits ? make("p", "holds", `${row.limits}.`) : null,
+      ...row.own.map((text) => make("p", "holds", `${text}.`)),
       make("p", "source", row.source));
   };
 
