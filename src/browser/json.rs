@@ -93,7 +93,7 @@ macro_rules! whole {
     };
 }
 
-impl<'a> ser::Serializer for &'a mut Writer {
+impl ser::Serializer for &mut Writer {
     type Ok = ();
     type Error = Unknown;
     type SerializeSeq = Self;

@@ -52,7 +52,7 @@ fn scaled(mantissa: u64, power: i32) -> f64 {
             let ten = 10_u128.pow(power.unsigned_abs());
             let whole = u128::from(mantissa) << shift;
             // What is left over only decides which way a tie is rounded.
-            let quotient = (whole / ten) | u128::from(whole % ten != 0);
+            let quotient = (whole / ten) | u128::from(!whole.is_multiple_of(ten));
             libm::scalbn(quotient as f64, -(shift as i32))
         }
         _ => {

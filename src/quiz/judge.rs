@@ -3,9 +3,9 @@
 //! No answer stands in a list. Each is found out from the machine that was drawn, and a question is put only where the
 //! readings shown leave exactly one of the offered answers standing; else another machine is drawn.
 //!
-//! * [`diagnose`]: a fault is ruled out by a reading that no machine with that fault, on these plates, would show
-//! * [`odd`]: a number is the odd one out when the others agree by the registry's relations, and only without it
-//! * [`decide`]: the gravest of some verdicts, each worked out from what is shown
+//! * `diagnose`: a fault is ruled out by a reading that no machine with that fault, on these plates, would show
+//! * `odd`: a number is the odd one out when the others agree by the registry's relations, and only without it
+//! * `decide`: the gravest of some verdicts, each worked out from what is shown
 
 pub(crate) mod decide;
 pub(crate) mod diagnose;
