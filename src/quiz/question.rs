@@ -125,13 +125,15 @@ pub(crate) fn keys(
     Ok(keys)
 }
 
-/// A reading off the face of its instrument: right to half a division; `None` where the face cannot show it.
+/// A reading off the face of its instrument: right to half a division; `None` where the face cannot show it, or shows it
+/// without anything to be read.
 pub(crate) fn reading(asked: QuantityId, question: &Question) -> Option<Body> {
     let Known::Read(instrument) = asked.get().known else { return None };
     let face = Face::of(instrument)?;
     let (value, unit) = (question.shown(asked), asked.get().unit(question.system));
     let shown = unit.from_base(value);
-    if face == Face::Feeler && feeler_leaves(question.system, shown).is_none_or(|leaves| leaves.is_empty()) {
+    // One leaf alone has the answer marked on it: there is nothing to read.
+    if face == Face::Feeler && feeler_leaves(question.system, shown).is_none_or(|leaves| leaves.len() < 2) {
         return None;
     }
     let mut values = vec![f64::NAN; question.case.values.len()];

@@ -18,6 +18,15 @@ const pagesIn = (folder) =>
     .sort()
     .map((name) => path.join(folder, name));
 
+/** Does `work` with every file, as many at a time as there are processors. */
+const each = async (files, work) => {
+  const left = [...files];
+  const one = async () => {
+    for (let file = left.shift(); file; file = left.shift()) await work(file);
+  };
+  await Promise.all(Array.from({ length: os.availableParallelism() }, one));
+};
+
 /** Width, size of controls, and what axe finds. */
 const looksRight = async (page, check, place) => {
   const over = await tooWide(page);
@@ -47,7 +56,8 @@ export const course = async (browser, folder, report) => {
       const whole = width === WIDTHS[0] && mode === LOOKS[0];
       await report.group(`course, ${width} pixels, ${mode}`, async (check) => {
         const context = await look(browser, mode, width);
-        for (const file of pages.filter((file, number) => whole || (number % 3 === turn % 3 && name(file) !== "print.html"))) {
+        const some = pages.filter((file, number) => whole || (number % 3 === turn % 3 && name(file) !== "print.html"));
+        await each(some, async (file) => {
           const place = name(file);
           const page = await open(context, file, check, place);
           if (place === "print.html") {
@@ -59,7 +69,7 @@ export const course = async (browser, folder, report) => {
           }
           page.quiet();
           await page.close();
-        }
+        });
         await context.close();
       });
       turn += 1;
@@ -69,7 +79,7 @@ export const course = async (browser, folder, report) => {
   const chapters = pages.filter((file) => fs.readFileSync(file, "utf8").includes('class="practice"'));
   await report.group("course, scripts off", async (check) => {
     const context = await look(browser, "light", 360, { javaScriptEnabled: false });
-    for (const file of pages) {
+    await each(pages, async (file) => {
       const page = await open(context, file, check, name(file));
       check((await page.locator("main").innerText()).length > 100, name(file), "shows no text");
       const dead = await page.locator("[data-with-script]").filter({ visible: true }).count();
@@ -86,24 +96,24 @@ export const course = async (browser, folder, report) => {
       }
       page.quiet();
       await page.close();
-    }
+    });
     await context.close();
   });
 
   await report.group("course, answers folded away", async (check) => {
     const context = await look(browser, "light", 360);
-    for (const file of chapters.filter((file) => name(file) !== "print.html")) {
+    await each(chapters.filter((file) => name(file) !== "print.html"), async (file) => {
       const page = await open(context, file, check, name(file));
       for (const [place, fault] of await page.evaluate(givenAway)) check(fault === "", `${name(file)} ${place}`, fault);
       page.quiet();
       await page.close();
-    }
+    });
     await context.close();
   });
 
   await report.group("course, printed", async (check) => {
     const context = await look(browser, "light", 680); // what A4 leaves between its margins
-    for (const file of pages) {
+    await each(pages, async (file) => {
       const page = await open(context, file, check, name(file));
       const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true });
       check(sheets(pdf) > 0, name(file), "prints no page");
@@ -114,7 +124,7 @@ export const course = async (browser, folder, report) => {
       check(shown === 0, name(file), "prints its controls");
       page.quiet();
       await page.close();
-    }
+    });
     await context.close();
   });
 

@@ -72,23 +72,32 @@
     unfold = whole;
   });
 
-  // What scrolls sideways can be reached with the keyboard, and only while it does scroll.
-  const scrollers = document.querySelectorAll(".table-wrapper, .formula, pre, figure.drawing");
+  // What scrolls sideways can be reached with the keyboard, and only while it does scroll. All is measured before anything
+  // is changed, and nothing that is folded away: a long page would else be laid out again and again.
   const measure = () => {
-    for (const box of scrollers) {
-      if (box.scrollWidth > box.clientWidth + 1) {
+    const all = document.querySelectorAll(".table-wrapper, .formula, pre, figure.drawing");
+    const boxes = [...all].filter((box) => box.checkVisibility());
+    const scrolls = boxes.map((box) => box.scrollWidth > box.clientWidth + 1);
+    boxes.forEach((box, place) => {
+      const marked = box.getAttribute("aria-label") === "Scrolls sideways";
+      if (scrolls[place] && !marked) {
         box.tabIndex = 0;
         box.setAttribute("role", "group");
         box.setAttribute("aria-label", "Scrolls sideways");
-      } else if (box.getAttribute("aria-label") === "Scrolls sideways") {
+      } else if (!scrolls[place] && marked) {
         box.removeAttribute("tabindex");
         box.removeAttribute("role");
         box.removeAttribute("aria-label");
       }
-    }
+    });
   };
-  measure();
-  window.addEventListener("resize", measure);
+  let due = 0;
+  const measureSoon = () => {
+    cancelAnimationFrame(due);
+    due = requestAnimationFrame(measure);
+  };
+  measureSoon();
+  window.addEventListener("resize", measureSoon);
   // What was folded away had no width.
-  document.addEventListener("toggle", measure, true);
+  document.addEventListener("toggle", measureSoon, true);
 })();
