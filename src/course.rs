@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use anyhow::Result;
 use drivecourse_browser::Bundle;
-use drivecourse_course::book::{self, Built, Live, Options, Units};
+use drivecourse_course::book::{self, Built, Live, Options, Slots, Units};
 use drivecourse_course::expand::{CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::pages::Pages;
@@ -55,13 +55,15 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
         words: bundle.words().to_owned(),
         bank: bundle.bank().to_owned(),
     };
-    let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages });
+    let slots = Slots::default();
+    let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages }).keeping(&slots);
     let or_usual = |own: String, usual: &str| if own.is_empty() { usual.to_owned() } else { own };
     let options = Options {
         title: or_usual(manifest.title, TITLE),
         description: or_usual(manifest.description, ABOUT),
         units,
         search: true,
+        slots,
         live: Some(live),
         sources: sources(module),
     };

@@ -1,7 +1,7 @@
 //! `manual`: the manual as a folder of pages.
 
 use anyhow::Result;
-use drivecourse_course::book::{self, Options, Units};
+use drivecourse_course::book::{self, Options};
 
 use crate::assets::{Assets, Files};
 use crate::{cli, files};
@@ -16,10 +16,7 @@ pub(crate) fn run(options: &cli::Manual) -> Result<()> {
     let how = Options {
         title: "drivecourse, the manual".into(),
         description: "One page for each job: a module of your own, an exam, marking, reports.".into(),
-        units: Units::Both,
-        search: true,
-        live: None,
-        sources: Vec::new(),
+        ..Options::default()
     };
     let built = book::build(&book::Assets { chapters, theme: assets.theme.clone() }, &options.out, Vec::new(), &how)?;
     for warning in &built.warnings {

@@ -8,6 +8,7 @@ mod error;
 mod finish;
 mod guard;
 mod live;
+mod slots;
 mod warnings;
 
 #[cfg(test)]
@@ -26,6 +27,7 @@ use mdbook_preprocessor::{Preprocessor, PreprocessorContext};
 pub use error::BuildError;
 pub use guard::{MARKER, check_output};
 pub use live::Live;
+pub use slots::Slots;
 
 /// The theme's script that keeps a course on the reader's device.
 const WORKER: &str = "live/worker.js";
@@ -52,6 +54,8 @@ pub struct Options {
     pub units: Units,
     /// Whether readers can search the words of the course; costs an index of about the size of the chapters.
     pub search: bool,
+    /// What the preprocessors keep back from the chapters, for the finished pages.
+    pub slots: Slots,
     /// What makes the practice cards live; without it they stay as they are written.
     pub live: Option<Live>,
     /// Folders the chapters and the theme were read from, which the output must stay clear of.
@@ -65,6 +69,7 @@ impl Default for Options {
             description: "Checking a newly installed gear reducer with a chain drive".into(),
             units: Units::default(),
             search: true,
+            slots: Slots::default(),
             live: None,
             sources: Vec::new(),
         }
@@ -236,6 +241,7 @@ fn run(
     }
     book.with_renderer(finish::Site {
         units: options.units,
+        slots: options.slots.clone(),
         live: options.live.as_ref().map(Live::addresses).unwrap_or_default(),
     });
     book.build()?;

@@ -37,6 +37,7 @@ use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Linked, Plan, Problem, Registry};
 use drivecourse_quiz::Item;
 
+use crate::book::Slots;
 use crate::card::Cards;
 use crate::pages::model::Trusted;
 use crate::pages::{PageError, Pages};
@@ -68,13 +69,20 @@ pub struct CourseData {
 #[derive(Debug)]
 pub struct Expander {
     data: CourseData,
+    slots: Option<Slots>,
 }
 
 impl Expander {
     /// An expander for a course with these items, families and templates.
     #[must_use]
     pub fn new(data: CourseData) -> Self {
-        Self { data }
+        Self { data, slots: None }
+    }
+
+    /// Keeps cards and pictures back from the chapters: they are for [`crate::book::Options::slots`].
+    #[must_use]
+    pub fn keeping(self, slots: &Slots) -> Self {
+        Self { slots: Some(slots.clone()), ..self }
     }
 
     /// Every chapter, path and text, expanded on as many threads as the machine has; in the order given.
@@ -86,7 +94,7 @@ impl Expander {
         let next = AtomicUsize::new(0);
         let work = || {
             // A workshop for each thread: what was made ready for one card serves the next.
-            let workshop = Workshop::new(&self.data);
+            let workshop = Workshop::new(&self.data, self.slots.as_ref());
             let mut done = Vec::new();
             loop {
                 let Some(place) = order.get(next.fetch_add(1, Ordering::Relaxed)) else { return done };
@@ -111,7 +119,7 @@ impl Expander {
     /// # Errors
     /// Every [`Problem`] in the chapter, each with its place in `text`.
     pub fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
-        Workshop::new(&self.data).chapter(path, text)
+        Workshop::new(&self.data, None).chapter(path, text)
     }
 }
 
@@ -147,12 +155,13 @@ struct Workshop<'a> {
     cards: Cards<'a>,
     questions: Questions<'a>,
     plans: &'a [Plan],
+    slots: Option<&'a Slots>,
 }
 
 impl<'a> Workshop<'a> {
-    fn new(data: &'a CourseData) -> Self {
+    fn new(data: &'a CourseData, slots: Option<&'a Slots>) -> Self {
         let cards = Cards::new(&data.pages);
-        Self { cards, questions: Questions::new(&data.items, &data.plans, cards), plans: &data.plans }
+        Self { cards, questions: Questions::new(&data.items, &data.plans, cards), plans: &data.plans, slots }
     }
 
     fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
@@ -168,7 +177,12 @@ impl<'a> Workshop<'a> {
             match block.body.as_ref().map_err(Clone::clone).and_then(|body| self.expand(body, &spot)) {
                 Ok(html) => {
                     out.push_str(&text[done..block.span.start]);
-                    out.push_str(html.as_str());
+                    match self.slots {
+                        Some(slots) if !block.body.as_ref().is_ok_and(Body::is_looked_up) => {
+                            out.push_str(&slots.keep(&spot.id, html));
+                        }
+                        _ => out.push_str(html.as_str()),
+                    }
                     out.push_str("\n\n");
                     done = block.span.end;
                 }

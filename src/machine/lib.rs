@@ -40,7 +40,7 @@ pub use face::{Face, Misreading, Slip};
 pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, Stated};
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
-pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Plan, Rejections};
+pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Needs, Plan, Rejections};
 pub use problem::Problem;
 pub use quantity::{Known, Quantity};
 pub use registry::{Conversion, Linked, QuantityId, Registry, RelationId};

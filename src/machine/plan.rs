@@ -103,11 +103,21 @@ impl Rejections {
 pub struct Plan {
     /// What it was made from.
     pub family: Family,
+    /// Those that the family's limits wait for come first.
     steps: Vec<Step>,
+    /// How many those are.
+    guarded: usize,
     at: Vec<u16>,
     streams: Vec<&'static str>,
     total_weight: f64,
     samples: OnceLock<Vec<Case>>,
+}
+
+/// What some quantities of a family wait for beyond its limits: made by [`Plan::needs`].
+#[derive(Debug, Clone)]
+pub struct Needs {
+    /// Places among the plan's steps, in order.
+    steps: Vec<u16>,
 }
 
 /// Another machine, and the roots in which a drawn one is to agree with it.
@@ -209,10 +219,17 @@ impl Plan {
         if !problems.is_empty() {
             return Err(problems);
         }
+        let limited = family.limits.iter().map(|limit| limit.quantity);
+        let guards = waited_for(&steps, &at, limited);
+        let guarded = guards.iter().filter(|guard| **guard).count();
+        // A stable order: each step still finds its inputs ready, as what a guard waits for is a guard itself.
+        let mut placed: Vec<_> = steps.into_iter().zip(guards).collect();
+        placed.sort_by_key(|(_, guard)| !guard);
+        let steps = placed.into_iter().map(|(step, _)| step).collect();
         let mut streams: Vec<&'static str> = family.roots.iter().map(|(id, _)| id.get().topic()).collect();
         streams.dedup();
         let total_weight = family.faults.iter().map(|fault| fault.weight).sum();
-        Ok(Self { family, steps, at, streams, total_weight, samples: OnceLock::new() })
+        Ok(Self { family, steps, guarded, at, streams, total_weight, samples: OnceLock::new() })
     }
 
     /// How many relations a case runs through.
@@ -262,16 +279,30 @@ impl Plan {
     pub fn draw_with(&self, seed: u64, faults: Option<&[usize]>) -> Result<Case, CannotDraw> {
         // Faults stay the same from attempt to attempt: those that break more limits do not get rarer.
         let faults = faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec);
-        self.draw_from(seed, faults, None)
+        self.draw_from(seed, faults, None, None)
+    }
+
+    /// What `quantities` wait for, for drawing machines of which only these are wanted.
+    pub fn needs(&self, quantities: impl Iterator<Item = QuantityId>) -> Needs {
+        let needed = waited_for(&self.steps, &self.at, quantities);
+        Needs { steps: (self.guarded..self.steps.len()).filter(|step| needed[*step]).map(|step| step as u16).collect() }
     }
 
     /// The machine of `seed` with exactly these faults that has the plates of `case`: the same row of the pool, and the
-    /// same values of the roots `held`, whatever else is drawn.
+    /// same values of the roots `held`, whatever else is drawn. Of what the limits do not ask for, only `needs` is worked
+    /// out.
     ///
     /// # Errors
     /// As [`Plan::draw`].
-    pub fn draw_like(&self, case: &Case, held: &[QuantityId], faults: &[usize], seed: u64) -> Result<Case, CannotDraw> {
-        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held }))
+    pub fn draw_like(
+        &self,
+        case: &Case,
+        held: &[QuantityId],
+        faults: &[usize],
+        needs: &Needs,
+        seed: u64,
+    ) -> Result<Case, CannotDraw> {
+        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held }), Some(needs))
     }
 
     /// Whether `quantity` is a value to start from that no fault of the family changes.
@@ -280,16 +311,28 @@ impl Plan {
             && !self.family.faults.iter().any(|fault| fault.draws.iter().any(|(id, _)| *id == quantity))
     }
 
-    fn draw_from(&self, seed: u64, faults: Vec<usize>, like: Option<Like<'_>>) -> Result<Case, CannotDraw> {
+    fn draw_from(
+        &self,
+        seed: u64,
+        faults: Vec<usize>,
+        like: Option<Like<'_>>,
+        needs: Option<&Needs>,
+    ) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
-        if self.try_for(&mut case, like, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
+        if self.try_for(&mut case, like, needs, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
     }
 
     /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, broken: &mut [u32]) -> bool {
+    fn try_for(
+        &self,
+        case: &mut Case,
+        like: Option<Like<'_>>,
+        needs: Option<&Needs>,
+        broken: &mut [u32],
+    ) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(case.seed, u64::from(attempt)), like, case) {
+            match self.attempt(derive(case.seed, u64::from(attempt)), like, needs, case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return true;
@@ -307,7 +350,7 @@ impl Plan {
         for seed in seeds {
             let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
             let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
-            kept += u32::from(self.try_for(&mut case, None, &mut broken));
+            kept += u32::from(self.try_for(&mut case, None, None, &mut broken));
         }
         let refused = broken.pop().unwrap_or(0);
         Rejections { kept, broken, refused }
@@ -320,8 +363,14 @@ impl Plan {
     }
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
-    /// calculation refused, if it is no good.
-    fn attempt(&self, seed: u64, like: Option<Like<'_>>, case: &mut Case) -> Result<(), Option<usize>> {
+    /// calculation refused, if it is no good. With `needs`, only the limits and these are worked out.
+    fn attempt(
+        &self,
+        seed: u64,
+        like: Option<Like<'_>>,
+        needs: Option<&Needs>,
+        case: &mut Case,
+    ) -> Result<(), Option<usize>> {
         let values = &mut case.values;
         values.fill(f64::NAN);
         if !self.family.pool.is_empty() {
@@ -357,10 +406,8 @@ impl Plan {
         if let Some(Like { values: other, held }) = like {
             held.iter().for_each(|id| values[id.index()] = other[id.index()]);
         }
-        for step in &self.steps {
-            let at = &self.at[step.from as usize..step.to as usize];
-            values[usize::from(step.gives)] = outcome((step.eval)(&Given { values, at })).map_err(|_| None)?;
-        }
+        let (guards, rest) = self.steps.split_at(self.guarded);
+        guards.iter().try_for_each(|step| self.run(step, values))?;
         for (index, limit) in self.family.limits.iter().enumerate() {
             let asked = match limit.asked {
                 Asked::Always => true,
@@ -375,6 +422,15 @@ impl Plan {
                 return Err(Some(index));
             }
         }
+        match needs {
+            None => rest.iter().try_for_each(|step| self.run(step, values)),
+            Some(needs) => needs.steps.iter().try_for_each(|step| self.run(&self.steps[usize::from(*step)], values)),
+        }
+    }
+
+    fn run(&self, step: &Step, values: &mut [f64]) -> Result<(), Option<usize>> {
+        let at = &self.at[step.from as usize..step.to as usize];
+        values[usize::from(step.gives)] = outcome((step.eval)(&Given { values, at })).map_err(|_| None)?;
         Ok(())
     }
 
@@ -432,6 +488,22 @@ impl Plan {
         };
         CannotDraw { family: self.family.id.clone(), because, span }
     }
+}
+
+/// For each of `steps`, whether one of `quantities` waits for it.
+fn waited_for(steps: &[Step], at: &[u16], quantities: impl Iterator<Item = QuantityId>) -> Vec<bool> {
+    let mut wanted = vec![false; Registry::get().len()];
+    quantities.for_each(|id| wanted[id.index()] = true);
+    let mut waited: Vec<bool> = Vec::with_capacity(steps.len());
+    for step in steps.iter().rev() {
+        let needed = wanted[usize::from(step.gives)];
+        if needed {
+            at[step.from as usize..step.to as usize].iter().for_each(|input| wanted[usize::from(*input)] = true);
+        }
+        waited.push(needed);
+    }
+    waited.reverse();
+    waited
 }
 
 /// A problem at `span`, or of the file as a whole where another file is at fault.

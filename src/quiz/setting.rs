@@ -88,6 +88,12 @@ impl<'a> Setting<'a> {
         if fits { Ok(setting) } else { setting.attempt(0, 0).map(|_| setting) }
     }
 
+    /// The same in `system`: all that has been made ready but what depends on the units.
+    #[must_use]
+    pub fn in_system(&self, system: System) -> Self {
+        Self { system, harmless: OnceLock::new(), ..self.clone() }
+    }
+
     /// The question of `seed`: the same on every platform. Numbers in which a wrong turn would
     /// still land inside the tolerance are drawn again.
     ///

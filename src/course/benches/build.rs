@@ -1,11 +1,13 @@
 //! What practice cards, worked examples and tables cost beyond the book program itself.
 //!
-//! Both sides build the built-in course in turn, in one process: (a) from our chapters, expanding
-//! every directive; (b) plain, from the same chapters expanded beforehand.
+//! Both sides build the built-in course in turn, in one process: (a) as the program does it, from our chapters, families
+//! and items to finished pages, every directive expanded; (b) the plain book program with the same templates, styles and
+//! search index, on the same chapters expanded beforehand.
 
 #![allow(missing_docs, clippy::unwrap_used)]
 
 use std::collections::BTreeMap;
+use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::Instant;
 
@@ -13,8 +15,10 @@ use drivecourse_course::book::{Assets, Options, build};
 use drivecourse_course::expand::{CourseData, Expander};
 use drivecourse_course::pages::Pages;
 use drivecourse_quiz::Bank;
+use mdbook_core::config::{Config, HtmlConfig};
+use mdbook_driver::MDBook;
 
-const ROUNDS: usize = 11;
+const ROUNDS: usize = 21;
 
 fn main() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
@@ -31,28 +35,32 @@ fn main() {
         Expander::new(CourseData { items: bank.items, plans: bank.plans, pages: Pages::new(&templates).unwrap() })
     };
     let whole = expander();
-    let expanded: BTreeMap<_, _> = (chapters.iter())
-        .map(|(path, bytes)| match std::str::from_utf8(bytes) {
+    let out = tempfile::tempdir().unwrap();
+    let source = out.path().join("source");
+    for (path, bytes) in &chapters {
+        let expanded = match std::str::from_utf8(bytes) {
             Ok(text) if path.ends_with(".md") && path != "SUMMARY.md" => {
-                (path.clone(), whole.chapter(path, text).unwrap().into_bytes())
+                whole.chapter(path, text).unwrap().into_bytes()
             }
-            _ => (path.clone(), bytes.clone()),
-        })
-        .collect();
+            _ => bytes.clone(),
+        };
+        write(&source.join("src").join(path), &expanded);
+    }
+    for (path, bytes) in theme.iter().filter(|(path, _)| !path.starts_with("pages/") && !path.starts_with("live/")) {
+        write(&source.join(path), bytes);
+    }
     let directives: usize =
         chapters.values().map(|bytes| String::from_utf8_lossy(bytes).matches("\n```").count() / 2).sum();
-    let out = tempfile::tempdir().unwrap();
     // As the program builds it: with the search index.
     let options = Options { search: true, ..Options::default() };
     let ours = Assets { chapters, theme: theme.clone() };
-    let plain = Assets { chapters: expanded, theme: theme.clone() };
     let (mut ratios, mut times) = (Vec::new(), Vec::new());
     for _ in 0..ROUNDS {
         let start = Instant::now();
-        build(&ours, &out.path().join("ours"), vec![Box::new(expander())], &options).unwrap();
+        build(&ours, &out.path().join("ours"), vec![Box::new(expander().keeping(&options.slots))], &options).unwrap();
         let with = start.elapsed().as_secs_f64();
         let start = Instant::now();
-        build(&plain, &out.path().join("plain"), Vec::new(), &options).unwrap();
+        MDBook::load_with_config(&source, plain(&theme, &out.path().join("plain"))).unwrap().build().unwrap();
         ratios.push(with / start.elapsed().as_secs_f64());
         times.push(with);
     }
@@ -65,9 +73,30 @@ fn main() {
     );
 }
 
+/// The book program's own settings for the same pages.
+fn plain(theme: &BTreeMap<String, Vec<u8>>, out: &Path) -> Config {
+    let named = |folder: &str| theme.keys().filter(|name| name.starts_with(folder)).map(PathBuf::from).collect();
+    let mut html = HtmlConfig::default();
+    html.theme = Some(PathBuf::from("."));
+    html.additional_css = named("css/course");
+    html.additional_js = named("scripts/");
+    html.input_404 = Some(String::new());
+    let mut config = Config::default();
+    config.book.title = Some("Drive check course".into());
+    config.build.build_dir = out.to_path_buf();
+    config.build.use_default_preprocessors = false;
+    config.set("output.html", &html).unwrap();
+    config
+}
+
+fn write(path: &Path, bytes: &[u8]) {
+    fs::create_dir_all(path.parent().unwrap()).unwrap();
+    fs::write(path, bytes).unwrap();
+}
+
 fn files(folder: &Path) -> BTreeMap<String, Vec<u8>> {
     fn add(folder: &Path, root: &Path, out: &mut BTreeMap<String, Vec<u8>>) {
-        let mut entries: Vec<PathBuf> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+        let mut entries: Vec<PathBuf> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
         entries.sort();
         for path in entries {
             if path.is_dir() {
@@ -75,7 +104,7 @@ fn files(folder: &Path) -> BTreeMap<String, Vec<u8>> {
             } else if !path.file_name().unwrap().to_string_lossy().starts_with('.') {
                 out.insert(
                     path.strip_prefix(root).unwrap().to_string_lossy().into_owned(),
-                    std::fs::read(&path).unwrap(),
+                    fs::read(&path).unwrap(),
                 );
             }
         }

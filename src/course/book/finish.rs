@@ -4,12 +4,13 @@ use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
 
+use aho_corasick::AhoCorasick;
 use mdbook_core::book::Book;
 use mdbook_core::errors::Result as AnyResult;
 use mdbook_html::HtmlHandlebars;
 use mdbook_renderer::{RenderContext, Renderer};
 
-use super::{Units, contents};
+use super::{Slots, Units, contents};
 
 /// Files of the stock look. Those the theme does not bring are written empty and taken away after the build.
 pub(super) const STOCK_FILES: &[&str] = &[
@@ -40,6 +41,7 @@ const TEXT_END: &str = "<!--/text-->";
 /// The book program's page writer, followed by our finish.
 pub(super) struct Site {
     pub(super) units: Units,
+    pub(super) slots: Slots,
     /// Where a page finds what makes its cards live; empty where they are not.
     pub(super) live: String,
 }
@@ -64,85 +66,114 @@ impl Renderer for Site {
         pages.sort();
         // A chapter may itself be called index.md; its page is finished once.
         pages.dedup_by(|a, b| a.0 == b.0);
+        let (mender, whole) = (Mender::new(&self.slots, false)?, Mender::new(&self.slots, true)?);
         for (page, chapter) in pages {
             let path = context.destination.join(&page);
             let html = fs::read_to_string(&path)?;
-            fs::write(&path, self.finish(&html, &context.book, &page, chapter.as_deref()))?;
+            let mender = if page == Path::new("print.html") { &whole } else { &mender };
+            fs::write(&path, self.finish(&html, &context.book, &page, chapter.as_deref(), mender))?;
         }
         Ok(())
     }
 }
 
 impl Site {
-    fn finish(&self, html: &str, book: &Book, page: &Path, chapter: Option<&Path>) -> String {
+    fn finish(&self, html: &str, book: &Book, page: &Path, chapter: Option<&Path>, mender: &Mender<'_>) -> String {
         let root = "../".repeat(page.components().count().saturating_sub(1));
-        let html = html
-            .replacen(UNITS_SLOT, self.units.word(), 1)
-            .replacen(LIVE_SLOT, &self.live, 1)
-            .replacen(CONTENTS_SLOT, &contents::list(book, &root, chapter, 3), 1)
-            .replacen(CONTENTS_PAGE_SLOT, &contents::list(book, &root, chapter, 2), 1);
-        let Some((before, rest)) = html.split_once(TEXT_START) else { return html };
-        let Some((text, after)) = rest.rsplit_once(TEXT_END) else { return html };
-        let mut text = name_alignment(&name_boxes(text));
-        if page == Path::new("print.html") {
-            text = lower_headings(&text);
-        }
-        format!("{before}{text}{after}")
-    }
-}
-
-/// Gives the boxes of the form `> [!CAUTION]` our own classes and takes their pictures out.
-fn name_boxes(text: &str) -> String {
-    let mut text = text.to_string();
-    for (kind, class) in
-        [("caution", "caution"), ("warning", "caution"), ("note", "aside"), ("tip", "aside"), ("important", "aside")]
-    {
-        text = text.replace(
-            &format!("<blockquote class=\"blockquote-tag blockquote-tag-{kind}\">"),
-            &format!("<blockquote class=\"{class}\">"),
-        );
-    }
-    let title = "<p class=\"blockquote-tag-title\">";
-    let mut finished = String::with_capacity(text.len());
-    let mut rest = text.as_str();
-    while let Some((before, after)) = rest.split_once(title) {
-        finished.push_str(before);
-        finished.push_str("<p class=\"box-word\">");
-        rest = match after.strip_prefix("<svg").and_then(|a| a.split_once("</svg>")) {
-            Some((_, words)) => words,
-            None => after,
+        let frame = |part: &str| {
+            part.replacen(UNITS_SLOT, self.units.word(), 1)
+                .replacen(LIVE_SLOT, &self.live, 1)
+                .replacen(CONTENTS_SLOT, &contents::list(book, &root, chapter, 3), 1)
+                .replacen(CONTENTS_PAGE_SLOT, &contents::list(book, &root, chapter, 2), 1)
         };
+        let parts = html.split_once(TEXT_START).and_then(|(before, rest)| {
+            let (text, after) = rest.rsplit_once(TEXT_END)?;
+            Some((before, text, after))
+        });
+        let Some((before, text, after)) = parts else { return frame(html) };
+        let mut out = frame(before);
+        mender.mend(text, &mut out);
+        out.push_str(&frame(after));
+        out
     }
-    finished.push_str(rest);
-    finished
 }
 
-/// Turns the alignment of table cells from styles into classes, so that a strict content policy may forbid styles.
-fn name_alignment(text: &str) -> String {
-    let mut text = text.to_string();
-    for (word, class) in [("left", "to-left"), ("center", "to-centre"), ("right", "to-right")] {
-        for cell in ["td", "th"] {
-            text =
-                text.replace(&format!("<{cell} style=\"text-align: {word}\">"), &format!("<{cell} class=\"{class}\">"));
+/// What the book program writes, and what our pages have instead: boxes of the form `> [!CAUTION]` with our own classes;
+/// the alignment of table cells in classes, so that a strict content policy may forbid styles.
+const MENDS: &[(&str, &str)] = &[
+    ("<blockquote class=\"blockquote-tag blockquote-tag-caution\">", "<blockquote class=\"caution\">"),
+    ("<blockquote class=\"blockquote-tag blockquote-tag-warning\">", "<blockquote class=\"caution\">"),
+    ("<blockquote class=\"blockquote-tag blockquote-tag-note\">", "<blockquote class=\"aside\">"),
+    ("<blockquote class=\"blockquote-tag blockquote-tag-tip\">", "<blockquote class=\"aside\">"),
+    ("<blockquote class=\"blockquote-tag blockquote-tag-important\">", "<blockquote class=\"aside\">"),
+    (BOX_WORD, "<p class=\"box-word\">"),
+    (Slots::START, Slots::START),
+    ("<td style=\"text-align: left\">", "<td class=\"to-left\">"),
+    ("<th style=\"text-align: left\">", "<th class=\"to-left\">"),
+    ("<td style=\"text-align: center\">", "<td class=\"to-centre\">"),
+    ("<th style=\"text-align: center\">", "<th class=\"to-centre\">"),
+    ("<td style=\"text-align: right\">", "<td class=\"to-right\">"),
+    ("<th style=\"text-align: right\">", "<th class=\"to-right\">"),
+];
+
+/// The title of a box; the book program puts a picture behind it.
+const BOX_WORD: &str = "<p class=\"blockquote-tag-title\">";
+
+/// Besides, for the page that holds the whole course: every heading one level down, and page turns by name.
+const WHOLE_MENDS: &[(&str, &str)] = &[
+    ("<div style=\"break-before: page; page-break-before: always;\"></div>", "<div class=\"page-turn\"></div>"),
+    ("<h1>", "<h2>"),
+    ("<h1 ", "<h2 "),
+    ("</h1>", "</h2>"),
+    ("<h2>", "<h3>"),
+    ("<h2 ", "<h3 "),
+    ("</h2>", "</h3>"),
+    ("<h3>", "<h4>"),
+    ("<h3 ", "<h4 "),
+    ("</h3>", "</h4>"),
+    ("<h4>", "<h5>"),
+    ("<h4 ", "<h5 "),
+    ("</h4>", "</h5>"),
+    ("<h5>", "<h6>"),
+    ("<h5 ", "<h6 "),
+    ("</h5>", "</h6>"),
+];
+
+/// Mends the text of a page in one pass: the page with the whole course is long.
+struct Mender<'a> {
+    slots: &'a Slots,
+    finder: AhoCorasick,
+    mends: Vec<(&'static str, &'static str)>,
+}
+
+impl<'a> Mender<'a> {
+    fn new(slots: &'a Slots, whole: bool) -> AnyResult<Self> {
+        let mends = if whole { [MENDS, WHOLE_MENDS].concat() } else { MENDS.to_vec() };
+        Ok(Self { slots, finder: AhoCorasick::new(mends.iter().map(|(written, _)| written))?, mends })
+    }
+
+    fn mend(&self, text: &str, out: &mut String) {
+        let mut done = 0;
+        for found in self.finder.find_iter(text) {
+            let (written, ours) = self.mends[found.pattern().as_usize()];
+            out.push_str(&text[done..found.start()]);
+            done = found.end();
+            if written == Slots::START
+                && let Some((name, rest)) = text[done..].split_once(Slots::END)
+                && let Some(html) = self.slots.get(name)
+            {
+                self.mend(html.as_str(), out);
+                done = text.len() - rest.len();
+                continue;
+            }
+            out.push_str(ours);
+            if written == BOX_WORD {
+                let picture = text[done..].strip_prefix("<svg").and_then(|rest| rest.split_once("</svg>"));
+                done = picture.map_or(done, |(_, words)| text.len() - words.len());
+            }
         }
+        out.push_str(&text[done..]);
     }
-    text
-}
-
-/// Moves every heading one level down and names page turns, for the page that holds the whole course.
-fn lower_headings(text: &str) -> String {
-    let mut text = text.replace(
-        "<div style=\"break-before: page; page-break-before: always;\"></div>",
-        "<div class=\"page-turn\"></div>",
-    );
-    for level in (1..=5).rev() {
-        let below = level + 1;
-        text = text
-            .replace(&format!("<h{level}>"), &format!("<h{below}>"))
-            .replace(&format!("<h{level} "), &format!("<h{below} "))
-            .replace(&format!("</h{level}>"), &format!("</h{below}>"));
-    }
-    text
 }
 
 /// Parts of the stock search that our own search does without.

@@ -37,6 +37,13 @@ pub(super) enum Body {
     Quantities(QuantityKeys),
 }
 
+impl Body {
+    /// Whether it becomes text that people look things up in, so that the search must know it.
+    pub(super) fn is_looked_up(&self) -> bool {
+        matches!(self, Self::Formulas(_) | Self::Mistakes(_) | Self::Sources(_) | Self::Quantities(_))
+    }
+}
+
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct CardKeys {

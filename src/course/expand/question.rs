@@ -296,12 +296,15 @@ impl<'a> Questions<'a> {
 
     /// The item made ready for a family in each system of units wanted.
     fn settle(&self, item: usize, plan: usize, units: Option<System>) -> Result<Vec<Ready<'a>>, Unsettled> {
-        let mut out = Vec::new();
+        let mut out: Vec<Ready<'a>> = Vec::new();
         for system in systems(units) {
             let mut ready = self.ready.borrow_mut();
-            let made = ready
-                .entry((item, plan, *system))
-                .or_insert_with(|| Rc::new(Setting::new(&self.items[item], &self.plans[plan], *system)));
+            let made = ready.entry((item, plan, *system)).or_insert_with(|| {
+                Rc::new(match out.first().map(AsRef::as_ref) {
+                    Some(Ok(other)) => Ok(other.in_system(*system)),
+                    _ => Setting::new(&self.items[item], &self.plans[plan], *system),
+                })
+            });
             if let Err(error) = made.as_ref() {
                 return Err(error.clone());
             }

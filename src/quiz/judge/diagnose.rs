@@ -18,7 +18,7 @@
 //! offered: where it cannot be ruled out for a faulty machine, the fault does not show, and the question is not put.
 
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::{Case, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
+use drivecourse_machine::{Case, Needs, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
 
 use super::{Options, capital, odd};
 use crate::question::Question;
@@ -43,6 +43,8 @@ pub(crate) struct Ready {
     faults: Vec<usize>,
     /// The readings, and the ways to what is worked out from them: a way without steps is a reading.
     evidence: Vec<Path>,
+    /// What it all waits for.
+    pub(crate) needs: Needs,
 }
 
 impl Ready {
@@ -69,7 +71,9 @@ impl Ready {
             let way = Path::find(shown, *id, &PathChoice::default());
             evidence.push(way.map_err(|missing| Unsettled::NoPath { part, missing })?);
         }
-        Ok(Self { held: shown.iter().copied().filter(|id| plan.holds(*id)).collect(), faults, evidence })
+        let held = shown.iter().copied().filter(|id| plan.holds(*id)).collect();
+        let needs = plan.needs(evidence.iter().map(|path| path.asked));
+        Ok(Self { held, faults, evidence, needs })
     }
 }
 
@@ -138,7 +142,7 @@ impl Shows {
 pub(crate) fn against(plan: &Plan, ready: &Ready, case: &Case, faults: &[usize]) -> Vec<Against> {
     let mut shows: Vec<Shows> = ready.evidence.iter().map(|path| Shows::new(path, case)).collect();
     for machine in 0..MACHINES {
-        let Ok(other) = plan.draw_like(case, &ready.held, faults, derive(0x0061_6761_696e_7374, machine)) else {
+        let Ok(other) = plan.draw_like(case, &ready.held, faults, &ready.needs, derive(0x0061_6761_696e_7374, machine)) else {
             return Vec::new();
         };
         shows.iter_mut().for_each(|shows| shows.values.push(other.values[shows.at]));

@@ -147,7 +147,7 @@ fn what_is_ruled_out_is_never_met_again() {
                 continue;
             }
             for again in 0..300 {
-                let other = plan.draw_like(&case, &ready.held, faults, derive_other(again)).unwrap();
+                let other = plan.draw_like(&case, &ready.held, faults, &ready.needs, derive_other(again)).unwrap();
                 assert_eq!(other.value(find("mount.along")), case.value(find("mount.along")));
                 for (id, system) in
                     against.iter().flat_map(|against| System::ALL.map(|system| (weighed[against.evidence], system)))
