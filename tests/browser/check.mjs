@@ -141,7 +141,8 @@ const givenAway = () => {
   const out = [];
   for (const face of document.querySelectorAll(".practice:not(.self-check) .question")) {
     const shown = face.cloneNode(true);
-    for (const folded of shown.querySelectorAll("details")) folded.remove();
+    // Statements to choose from hold the answer, and that is no secret either.
+    for (const other of shown.querySelectorAll("details, .options")) other.remove();
     // What is given may happen to be the number asked for; then it must be told as given, and is no secret.
     const given = [...shown.querySelectorAll(".givens td.to-right")].map(words);
     const asked = [...face.querySelectorAll(".solution .answer .result")].map(words);

@@ -156,6 +156,7 @@ export const search = async (browser, folder, check) => {
   const target = new URL(await hits.first().evaluate((link) => link.href));
   check(fs.existsSync(path.join(folder, path.basename(target.pathname))), "search", `leads to ${target.pathname}`);
   await hits.first().click();
+  await page.waitForURL((url) => url.pathname === target.pathname, { waitUntil: "load" });
   const there = await page.evaluate(() => !location.hash || !!document.getElementById(decodeURIComponent(location.hash.slice(1))));
   check(there, "search", `there is no place ${target.hash}`);
   await page.goto(new URL("index.html", page.url()).href);
