@@ -21,10 +21,11 @@ pub(crate) fn run(options: &cli::Solve) -> Result<()> {
         bail!("say which quantity you want, such as load.overhung; `drivecourse solve --list` names them all");
     };
     let asked = quantity(wanted)?;
+    let near = nearness(asked);
     let mut givens = Vec::new();
     let (mut us, mut with_units) = (0, 0);
     for text in &options.givens {
-        let (id, value, is_us) = given(text)?;
+        let (id, value, is_us) = given(text, &near)?;
         if id == asked {
             bail!(
                 "{} is what you ask for; leave it out of what is given, and it is worked out from the rest",
@@ -58,7 +59,7 @@ pub(crate) fn run(options: &cli::Solve) -> Result<()> {
     Ok(())
 }
 
-/// A quantity by its name, or by its last part where only one has it.
+/// The quantity asked for by its name, or by its last part where only one has it.
 fn quantity(name: &str) -> Result<QuantityId> {
     let registry = Registry::get();
     if let Some(id) = registry.find(name) {
@@ -82,6 +83,52 @@ fn quantity(name: &str) -> Result<QuantityId> {
     }
 }
 
+/// How many steps each quantity is before `asked`; nothing where no relation leads from it there.
+fn nearness(asked: QuantityId) -> Vec<Option<u32>> {
+    let registry = Registry::get();
+    let mut near = vec![None; registry.len()];
+    near[asked.index()] = Some(0);
+    for steps in 1.. {
+        let reached = |id: QuantityId| near[id.index()] == Some(steps - 1);
+        let inputs =
+            registry.relations().iter().filter(|linked| reached(linked.gives)).flat_map(|linked| linked.inputs());
+        let new: Vec<QuantityId> = inputs.filter(|id| near[id.index()].is_none()).collect();
+        if new.is_empty() {
+            break;
+        }
+        new.iter().for_each(|id| near[id.index()] = Some(steps));
+    }
+    near
+}
+
+/// A given quantity by its name, or by the end of it: of several that end so, the one fewest steps before what is asked.
+fn given_quantity(name: &str, near: &[Option<u32>]) -> Result<QuantityId> {
+    let registry = Registry::get();
+    if let Some(id) = registry.find(name) {
+        return Ok(id);
+    }
+    let last = |id: QuantityId| id.get().id.split('.').next_back().unwrap_or_default();
+    let whole = |id: &QuantityId| last(*id) == name;
+    let word = |id: &QuantityId| last(*id).strip_suffix(name).is_some_and(|rest| rest.ends_with('_'));
+    let nearest = |fits: &dyn Fn(&QuantityId) -> bool| -> Vec<QuantityId> {
+        let known = || registry.quantities().filter(|id| near[id.index()].is_some() && fits(id));
+        let least = known().map(|id| near[id.index()]).min();
+        known().filter(|id| Some(near[id.index()]) == least).collect()
+    };
+    let mut found = nearest(&whole);
+    if found.is_empty() && !name.is_empty() {
+        found = nearest(&word);
+    }
+    match found.as_slice() {
+        [id] => Ok(*id),
+        [] => quantity(name),
+        many => {
+            let names: Vec<_> = many.iter().map(|id| id.get().id).collect();
+            bail!("{name:?} may be {}: write it out", names.join(" or "))
+        }
+    }
+}
+
 fn method(id: &str) -> Result<RelationId> {
     let registry = Registry::get();
     if let Some(linked) = registry.relation(id) {
@@ -93,11 +140,11 @@ fn method(id: &str) -> Result<RelationId> {
 }
 
 /// One given, and whether it was written in a US customary unit.
-fn given(text: &str) -> Result<(QuantityId, f64, bool)> {
+fn given(text: &str, near: &[Option<u32>]) -> Result<(QuantityId, f64, bool)> {
     let (name, value) = text
         .split_once('=')
         .ok_or_else(|| anyhow!("{text:?} is not a given; write it as name=value, such as chain.sag=\"11 mm\""))?;
-    let id = quantity(name.trim())?;
+    let id = given_quantity(name.trim(), near)?;
     let quantity = id.get();
     if quantity.kind == Kind::Choice {
         let place = amount::read_choice(value, quantity.choices).map_err(|error| unread(id, &error))?;

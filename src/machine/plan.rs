@@ -324,13 +324,7 @@ impl Plan {
     }
 
     /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(
-        &self,
-        case: &mut Case,
-        like: Option<Like<'_>>,
-        needs: Option<&Needs>,
-        broken: &mut [u32],
-    ) -> bool {
+    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, needs: Option<&Needs>, broken: &mut [u32]) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
             match self.attempt(derive(case.seed, u64::from(attempt)), like, needs, case) {
                 Ok(()) => {

@@ -59,6 +59,27 @@ fn published_figures_come_out() {
 }
 
 #[test]
+fn the_end_of_a_name_means_the_nearest_step_before_what_is_asked() {
+    let place = Place::new();
+    let given = ["torque=4500 in-lbf", "pitch_dia_small=5.98 in", "connection_factor=1", "location_factor=1"];
+    let solve = |arguments: &[&str]| place.run(&[&["solve", "load.overhung", "--json"], arguments].concat());
+    // By hand: 2 x 4500 lbf·in x 1.25 / 5.98 in = 1881 lbf. The chain has a service factor too, farther away.
+    let said: Value = serde_json::from_str(&solve(&[&given[..], &["service_factor=1.25"]].concat()).done()).unwrap();
+    approx::assert_relative_eq!(said["asked"]["value"].as_f64().unwrap(), 9000.0 * 1.25 / 5.98, max_relative = 1e-9);
+    let names: Vec<_> = said["given"].as_array().unwrap().iter().map(|row| row["quantity"].clone()).collect();
+    assert!(
+        names.contains(&"drive.output_torque".into()) && names.contains(&"load.service_factor".into()),
+        "{names:?}"
+    );
+    solve(&["factor=1"]).refused(&[
+        "\"factor\" may be",
+        "load.connection_factor",
+        "load.location_factor",
+        "write it out",
+    ]);
+}
+
+#[test]
 fn what_is_missing_or_in_doubt_is_named() {
     let place = Place::new();
     let solve = |arguments: &[&str]| place.run(&[&["solve"], arguments].concat());

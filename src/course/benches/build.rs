@@ -102,10 +102,7 @@ fn files(folder: &Path) -> BTreeMap<String, Vec<u8>> {
             if path.is_dir() {
                 add(&path, root, out);
             } else if !path.file_name().unwrap().to_string_lossy().starts_with('.') {
-                out.insert(
-                    path.strip_prefix(root).unwrap().to_string_lossy().into_owned(),
-                    fs::read(&path).unwrap(),
-                );
+                out.insert(path.strip_prefix(root).unwrap().to_string_lossy().into_owned(), fs::read(&path).unwrap());
             }
         }
     }

@@ -212,7 +212,7 @@ fn every_page_renders_with_its_facts() {
     let [(_, paper), (_, key), (_, results), (_, candidate), (_, report), (_, bundle)] = all("Ann Carver");
     assert!(paper.contains("How far should the strand give at mid span?"));
     assert!(paper.contains("content: \"Paper K7QD-22MF\""));
-    assert!(paper.find("<h2 id=\"K7QD-22MF-caution\">").unwrap() < paper.find("How this paper is marked").unwrap());
+    assert!(paper.find("<h2 id=\"p-K7QD-22MF-caution\">").unwrap() < paper.find("How this paper is marked").unwrap());
     assert!(paper.find("How this paper is marked").unwrap() < paper.find("Question 1").unwrap());
     assert!(paper.contains("<circle cx=\"60\""), "a trusted drawing goes in as it is");
     assert!(!paper.contains("16.3"), "no answer stands on a paper");

@@ -142,7 +142,8 @@ impl Shows {
 pub(crate) fn against(plan: &Plan, ready: &Ready, case: &Case, faults: &[usize]) -> Vec<Against> {
     let mut shows: Vec<Shows> = ready.evidence.iter().map(|path| Shows::new(path, case)).collect();
     for machine in 0..MACHINES {
-        let Ok(other) = plan.draw_like(case, &ready.held, faults, &ready.needs, derive(0x0061_6761_696e_7374, machine)) else {
+        let Ok(other) = plan.draw_like(case, &ready.held, faults, &ready.needs, derive(0x0061_6761_696e_7374, machine))
+        else {
             return Vec::new();
         };
         shows.iter_mut().for_each(|shows| shows.values.push(other.values[shows.at]));
