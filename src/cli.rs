@@ -83,6 +83,15 @@ impl From<Units> for System {
     }
 }
 
+/// The size of a printed sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum SheetSize {
+    /// 210 mm by 297 mm
+    A4,
+    /// 8.5 in by 11 in
+    Letter,
+}
+
 /// Options of `demo`.
 #[derive(Debug, Args)]
 pub(crate) struct Demo {
@@ -150,6 +159,12 @@ pub(crate) struct Papers {
     /// All papers in one file, and all keys in another, to print at one go
     #[arg(long)]
     pub(crate) one_file: bool,
+    /// Make each file of papers and keys as PDF as well (needs a program built with `--features pdf`)
+    #[arg(long)]
+    pub(crate) pdf: bool,
+    /// With --pdf: the size of a sheet; pages printed from a browser take the printer's
+    #[arg(long, value_enum, default_value = "a4", requires = "pdf")]
+    pub(crate) sheet: SheetSize,
     /// Make a page for each candidate to answer on a screen as well, in the folder `screen`
     #[arg(long)]
     pub(crate) screen: bool,

@@ -99,6 +99,7 @@ fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(u
         sitting: 1,
         date: None,
         print: papers::Print::default(),
+        press: None,
         screen: true,
     };
     let scenario = papers::scenario_digest(&assets.scenarios);

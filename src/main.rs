@@ -17,6 +17,7 @@ mod look;
 mod manual;
 mod new;
 mod papers;
+mod pdf;
 mod practise;
 mod record;
 mod report;

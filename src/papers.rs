@@ -1,11 +1,12 @@
 //! `papers`: a different sealed paper for everyone on a roster, the keys, and a response file to fill in.
 
+use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result, anyhow, bail};
 use drivecourse_course::card::{Sheet, ask_for_the_way, key_model, paper_model};
 use drivecourse_course::pages::Pages;
-use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Trusted};
+use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Leaf, Printout, Trusted};
 use drivecourse_machine::Problem;
 use drivecourse_quiz::response::Template;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Paper, Person, Roster, Secret, Used};
@@ -13,6 +14,8 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::{Assets, Files};
 use crate::course::pages;
+use crate::pdf::Press;
+use crate::terminal::clean;
 use crate::{bank, cli, files};
 
 pub(crate) fn run(options: &cli::Papers) -> Result<()> {
@@ -33,6 +36,7 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     for earlier in &options.after {
         used.add(&read_record(earlier)?);
     }
+    let press = if options.pdf { Some(Press::new(&assets, options.sheet)?) } else { None };
     let secret = secret(&options.secret)?;
     let made = Order {
         plant: options.plant.clone(),
@@ -42,6 +46,7 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
         sitting: options.sitting,
         date: options.date.clone(),
         print: Print { large: options.large_print, one_file: options.one_file },
+        press,
         screen: options.screen,
     }
     .make(&bank, &pages(&assets)?, &scenario_digest(&assets.scenarios), secret, used, folder)?;
@@ -103,6 +108,8 @@ pub(crate) struct Order {
     pub(crate) sitting: u32,
     pub(crate) date: Option<String>,
     pub(crate) print: Print,
+    /// Sets the same in type, where PDF is wanted too.
+    pub(crate) press: Option<Press>,
     /// Whether pages to answer on a screen are wanted too.
     pub(crate) screen: bool,
 }
@@ -119,9 +126,16 @@ pub(crate) struct Print {
 /// Papers and keys on their way into one file each; large print has a file of its own.
 #[derive(Default)]
 struct Stack {
-    papers: Vec<BundleSheet>,
-    large: Vec<BundleSheet>,
-    keys: Vec<BundleSheet>,
+    papers: Pile,
+    large: Pile,
+    keys: Pile,
+}
+
+/// What goes into one file: as a page, and in type where PDF is wanted.
+#[derive(Default)]
+struct Pile {
+    sheets: Vec<BundleSheet>,
+    leaves: Vec<Leaf>,
 }
 
 /// What was made.
@@ -145,21 +159,30 @@ impl Order {
         let mut exam = Exam::new(&self.exam, scenario, &secret, blueprint.clone());
         let told = |problems: Vec<Problem>| anyhow!("no papers can be drawn:\n{}", self.written.report(&problems));
         let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
-        let remarks = draw.remarks();
+        let mut remarks = draw.remarks();
         files::fill(folder, RECORD, |folder| {
             let mut template = Template::new(blueprint.marking.asks_steps());
             let mut outcome = Ok(());
             let mut stack = Stack::default();
+            let mut unshown = BTreeSet::new();
             draw.papers(&self.people, self.sitting, threads(), |paper| {
                 if outcome.is_ok() {
-                    outcome = self.write(&paper, pages, folder, &mut stack);
+                    outcome = self.write(&paper, pages, folder, &mut stack, &mut unshown);
                 }
                 template.add(&paper);
                 exam.push(&paper);
             })
             .map_err(|problem| told(vec![problem]))?;
             outcome?;
-            self.write_stack(stack, pages, folder)?;
+            self.write_stack(stack, pages, folder, &mut unshown)?;
+            if !unshown.is_empty() {
+                let which: Vec<String> =
+                    unshown.iter().map(|c| format!("{} (U+{:04X})", clean(&c.to_string()), u32::from(*c))).collect();
+                remarks.push(format!(
+                    "the fonts of the PDF lack {}; an empty square stands for each; the pages show them as the browser can",
+                    which.join(", ")
+                ));
+            }
             files::write(&folder.join(RESPONSES), template.finish().as_bytes())?;
             files::write(&folder.join(RECORD), exam.write().as_bytes())
         })?;
@@ -167,7 +190,14 @@ impl Order {
     }
 
     /// Writes one candidate's paper and the key to it, or lays them on the stack.
-    fn write(&self, paper: &Paper, pages: &Pages, folder: &Path, stack: &mut Stack) -> Result<()> {
+    fn write(
+        &self,
+        paper: &Paper,
+        pages: &Pages,
+        folder: &Path,
+        stack: &mut Stack,
+        unshown: &mut BTreeSet<char>,
+    ) -> Result<()> {
         let head = Head {
             plant: self.plant.clone(),
             exam: self.written.blueprint.title.clone(),
@@ -202,31 +232,56 @@ impl Order {
                 body: Trusted::made_by_us(body),
             };
             let body = lay(pages.render("paper-body.html", &sheet)?);
-            if sheet.large {
-                stack.large.push(body)
-            } else {
-                stack.papers.push(body)
+            let pile = if sheet.large { &mut stack.large } else { &mut stack.papers };
+            pile.sheets.push(body);
+            stack.keys.sheets.push(lay(pages.render("key-body.html", &key)?));
+            if self.press.is_some() {
+                pile.leaves.push(Leaf::Paper(sheet));
+                stack.keys.leaves.push(Leaf::Key(key));
             }
-            stack.keys.push(lay(pages.render("key-body.html", &key)?));
             return Ok(());
         }
         files::write(
             &folder.join(PAPERS).join(format!("{name}.html")),
             pages.render("paper.html", &sheet)?.as_bytes(),
         )?;
-        files::write(&folder.join(KEYS).join(format!("{name}-key.html")), pages.render("key.html", &key)?.as_bytes())
+        files::write(&folder.join(KEYS).join(format!("{name}-key.html")), pages.render("key.html", &key)?.as_bytes())?;
+        if self.press.is_some() {
+            let title = format!("{}: paper {}, {}", head.exam, head.code, head.candidate);
+            let paper = Printout { title, large: sheet.large, sheets: vec![Leaf::Paper(sheet)] };
+            self.typeset(&paper, &folder.join(PAPERS).join(format!("{name}.pdf")), unshown)?;
+            let title = format!("Key to paper {}: {}", head.code, head.exam);
+            let key = Printout { title, large: false, sheets: vec![Leaf::Key(key)] };
+            self.typeset(&key, &folder.join(KEYS).join(format!("{name}-key.pdf")), unshown)?;
+        }
+        Ok(())
     }
 
-    fn write_stack(&self, stack: Stack, pages: &Pages, folder: &Path) -> Result<()> {
+    /// Writes a PDF where one is wanted, and adds the characters that its fonts lack to `unshown`.
+    fn typeset(&self, printout: &Printout, file: &Path, unshown: &mut BTreeSet<char>) -> Result<()> {
+        let Some(press) = &self.press else { return Ok(()) };
+        let (pdf, missing) = press.print(printout).with_context(|| format!("{} is not made", file.display()))?;
+        unshown.extend(missing);
+        files::write(file, &pdf)
+    }
+
+    fn write_stack(&self, stack: Stack, pages: &Pages, folder: &Path, unshown: &mut BTreeSet<char>) -> Result<()> {
         let title = &self.written.blueprint.title;
-        for (what, inside, name, large, sheets) in [
-            ("papers", PAPERS, "papers.html", false, stack.papers),
-            ("papers in large print", PAPERS, "papers-large-print.html", true, stack.large),
-            ("keys", KEYS, "keys.html", false, stack.keys),
+        for (what, inside, name, large, pile) in [
+            ("papers", PAPERS, "papers", false, stack.papers),
+            ("papers in large print", PAPERS, "papers-large-print", true, stack.large),
+            ("keys", KEYS, "keys", false, stack.keys),
         ] {
+            let Pile { sheets, leaves } = pile;
+            let (title, path) = (format!("{title}: {what}"), folder.join(inside));
+            if !leaves.is_empty() {
+                let printout = Printout { title: title.clone(), large, sheets: leaves };
+                self.typeset(&printout, &path.join(format!("{name}.pdf")), unshown)?;
+            }
             if !sheets.is_empty() {
-                let bundle = Bundle { title: format!("{title}: {what}"), large, several: true, sheets };
-                files::write(&folder.join(inside).join(name), pages.render("bundle.html", &bundle)?.as_bytes())?;
+                let bundle = Bundle { title, large, several: true, sheets };
+                let page = pages.render("bundle.html", &bundle)?;
+                files::write(&path.join(format!("{name}.html")), page.as_bytes())?;
             }
         }
         Ok(())

@@ -162,7 +162,10 @@ fn write_sources(assets: &Assets, root: &Path) -> Result<(), BuildError> {
     if !assets.chapters.contains_key("SUMMARY.md") {
         return Err(BuildError::NoSummary);
     }
-    let theme = assets.theme.iter().filter(|(name, _)| !name.starts_with("pages/") && !name.starts_with("live/"));
+    let theme = assets
+        .theme
+        .iter()
+        .filter(|(name, _)| ["pages/", "print/", "live/"].iter().all(|inside| !name.starts_with(inside)));
     let stock = finish::STOCK_FILES.iter().filter(|name| !assets.theme.contains_key(**name));
     // The theme folder is the root itself: a script is then called `scripts/look.js` both here and in the output.
     let files = assets

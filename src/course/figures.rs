@@ -48,7 +48,11 @@ pub use faces::{DialFace, FeelerFace, ScaleFace, SightGlassFace, ThermometerFace
 pub use foot_corners::FootCorners;
 pub use foot_plan::{Foot, FootPlan};
 pub use key_section::KeySection;
+#[cfg(feature = "pdf")]
+pub(crate) use kit::PAPER_STYLE;
 pub use kit::STYLE;
+#[cfg(feature = "pdf")]
+pub(crate) use label::SIZE as LETTER;
 pub use power_chain::PowerChain;
 pub use shaft_load::ShaftLoad;
 pub use shares::{Bar, Bars, Run};

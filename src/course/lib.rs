@@ -8,6 +8,7 @@
 //! * [`portray`]: the picture of a case, by name
 //! * [`mod@reference`]: formulas, mistakes, sources and quantities, from the registry
 //! * [`pages`]: the single-file pages: papers, keys, results
+//! * `typeset`: the same papers and keys as PDF, with the feature `pdf`
 //! * [`figures`]: line drawings of the drive, its feet, shaft, shims and warm-up, drawn from numbers
 //!
 //! Without the feature `book` only what the browser build needs is left: [`figures`], [`portray`] and [`view`].
@@ -27,4 +28,6 @@ pub mod portray;
 #[cfg(feature = "book")]
 pub mod reference;
 pub mod trusted;
+#[cfg(feature = "pdf")]
+pub mod typeset;
 pub mod view;

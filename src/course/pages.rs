@@ -51,7 +51,7 @@ impl Pages {
 pub struct PageError(String);
 
 impl PageError {
-    fn new(about: &str, error: &dyn std::error::Error) -> Self {
+    pub(crate) fn new(about: &str, error: &dyn std::error::Error) -> Self {
         let mut message = format!("{about}: {error}");
         let mut cause = error.source();
         while let Some(error) = cause {
@@ -59,6 +59,11 @@ impl PageError {
             cause = error.source();
         }
         Self(message)
+    }
+
+    #[cfg(feature = "pdf")]
+    pub(crate) fn say(about: &str, reason: &str) -> Self {
+        Self(format!("{about}: {reason}"))
     }
 }
 
@@ -71,7 +76,7 @@ impl fmt::Display for PageError {
 impl std::error::Error for PageError {}
 
 /// Whether a character could turn the text around it, or is not text at all.
-fn is_unruly(c: char) -> bool {
+pub(crate) fn is_unruly(c: char) -> bool {
     matches!(c, '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}') || (c.is_control() && !matches!(c, '\n' | '\t'))
 }
 

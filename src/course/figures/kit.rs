@@ -8,11 +8,24 @@ use core::fmt::Write as _;
 /// Least width of a sheet in user units, so that letters have one size in all figures.
 pub(super) const WIDTH: f64 = 440.0;
 
+/// The rule for the letters of a drawing: a margin round them in the colour of the paper.
+macro_rules! letters_on {
+    ($paper:literal) => {
+        concat!(".fig-text{paint-order:stroke;stroke:", $paper, ";stroke-width:4px;stroke-linejoin:round}")
+    };
+}
+
 /// Rules for a page's style sheet. They read `--figure-ink` and `--figure-paper`, and fall back on
 /// the colours of the page; on paper the ink is black.
-pub const STYLE: &str = ".fig{color:var(--figure-ink,var(--fg,currentColor));display:block;margin:0 auto;max-width:100%;height:auto}\
-.fig-text{paint-order:stroke;stroke:var(--figure-paper,var(--bg,Canvas));stroke-width:4px;stroke-linejoin:round}\
-@media print{.fig{--figure-ink:#000;--figure-paper:#fff}}";
+pub const STYLE: &str = concat!(
+    ".fig{color:var(--figure-ink,var(--fg,currentColor));display:block;margin:0 auto;max-width:100%;height:auto}",
+    letters_on!("var(--figure-paper,var(--bg,Canvas))"),
+    "@media print{.fig{--figure-ink:#000;--figure-paper:#fff}}"
+);
+
+/// What [`STYLE`] comes to on paper, for a drawing in a PDF, which has no page around it.
+#[cfg(feature = "pdf")]
+pub(crate) const PAPER_STYLE: &str = letters_on!("#fff");
 
 /// Added to [`STYLE`] in a file of its own.
 pub(super) const STANDALONE_STYLE: &str = ".fig{--figure-ink:#111;--figure-paper:#fff;background:var(--figure-paper)}\

@@ -4,7 +4,7 @@ use super::geometry::{Area, Pt, clip, pt};
 use super::kit::{Sketch, WIDTH};
 
 /// Height of the letters in user units: about 11 pixels on a phone, 17 on a desk.
-pub(super) const SIZE: f64 = 14.0;
+pub(crate) const SIZE: f64 = 14.0;
 /// Distance from one line of words to the next.
 pub(super) const LEADING: f64 = 16.0;
 /// A label wider than this is broken between words.

@@ -80,6 +80,27 @@ pub struct BundleSheet {
     pub body: Trusted,
 }
 
+/// Papers or keys one after another in a PDF, each numbered from page 1; template `print/sheets.typ`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Printout {
+    /// Title of the file.
+    pub title: String,
+    /// Whether it is printed large.
+    pub large: bool,
+    /// The papers or keys.
+    pub sheets: Vec<Leaf>,
+}
+
+/// A paper or a key.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(tag = "kind", rename_all = "lowercase")]
+pub enum Leaf {
+    /// A candidate's paper; template `print/paper.typ`.
+    Paper(Paper),
+    /// The key to one; template `print/key.typ`.
+    Key(Key),
+}
+
 /// One question of a paper.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Question {

@@ -1,0 +1,117 @@
+//! Papers and keys as PDF: the same models that the page templates are filled with, set by a typesetting library.
+//!
+//! The templates are `theme/print/*.typ`; `sheets.typ` is read first. All words reach them as one JSON file, so that nothing a
+//! person or a file said is ever read as a template's source. The fonts are built in, and there is no clock: the same models
+//! give the same bytes everywhere. The PDF is tagged and held to PDF/UA-1 (ISO 14289-1), which means that the library refuses
+//! to write one with an untitled document, a picture without words, or a letter that its fonts do not have.
+
+mod letters;
+mod markup;
+mod world;
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+use typst::diag::SourceDiagnostic;
+use typst::foundations::Smart;
+use typst::{World, WorldExt, comemo};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
+
+use crate::pages::PageError;
+use crate::pages::model::Printout;
+use letters::Letters;
+use world::{Desk, Shelf};
+
+/// The size of a sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub enum SheetSize {
+    /// ISO 216: 210 mm by 297 mm.
+    #[serde(rename = "a4")]
+    A4,
+    /// ANSI/ASME Y14.1 size A: 8.5 in by 11 in.
+    #[serde(rename = "us-letter")]
+    Letter,
+}
+
+/// A typesetter with its templates and fonts.
+#[derive(Debug)]
+pub struct Typesetter {
+    shelf: Shelf,
+    letters: Letters,
+    size: SheetSize,
+}
+
+/// A PDF and what could not be shown in it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Printed {
+    /// The file.
+    pub pdf: Vec<u8>,
+    /// Characters that the fonts do not have, in order; each stands as an empty square.
+    pub missing: Vec<char>,
+}
+
+/// What the templates find in their JSON file.
+#[derive(Serialize)]
+struct Job<'a> {
+    #[serde(flatten)]
+    printout: &'a Printout,
+    size: SheetSize,
+}
+
+impl Typesetter {
+    /// A typesetter for sheets of one size; `templates` by name, as in `sheets.typ`.
+    ///
+    /// # Errors
+    /// When there is no template `sheets.typ`.
+    pub fn new(templates: &BTreeMap<String, String>, size: SheetSize) -> Result<Self, PageError> {
+        let shelf = Shelf::new(templates)?;
+        let letters = Letters::of(shelf.fonts());
+        Ok(Self { shelf, letters, size })
+    }
+
+    /// Sets papers or keys one after another, each numbered from page 1.
+    ///
+    /// # Errors
+    /// When a template has a fault or asks for something the models do not have; the message shows the place.
+    pub fn print(&self, printout: &Printout) -> Result<Printed, PageError> {
+        let job = Job { printout, size: self.size };
+        let mut data = serde_json::to_value(&job).map_err(|e| PageError::new(ABOUT, &e))?;
+        let missing = self.letters.fit(&mut data);
+        markup::unfold(&mut data)?;
+        let desk = Desk::new(&self.shelf, serde_json::to_vec(&data).map_err(|e| PageError::new(ABOUT, &e))?);
+        let document = typst::compile::<PagedDocument>(&desk).output.map_err(|faults| told(&desk, &faults))?;
+        let standards = PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|e| PageError::say(ABOUT, e.message()))?;
+        let options = PdfOptions {
+            creator: Smart::Custom(Some(format!("drivecourse {}", env!("CARGO_PKG_VERSION")))),
+            standards,
+            ..PdfOptions::default()
+        };
+        let pdf = typst_pdf::pdf(&document, &options).map_err(|faults| told(&desk, &faults))?;
+        // What the library remembers of one paper is no use to the next, and grows.
+        comemo::evict(0);
+        Ok(Printed { pdf, missing: missing.into_iter().collect() })
+    }
+}
+
+/// What an error is about.
+const ABOUT: &str = "the PDF cannot be written";
+
+/// The first fault, with the template and line it is in.
+fn told(desk: &Desk<'_>, faults: &[SourceDiagnostic]) -> PageError {
+    let Some(fault) = faults.first() else { return PageError::say(ABOUT, "no reason was given") };
+    let mut message = String::new();
+    if let Some(id) = fault.span.id() {
+        message.push_str(&format!("theme/print{}", id.vpath().get_with_slash()));
+        let line = desk.range(fault.span).and_then(|range| desk.source(id).ok()?.lines().byte_to_line(range.start));
+        if let Some(line) = line {
+            message.push_str(&format!(":{}", line + 1));
+        }
+        message.push_str(": ");
+    }
+    message.push_str(&fault.message);
+    for hint in &fault.hints {
+        message.push_str(&format!("; {}", hint.v));
+    }
+    PageError::say(ABOUT, &message)
+}
