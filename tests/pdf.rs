@@ -199,22 +199,17 @@ fn large_print_is_half_as_large_again_and_one_file_holds_all() {
 #[test]
 fn names_come_out_harmless() {
     let place = Place::new();
-    let names = [
-        "#panic(\"no\")",
-        "*bold* _x_ $y$ <label> @ref // gone",
-        "=HYPERLINK(\"x\",\"y\")",
-        "\u{202e}desrever Ada",
-        "Zoë 🙂 محمد",
-    ];
+    let names = ["#panic(\"no\")", "*bold* _x_ $y$ <label> @ref // gone", "=HYPERLINK(\"x\",\"y\")", "Zoë 🙂 محمد"];
     let mut roster = String::from("id,name,units\n");
     for (number, name) in names.iter().enumerate() {
         roster.push_str(&format!("h{number},\"{}\",si\n", name.replace('"', "\"\"")));
     }
     fs::write(place.path("odd.csv"), roster).unwrap();
-    let said = place.papers("odd.csv", "odd", &["--one-file"]);
+    // A roster refuses a mark that turns the text after it; the plant's name is the assessor's own.
+    let said = place.papers("odd.csv", "odd", &["--one-file", "--plant", "\u{202e}lliM #eval(1)"]);
     assert!(said.contains("U+1F642") && said.contains("empty square"), "{said}");
     let text = words(&open(&place.path("odd/papers/papers.pdf"))).join(" ");
-    for shown in ["#panic(", "*bold* _x_ $y$ <label> @ref // gone", "=HYPERLINK(", "desrever Ada", "Zoë"] {
+    for shown in ["#panic(", "*bold* _x_ $y$ <label> @ref // gone", "=HYPERLINK(", "lliM #eval(1)", "Zoë"] {
         assert!(text.contains(shown), "no {shown:?} in {text}");
     }
     assert!(!text.contains('\u{202e}'));
