@@ -164,6 +164,17 @@ const cases = async (browser, address, check) => {
   await context.close();
 };
 
+/** Cards about the one machine of a chapter are not live: by item and seed alone another machine would be drawn and marked. */
+const oneMachine = async (browser, address, check) => {
+  const context = await look(browser, "light", 1280);
+  const chapter = "whole-machine.html";
+  const page = await open(context, address(chapter), check, chapter);
+  check((await page.locator("section.practice").count()) >= 20, chapter, "has fewer than 20 questions");
+  check((await page.locator("section.practice :is(form, .card-tools)").count()) === 0, chapter, "takes answers to another machine");
+  page.quiet();
+  await context.close();
+};
+
 /** A card worked with the keyboard alone. */
 const keyboardOnly = async (browser, address, check) => {
   const context = await look(browser, "light", 1280);
@@ -300,6 +311,7 @@ export const live = async (browser, folder, report) => {
       await report.group(`progress, from ${from}`, (check) => progress(browser, address, check));
     }
     await report.group("live cards, keyboard alone", (check) => keyboardOnly(browser, places[1][1], check));
+    await report.group("one machine in many questions", (check) => oneMachine(browser, places[1][1], check));
   } finally {
     close();
   }

@@ -42,6 +42,8 @@ struct Card<'a> {
     family: &'a str,
     seed: u64,
     units: &'static str,
+    /// Whether item, family and seed alone give its machine again, so that a browser can mark answers to it.
+    live: bool,
     title: &'a str,
     machine: String,
     faces: Vec<Face>,
@@ -75,6 +77,8 @@ struct Put<'a> {
     item: &'a Item,
     plan: &'a Plan,
     seed: u64,
+    /// Whether the machine is the item's own, and not one that the chapter has chosen for several items.
+    own: bool,
     questions: Vec<Question>,
 }
 
@@ -147,7 +151,7 @@ impl<'a> Questions<'a> {
             let mend = "Take another seed or fault for the machine, or leave the item out.";
             let questions =
                 questions.map_err(|error| at(Problem { mend: mend.into(), ..unsettled(plan, &error) }, name))?;
-            let put = Put { item: &self.items[self.item(name)?], plan, seed: keys.seed, questions };
+            let put = Put { item: &self.items[self.item(name)?], plan, seed: keys.seed, own: false, questions };
             let id = format!("{}-{}", spot.id, number + 1);
             let card = self.dress(&put, Show::Practice, &id, spot.level).map_err(|problem| at(problem, name))?;
             html.push_str(page(self.cards.fill("card.html", &card))?.as_str());
@@ -258,7 +262,7 @@ impl<'a> Questions<'a> {
         let questions = settings
             .and_then(|settings| twins(&settings, seed))
             .map_err(|error| at(unsettled(&self.plans[plan], &error), item))?;
-        Ok(Put { item: &self.items[place], plan: &self.plans[plan], seed, questions })
+        Ok(Put { item: &self.items[place], plan: &self.plans[plan], seed, own: true, questions })
     }
 
     fn item(&self, item: &Spanned<String>) -> Result<usize, Problem> {
@@ -326,6 +330,7 @@ impl<'a> Questions<'a> {
             family: &put.plan.family.id,
             seed: put.seed,
             units: if let [only] = put.questions.as_slice() { only.system.code() } else { "both" },
+            live: put.own,
             title: &put.item.title,
             machine: capital(&put.plan.family.name),
             faces,
