@@ -129,6 +129,8 @@ struct Stack {
     papers: Pile,
     large: Pile,
     keys: Pile,
+    /// Characters met so far that the fonts of the PDF lack.
+    unshown: BTreeSet<char>,
 }
 
 /// What goes into one file: as a page, and in type where PDF is wanted.
@@ -164,17 +166,16 @@ impl Order {
             let mut template = Template::new(blueprint.marking.asks_steps());
             let mut outcome = Ok(());
             let mut stack = Stack::default();
-            let mut unshown = BTreeSet::new();
             draw.papers(&self.people, self.sitting, threads(), |paper| {
                 if outcome.is_ok() {
-                    outcome = self.write(&paper, pages, folder, &mut stack, &mut unshown);
+                    outcome = self.write(&paper, pages, folder, &mut stack);
                 }
                 template.add(&paper);
                 exam.push(&paper);
             })
             .map_err(|problem| told(vec![problem]))?;
             outcome?;
-            self.write_stack(stack, pages, folder, &mut unshown)?;
+            let unshown = self.write_stack(stack, pages, folder)?;
             if !unshown.is_empty() {
                 let which: Vec<String> =
                     unshown.iter().map(|c| format!("{} (U+{:04X})", clean(&c.to_string()), u32::from(*c))).collect();
@@ -190,14 +191,7 @@ impl Order {
     }
 
     /// Writes one candidate's paper and the key to it, or lays them on the stack.
-    fn write(
-        &self,
-        paper: &Paper,
-        pages: &Pages,
-        folder: &Path,
-        stack: &mut Stack,
-        unshown: &mut BTreeSet<char>,
-    ) -> Result<()> {
+    fn write(&self, paper: &Paper, pages: &Pages, folder: &Path, stack: &mut Stack) -> Result<()> {
         let head = Head {
             plant: self.plant.clone(),
             exam: self.written.blueprint.title.clone(),
@@ -249,10 +243,10 @@ impl Order {
         if self.press.is_some() {
             let title = format!("{}: paper {}, {}", head.exam, head.code, head.candidate);
             let paper = Printout { title, large: sheet.large, sheets: vec![Leaf::Paper(sheet)] };
-            self.typeset(&paper, &folder.join(PAPERS).join(format!("{name}.pdf")), unshown)?;
+            self.typeset(&paper, &folder.join(PAPERS).join(format!("{name}.pdf")), &mut stack.unshown)?;
             let title = format!("Key to paper {}: {}", head.code, head.exam);
             let key = Printout { title, large: false, sheets: vec![Leaf::Key(key)] };
-            self.typeset(&key, &folder.join(KEYS).join(format!("{name}-key.pdf")), unshown)?;
+            self.typeset(&key, &folder.join(KEYS).join(format!("{name}-key.pdf")), &mut stack.unshown)?;
         }
         Ok(())
     }
@@ -265,8 +259,10 @@ impl Order {
         files::write(file, &pdf)
     }
 
-    fn write_stack(&self, stack: Stack, pages: &Pages, folder: &Path, unshown: &mut BTreeSet<char>) -> Result<()> {
+    /// Writes what was laid on the stack; returns the characters that a PDF cannot show.
+    fn write_stack(&self, stack: Stack, pages: &Pages, folder: &Path) -> Result<BTreeSet<char>> {
         let title = &self.written.blueprint.title;
+        let mut unshown = stack.unshown;
         for (what, inside, name, large, pile) in [
             ("papers", PAPERS, "papers", false, stack.papers),
             ("papers in large print", PAPERS, "papers-large-print", true, stack.large),
@@ -276,7 +272,7 @@ impl Order {
             let (title, path) = (format!("{title}: {what}"), folder.join(inside));
             if !leaves.is_empty() {
                 let printout = Printout { title: title.clone(), large, sheets: leaves };
-                self.typeset(&printout, &path.join(format!("{name}.pdf")), unshown)?;
+                self.typeset(&printout, &path.join(format!("{name}.pdf")), &mut unshown)?;
             }
             if !sheets.is_empty() {
                 let bundle = Bundle { title, large, several: true, sheets };
@@ -284,7 +280,7 @@ impl Order {
                 files::write(&path.join(format!("{name}.html")), page.as_bytes())?;
             }
         }
-        Ok(())
+        Ok(unshown)
     }
 }
 

@@ -76,11 +76,13 @@ fn quantity(name: &str) -> Result<QuantityId> {
             );
             bail!("there is no quantity {name:?}; {hint}")
         }
-        many => {
-            let names: Vec<_> = many.iter().map(|id| id.get().id).collect();
-            bail!("{name:?} may be {}: write it out", names.join(" or "))
-        }
+        many => Err(ambiguous(name, many)),
     }
+}
+
+fn ambiguous(name: &str, may_be: &[QuantityId]) -> anyhow::Error {
+    let names: Vec<_> = may_be.iter().map(|id| id.get().id).collect();
+    anyhow!("{name:?} may be {}: write it out", names.join(" or "))
 }
 
 /// How many steps each quantity is before `asked`; nothing where no relation leads from it there.
@@ -122,10 +124,7 @@ fn given_quantity(name: &str, near: &[Option<u32>]) -> Result<QuantityId> {
     match found.as_slice() {
         [id] => Ok(*id),
         [] => quantity(name),
-        many => {
-            let names: Vec<_> = many.iter().map(|id| id.get().id).collect();
-            bail!("{name:?} may be {}: write it out", names.join(" or "))
-        }
+        many => Err(ambiguous(name, many)),
     }
 }
 

@@ -1,6 +1,7 @@
 //! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
 
-use core::fmt;
+mod rejections;
+
 use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
@@ -9,6 +10,8 @@ use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, outcome};
 use crate::unit::{Kind, System};
+
+pub use rejections::{CannotDraw, Rejections};
 
 /// How often a machine is drawn again before the family is called impossible.
 pub const MOST_ATTEMPTS: u32 = 2_000;
@@ -40,64 +43,6 @@ impl Case {
     }
 }
 
-/// Why no machine of a family could be drawn.
-#[derive(Debug, Clone, PartialEq)]
-pub struct CannotDraw {
-    /// The family.
-    pub family: String,
-    /// What most attempts failed on, as a sentence.
-    pub because: String,
-    /// Where in the family's file, if one limit is at fault.
-    pub span: Option<core::ops::Range<usize>>,
-}
-
-impl fmt::Display for CannotDraw {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(
-            f,
-            "No machine of the family \"{}\" could be drawn in {MOST_ATTEMPTS} attempts. {}",
-            self.family, self.because
-        )
-    }
-}
-
-impl core::error::Error for CannotDraw {}
-
-impl From<CannotDraw> for Problem {
-    fn from(error: CannotDraw) -> Self {
-        Self {
-            span: error.span.clone(),
-            what: error.to_string(),
-            mend: "Widen the limit, or narrow the draws that break it.".into(),
-        }
-    }
-}
-
-/// How often machines of a family are drawn again, and why.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Rejections {
-    /// Machines kept.
-    pub kept: u32,
-    /// For each limit of the family, how many attempts broke it first.
-    pub broken: Vec<u32>,
-    /// How many attempts a calculation had no result for.
-    pub refused: u32,
-}
-
-impl Rejections {
-    /// Machines rejected for each one kept.
-    pub fn rate(&self) -> f64 {
-        let rejected: u32 = self.broken.iter().sum::<u32>() + self.refused;
-        f64::from(rejected) / f64::from(self.kept.max(1))
-    }
-
-    /// The place of the limit that rejects most; `None` where it is calculations without a result.
-    pub fn worst(&self) -> Option<usize> {
-        let most = (0..self.broken.len()).max_by_key(|place| (self.broken[*place], core::cmp::Reverse(*place)))?;
-        (self.broken[most] >= self.refused).then_some(most)
-    }
-}
-
 /// A family ready to draw from.
 #[derive(Debug, Clone)]
 pub struct Plan {
@@ -120,11 +65,12 @@ pub struct Needs {
     steps: Vec<u16>,
 }
 
-/// Another machine, and the roots in which a drawn one is to agree with it.
+/// Another machine, the roots in which a drawn one is to agree with it, and what is wanted of that one.
 #[derive(Debug, Clone, Copy)]
 struct Like<'a> {
     values: &'a [f64],
     held: &'a [QuantityId],
+    needs: &'a Needs,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -279,7 +225,7 @@ impl Plan {
     pub fn draw_with(&self, seed: u64, faults: Option<&[usize]>) -> Result<Case, CannotDraw> {
         // Faults stay the same from attempt to attempt: those that break more limits do not get rarer.
         let faults = faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec);
-        self.draw_from(seed, faults, None, None)
+        self.draw_from(seed, faults, None)
     }
 
     /// What `quantities` wait for, for drawing machines of which only these are wanted.
@@ -302,7 +248,7 @@ impl Plan {
         needs: &Needs,
         seed: u64,
     ) -> Result<Case, CannotDraw> {
-        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held }), Some(needs))
+        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held, needs }))
     }
 
     /// Whether `quantity` is a value to start from that no fault of the family changes.
@@ -311,22 +257,16 @@ impl Plan {
             && !self.family.faults.iter().any(|fault| fault.draws.iter().any(|(id, _)| *id == quantity))
     }
 
-    fn draw_from(
-        &self,
-        seed: u64,
-        faults: Vec<usize>,
-        like: Option<Like<'_>>,
-        needs: Option<&Needs>,
-    ) -> Result<Case, CannotDraw> {
+    fn draw_from(&self, seed: u64, faults: Vec<usize>, like: Option<Like<'_>>) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
-        if self.try_for(&mut case, like, needs, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
+        if self.try_for(&mut case, like, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
     }
 
     /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, needs: Option<&Needs>, broken: &mut [u32]) -> bool {
+    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, broken: &mut [u32]) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(case.seed, u64::from(attempt)), like, needs, case) {
+            match self.attempt(derive(case.seed, u64::from(attempt)), like, case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return true;
@@ -344,7 +284,7 @@ impl Plan {
         for seed in seeds {
             let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
             let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
-            kept += u32::from(self.try_for(&mut case, None, None, &mut broken));
+            kept += u32::from(self.try_for(&mut case, None, &mut broken));
         }
         let refused = broken.pop().unwrap_or(0);
         Rejections { kept, broken, refused }
@@ -357,14 +297,8 @@ impl Plan {
     }
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
-    /// calculation refused, if it is no good. With `needs`, only the limits and these are worked out.
-    fn attempt(
-        &self,
-        seed: u64,
-        like: Option<Like<'_>>,
-        needs: Option<&Needs>,
-        case: &mut Case,
-    ) -> Result<(), Option<usize>> {
+    /// calculation refused, if it is no good. Of one like another, only the limits and its needs are worked out.
+    fn attempt(&self, seed: u64, like: Option<Like<'_>>, case: &mut Case) -> Result<(), Option<usize>> {
         let values = &mut case.values;
         values.fill(f64::NAN);
         if !self.family.pool.is_empty() {
@@ -397,7 +331,7 @@ impl Plan {
         for (share, of) in shares {
             values[share.index()] *= values[of.index()];
         }
-        if let Some(Like { values: other, held }) = like {
+        if let Some(Like { values: other, held, .. }) = like {
             held.iter().for_each(|id| values[id.index()] = other[id.index()]);
         }
         let (guards, rest) = self.steps.split_at(self.guarded);
@@ -416,9 +350,11 @@ impl Plan {
                 return Err(Some(index));
             }
         }
-        match needs {
+        match like {
             None => rest.iter().try_for_each(|step| self.run(step, values)),
-            Some(needs) => needs.steps.iter().try_for_each(|step| self.run(&self.steps[usize::from(*step)], values)),
+            Some(Like { needs, .. }) => {
+                needs.steps.iter().try_for_each(|step| self.run(&self.steps[usize::from(*step)], values))
+            }
         }
     }
 
@@ -452,35 +388,6 @@ impl Plan {
         }
         faults.sort_unstable();
         faults
-    }
-
-    fn cannot(&self, broken: &[u32]) -> CannotDraw {
-        let worst = (0..broken.len()).max_by_key(|index| (broken[*index], core::cmp::Reverse(*index))).unwrap_or(0);
-        let share = |count: u32| f64::from(count) / f64::from(MOST_ATTEMPTS) * 100.0;
-        let (because, span) = match self.family.limits.get(worst) {
-            Some(limit) => {
-                let why = match limit.reason() {
-                    reason if reason.is_empty() => reason,
-                    reason => format!(" ({reason})"),
-                };
-                (
-                    format!(
-                        "{:.0} % of them broke the limit on {}{why}.",
-                        share(broken[worst]),
-                        limit.quantity.get().id
-                    ),
-                    Some(limit.span.clone()),
-                )
-            }
-            None => (
-                format!(
-                    "In {:.0} % of them a calculation had no result: the draws reach outside what the formulas hold for.",
-                    share(broken[worst])
-                ),
-                None,
-            ),
-        };
-        CannotDraw { family: self.family.id.clone(), because, span }
     }
 }
 
