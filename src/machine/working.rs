@@ -118,7 +118,11 @@ fn symbols(linked: &Linked, formula: &Formula) -> String {
         .text(&|name, _| input_of(linked, name).map_or_else(|| name.to_owned(), |id| symbol_text(id.get().symbol)))
 }
 
-/// A relation's formula with its left-hand side as a `math` element, if it has one in `system`.
+/// Signs of a formula from which on it is set smaller on paper, where it cannot scroll sideways.
+const LONG: usize = 60;
+
+/// A relation's formula with its left-hand side as a `math` element, if it has one in `system`; a long one has the class
+/// `long`.
 pub fn formula_mathml(linked: &Linked, system: System) -> Option<String> {
     let formula = linked.formula(system)?;
     let gives = linked.gives.get();
@@ -127,7 +131,13 @@ pub fn formula_mathml(linked: &Linked, system: System) -> Option<String> {
     let right = formula.body.mathml(&|name, _| {
         input_of(linked, name).map_or_else(|| format!("<mi>{name}</mi>"), |id| symbol_mathml(id.get().symbol))
     });
-    Some(format!("<math display=\"block\"><mrow>{left}<mo>=</mo>{right}</mrow></math>"))
+    let class = if signs(&left) + signs(&right) < LONG { "" } else { " class=\"long\"" };
+    Some(format!("<math display=\"block\"{class}><mrow>{left}<mo>=</mo>{right}</mrow></math>"))
+}
+
+/// How many signs a person sees of `markup`.
+fn signs(markup: &str) -> usize {
+    markup.split('<').map(|bit| bit.split_once('>').map_or(bit, |(_, seen)| seen).chars().count()).sum()
 }
 
 fn numbers(linked: &Linked, formula: &Formula, values: &[f64], system: System) -> String {
