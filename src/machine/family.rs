@@ -220,6 +220,11 @@ pub(crate) struct Place {
 }
 
 impl Family {
+    /// Every draw, the faults' too.
+    pub(crate) fn draws(&self) -> impl Iterator<Item = &(QuantityId, Draw)> {
+        self.roots.iter().chain(self.faults.iter().flat_map(|fault| &fault.draws))
+    }
+
     /// Where the file names `quantity`, by itself or for the fault of this id; `None` where another file does.
     pub(crate) fn place(&self, quantity: QuantityId, fault: Option<&str>) -> Option<core::ops::Range<usize>> {
         let named = |place: &&Place| place.quantity == quantity && place.fault.as_deref() == fault;

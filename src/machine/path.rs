@@ -122,6 +122,16 @@ impl Path {
         }
         used
     }
+
+    /// Every quantity that the steps and their wrong turns use or give, and what is asked; some of them more than once.
+    pub fn mentions(&self) -> impl Iterator<Item = QuantityId> + '_ {
+        let steps = self.steps.iter().map(|step| step.get());
+        let mentioned = steps.flat_map(|linked| {
+            let turns = linked.turns_at.iter().flatten().map(|at| QuantityId(*at));
+            linked.inputs().chain(turns).chain([linked.gives])
+        });
+        mentioned.chain([self.asked])
+    }
 }
 
 /// Cheapest cost of every quantity from `given`, and the relation it is reached by.

@@ -1,7 +1,10 @@
 //! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
 
+mod needs;
 mod rejections;
 
+use core::ops::Range;
+use std::borrow::Cow;
 use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
@@ -11,6 +14,7 @@ use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, outcome};
 use crate::unit::{Kind, System};
 
+pub use needs::Needs;
 pub use rejections::{CannotDraw, Rejections};
 
 /// How often a machine is drawn again before the family is called impossible.
@@ -53,24 +57,19 @@ pub struct Plan {
     /// How many those are.
     guarded: usize,
     at: Vec<u16>,
-    streams: Vec<&'static str>,
+    /// The topics that the family draws of, each with its run of roots and a stream of its own.
+    topics: Vec<(&'static str, Range<usize>)>,
+    /// Roots drawn as a share of another, and of which.
+    shares: Vec<(QuantityId, QuantityId)>,
     total_weight: f64,
     samples: OnceLock<Vec<Case>>,
 }
 
-/// What some quantities of a family wait for beyond its limits: made by [`Plan::needs`].
-#[derive(Debug, Clone)]
-pub struct Needs {
-    /// Places among the plan's steps, in order.
-    steps: Vec<u16>,
-}
-
-/// Another machine, the roots in which a drawn one is to agree with it, and what is wanted of that one.
+/// Another machine, and the roots in which a drawn one is to agree with it.
 #[derive(Debug, Clone, Copy)]
 struct Like<'a> {
     values: &'a [f64],
     held: &'a [QuantityId],
-    needs: &'a Needs,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -119,10 +118,7 @@ impl Plan {
                 }
             }
         }
-        let draws = family.roots.iter().chain(family.faults.iter().flat_map(|fault| &fault.draws));
-        let shares: Vec<_> = draws
-            .filter_map(|(id, draw)| if let Draw::Share { of, .. } = draw { Some((*id, *of)) } else { None })
-            .collect();
+        let shares: Vec<_> = family.draws().filter_map(share).collect();
         for (id, of) in &shares {
             if !known[of.index()] || shares.iter().any(|(share, _)| share == of) {
                 let fault = family.faults.iter().map(|fault| family.place(*id, Some(&fault.id)));
@@ -166,16 +162,22 @@ impl Plan {
             return Err(problems);
         }
         let limited = family.limits.iter().map(|limit| limit.quantity);
-        let guards = waited_for(&steps, &at, limited);
+        let (guards, _) = needs::waited_for(&steps, &at, limited);
         let guarded = guards.iter().filter(|guard| **guard).count();
         // A stable order: each step still finds its inputs ready, as what a guard waits for is a guard itself.
         let mut placed: Vec<_> = steps.into_iter().zip(guards).collect();
         placed.sort_by_key(|(_, guard)| !guard);
         let steps = placed.into_iter().map(|(step, _)| step).collect();
-        let mut streams: Vec<&'static str> = family.roots.iter().map(|(id, _)| id.get().topic()).collect();
-        streams.dedup();
+        let mut topics: Vec<(&'static str, Range<usize>)> = Vec::new();
+        for (place, (id, _)) in family.roots.iter().enumerate() {
+            match topics.last_mut() {
+                Some((topic, roots)) if *topic == id.get().topic() => roots.end = place + 1,
+                _ => topics.push((id.get().topic(), place..place + 1)),
+            }
+        }
+        let shares = family.roots.iter().filter_map(share).collect();
         let total_weight = family.faults.iter().map(|fault| fault.weight).sum();
-        Ok(Self { family, steps, guarded, at, streams, total_weight, samples: OnceLock::new() })
+        Ok(Self { family, steps, guarded, at, topics, shares, total_weight, samples: OnceLock::new() })
     }
 
     /// How many relations a case runs through.
@@ -223,15 +225,34 @@ impl Plan {
     /// # Errors
     /// As [`Plan::draw`].
     pub fn draw_with(&self, seed: u64, faults: Option<&[usize]>) -> Result<Case, CannotDraw> {
-        // Faults stay the same from attempt to attempt: those that break more limits do not get rarer.
-        let faults = faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec);
-        self.draw_from(seed, faults, None)
+        self.draw_from(seed, self.faults_of(seed, faults), None, None)
     }
 
-    /// What `quantities` wait for, for drawing machines of which only these are wanted.
-    pub fn needs(&self, quantities: impl Iterator<Item = QuantityId>) -> Needs {
-        let needed = waited_for(&self.steps, &self.at, quantities);
-        Needs { steps: (self.guarded..self.steps.len()).filter(|step| needed[*step]).map(|step| step as u16).collect() }
+    /// The machine of `seed`, worked out only as far as the family's limits and `needs` go: what is refused there is
+    /// cheap. [`Plan::complete`] makes it the machine that [`Plan::draw_with`] gives.
+    ///
+    /// # Errors
+    /// As [`Plan::draw`].
+    pub fn draw_needed(&self, seed: u64, faults: Option<&[usize]>, needs: &Needs) -> Result<Case, CannotDraw> {
+        self.draw_from(seed, self.faults_of(seed, faults), None, Some(needs))
+    }
+
+    /// Works out `needs` of a machine whose roots were drawn for them; whether every calculation has a result.
+    #[must_use]
+    pub fn work_out(&self, case: &mut Case, needs: &Needs) -> bool {
+        self.run_rest(Some(needs), &mut case.values).is_ok()
+    }
+
+    /// Works out everything of a machine drawn for less; whether every calculation has a result. Where one has none,
+    /// [`Plan::draw_with`] passes this machine over.
+    #[must_use]
+    pub fn complete(&self, case: &mut Case) -> bool {
+        self.attempt(derive(case.seed, u64::from(case.rejected)), None, None, case).is_ok()
+    }
+
+    /// Faults stay the same from attempt to attempt: those that break more limits do not get rarer.
+    fn faults_of(&self, seed: u64, faults: Option<&[usize]>) -> Vec<usize> {
+        faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec)
     }
 
     /// The machine of `seed` with exactly these faults that has the plates of `case`: the same row of the pool, and the
@@ -248,7 +269,7 @@ impl Plan {
         needs: &Needs,
         seed: u64,
     ) -> Result<Case, CannotDraw> {
-        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held, needs }))
+        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held }), Some(needs))
     }
 
     /// Whether `quantity` is a value to start from that no fault of the family changes.
@@ -257,16 +278,22 @@ impl Plan {
             && !self.family.faults.iter().any(|fault| fault.draws.iter().any(|(id, _)| *id == quantity))
     }
 
-    fn draw_from(&self, seed: u64, faults: Vec<usize>, like: Option<Like<'_>>) -> Result<Case, CannotDraw> {
+    fn draw_from(
+        &self,
+        seed: u64,
+        faults: Vec<usize>,
+        like: Option<Like<'_>>,
+        needs: Option<&Needs>,
+    ) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
-        if self.try_for(&mut case, like, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
+        if self.try_for(&mut case, like, needs, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
     }
 
     /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, broken: &mut [u32]) -> bool {
+    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, needs: Option<&Needs>, broken: &mut [u32]) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(case.seed, u64::from(attempt)), like, case) {
+            match self.attempt(derive(case.seed, u64::from(attempt)), like, needs, case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return true;
@@ -284,7 +311,7 @@ impl Plan {
         for seed in seeds {
             let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
             let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
-            kept += u32::from(self.try_for(&mut case, None, &mut broken));
+            kept += u32::from(self.try_for(&mut case, None, None, &mut broken));
         }
         let refused = broken.pop().unwrap_or(0);
         Rejections { kept, broken, refused }
@@ -297,8 +324,14 @@ impl Plan {
     }
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
-    /// calculation refused, if it is no good. Of one like another, only the limits and its needs are worked out.
-    fn attempt(&self, seed: u64, like: Option<Like<'_>>, case: &mut Case) -> Result<(), Option<usize>> {
+    /// calculation refused, if it is no good. Beyond the limits only `needs` are worked out, or everything.
+    fn attempt(
+        &self,
+        seed: u64,
+        like: Option<Like<'_>>,
+        needs: Option<&Needs>,
+        case: &mut Case,
+    ) -> Result<(), Option<usize>> {
         let values = &mut case.values;
         values.fill(f64::NAN);
         if !self.family.pool.is_empty() {
@@ -307,35 +340,36 @@ impl Plan {
                 values[id.index()] = like.map_or(*value, |like| like.values[id.index()]);
             }
         }
-        let mut shares = Vec::new();
-        let mut set = |values: &mut [f64], id: QuantityId, draw: &Draw, stream: &mut Stream| {
-            values[id.index()] = sample(id, draw, stream);
-            shares.retain(|(share, _)| *share != id);
-            if let Draw::Share { of, .. } = draw {
-                shares.push((id, *of));
+        for (place, (topic, roots)) in self.topics.iter().enumerate() {
+            if needs.is_some_and(|needs| !needs.topics[place]) {
+                continue;
             }
-        };
-        let mut roots = self.family.roots.iter().peekable();
-        for name in &self.streams {
-            let mut stream = Stream::new(seed, name);
-            while let Some((id, draw)) = roots.next_if(|(id, _)| id.get().topic() == *name) {
-                set(values, *id, draw, &mut stream);
+            let mut stream = Stream::new(seed, topic);
+            for (id, draw) in &self.family.roots[roots.clone()] {
+                values[id.index()] = sample(*id, draw, &mut stream);
             }
         }
+        // A fault draws some roots again, as a share or no longer as one.
+        let mut shares = Cow::Borrowed(&self.shares);
         for (index, fault) in case.faults.iter().enumerate() {
             let mut stream = Stream::new(derive(seed, index as u64), "fault draws");
-            for (id, draw) in &self.family.faults[*fault].draws {
-                set(values, *id, draw, &mut stream);
+            for drawn @ (id, draw) in &self.family.faults[*fault].draws {
+                values[id.index()] = sample(*id, draw, &mut stream);
+                if shares.iter().any(|(share, _)| share == id) {
+                    shares.to_mut().retain(|(share, _)| share != id);
+                }
+                if let Some(share) = share(drawn) {
+                    shares.to_mut().push(share);
+                }
             }
         }
-        for (share, of) in shares {
+        for (share, of) in shares.iter() {
             values[share.index()] *= values[of.index()];
         }
-        if let Some(Like { values: other, held, .. }) = like {
+        if let Some(Like { values: other, held }) = like {
             held.iter().for_each(|id| values[id.index()] = other[id.index()]);
         }
-        let (guards, rest) = self.steps.split_at(self.guarded);
-        guards.iter().try_for_each(|step| self.run(step, values))?;
+        self.steps[..self.guarded].iter().try_for_each(|step| self.run(step, values))?;
         for (index, limit) in self.family.limits.iter().enumerate() {
             let asked = match limit.asked {
                 Asked::Always => true,
@@ -350,11 +384,14 @@ impl Plan {
                 return Err(Some(index));
             }
         }
-        match like {
-            None => rest.iter().try_for_each(|step| self.run(step, values)),
-            Some(Like { needs, .. }) => {
-                needs.steps.iter().try_for_each(|step| self.run(&self.steps[usize::from(*step)], values))
-            }
+        self.run_rest(needs, values)
+    }
+
+    /// What the limits do not wait for.
+    fn run_rest(&self, needs: Option<&Needs>, values: &mut [f64]) -> Result<(), Option<usize>> {
+        match needs {
+            None => self.steps[self.guarded..].iter().try_for_each(|step| self.run(step, values)),
+            Some(needs) => needs.steps.iter().try_for_each(|step| self.run(&self.steps[usize::from(*step)], values)),
         }
     }
 
@@ -391,24 +428,13 @@ impl Plan {
     }
 }
 
-/// For each of `steps`, whether one of `quantities` waits for it.
-fn waited_for(steps: &[Step], at: &[u16], quantities: impl Iterator<Item = QuantityId>) -> Vec<bool> {
-    let mut wanted = vec![false; Registry::get().len()];
-    quantities.for_each(|id| wanted[id.index()] = true);
-    let mut waited: Vec<bool> = Vec::with_capacity(steps.len());
-    for step in steps.iter().rev() {
-        let needed = wanted[usize::from(step.gives)];
-        if needed {
-            at[step.from as usize..step.to as usize].iter().for_each(|input| wanted[usize::from(*input)] = true);
-        }
-        waited.push(needed);
-    }
-    waited.reverse();
-    waited
+/// A root that is drawn as a share, and of which.
+fn share((id, draw): &(QuantityId, Draw)) -> Option<(QuantityId, QuantityId)> {
+    if let Draw::Share { of, .. } = draw { Some((*id, *of)) } else { None }
 }
 
 /// A problem at `span`, or of the file as a whole where another file is at fault.
-fn placed(span: Option<core::ops::Range<usize>>, what: impl Into<String>, mend: impl Into<String>) -> Problem {
+fn placed(span: Option<Range<usize>>, what: impl Into<String>, mend: impl Into<String>) -> Problem {
     Problem { span, what: what.into(), mend: mend.into() }
 }
 

@@ -187,6 +187,17 @@ pub(crate) enum Ready {
     Decide(Vec<Path>),
 }
 
+impl Ready {
+    /// The ways to what is weighed or decided by.
+    pub(crate) fn paths(&self) -> &[Path] {
+        match self {
+            Self::Plain | Self::Odd(_) => &[],
+            Self::Diagnose(ready) => &ready.evidence,
+            Self::Decide(paths) => paths,
+        }
+    }
+}
+
 /// Makes `judge`, part `part` of an item, ready for the machines of `plan`.
 pub(crate) fn ready(judge: &Judge, plan: &Plan, part: usize) -> Result<Ready, Unsettled> {
     match judge {

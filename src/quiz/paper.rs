@@ -12,6 +12,8 @@ mod supply;
 pub use draw::{Draw, Used};
 pub use settings::{Ready, Settings, why};
 
+use std::sync::atomic::{AtomicUsize, Ordering};
+
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::{Plan, System, amount};
 use sha2::{Digest, Sha256};
@@ -161,22 +163,29 @@ impl Canonical {
 
 /// `work` on each of `items`, on `threads` threads, the results in the order of the items.
 pub(crate) fn in_parallel<T: Sync, R: Send>(items: &[T], threads: usize, work: impl Fn(&T) -> R + Sync) -> Vec<R> {
-    let share = items.len().div_ceil(threads.max(1)).max(1);
-    let mut shares = items.chunks(share);
-    let Some(first) = shares.next() else { return Vec::new() };
-    let work = &work;
-    std::thread::scope(|scope| {
-        let others: Vec<_> =
-            shares.map(|share| scope.spawn(move || share.iter().map(work).collect::<Vec<_>>())).collect();
-        let mut out: Vec<R> = first.iter().map(work).collect();
+    let next = AtomicUsize::new(0);
+    // Each takes the next item that no one has: some papers take ten times as long as others.
+    let take = || {
+        let mut done = Vec::new();
+        loop {
+            let place = next.fetch_add(1, Ordering::Relaxed);
+            let Some(item) = items.get(place) else { return done };
+            done.push((place, work(item)));
+        }
+    };
+    let mut done = std::thread::scope(|scope| {
+        let others: Vec<_> = (1..threads.min(items.len())).map(|_| scope.spawn(take)).collect();
+        let mut done = take();
         for other in others {
             match other.join() {
-                Ok(results) => out.extend(results),
+                Ok(results) => done.extend(results),
                 Err(panic) => std::panic::resume_unwind(panic),
             }
         }
-        out
-    })
+        done
+    });
+    done.sort_by_key(|(place, _)| *place);
+    done.into_iter().map(|(_, result)| result).collect()
 }
 
 #[cfg(test)]

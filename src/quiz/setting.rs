@@ -1,5 +1,7 @@
 //! A setting: an item made ready for one family and one system of units, from which questions are drawn.
 
+mod wants;
+
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
@@ -11,6 +13,7 @@ use crate::judge;
 use crate::predict::{self, Cause};
 use crate::question::{Body, Part, Question, keys, reading};
 use crate::twin::twins;
+use wants::Wants;
 
 /// Most accepted ways to one answer that are followed.
 const MOST_PATHS: usize = 6;
@@ -29,6 +32,7 @@ pub struct Setting<'a> {
     harmless: OnceLock<Harmless>,
     judged: Vec<judge::Ready>,
     faults: Vec<Option<Vec<usize>>>,
+    wants: Wants,
 }
 
 /// Why an item cannot be put about a family.
@@ -82,7 +86,8 @@ impl<'a> Setting<'a> {
             asked_before.push(*asked);
         }
         let faults = faults(item, plan)?;
-        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), judged, faults };
+        let wants = Wants::new(item, plan, &paths, &judged);
+        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), judged, faults, wants };
         // One machine must fit; what the rest of the family does is found out when it matters.
         let fits = setting.samples().next().is_some();
         if fits { Ok(setting) } else { setting.attempt(0, 0).map(|_| setting) }
@@ -110,23 +115,28 @@ impl<'a> Setting<'a> {
         self.ask(self.machine(machine)?, machine, seed)
     }
 
-    /// A machine that keeps the item's bounds: the same in both systems of units.
+    /// A machine that keeps the item's bounds, the same in both systems of units, worked out as far as the question
+    /// looks at it; [`Self::complete`] works out the rest.
     pub(crate) fn machine(&self, machine: u64) -> Result<Case, Unsettled> {
         let mut stream = Stream::new(machine, "question");
         let faults = &self.faults[stream.below(self.faults.len())];
-        let mut case = None;
         for again in 0..200 {
-            let drawn = self.plan.draw_with(derive(machine, again), faults.as_deref());
-            let drawn = drawn.map_err(|error| Unsettled::NoMachine(error.to_string()))?;
-            if self.keeps_bounds(&drawn) {
-                case = Some(drawn);
-                break;
+            let drawn = self.plan.draw_needed(derive(machine, again), faults.as_deref(), &self.wants.bounds);
+            let mut drawn = drawn.map_err(|error| Unsettled::NoMachine(error.to_string()))?;
+            if self.keeps_bounds(&drawn) && self.plan.work_out(&mut drawn, &self.wants.question) {
+                return Ok(drawn);
             }
         }
-        case.ok_or_else(|| {
-            let names: Vec<_> = self.item.when.iter().map(|when| when.quantity.get().id).collect();
-            Unsettled::NoMachine(format!("no machine keeps the item's bounds on {}", names.join(", ")))
-        })
+        let names: Vec<_> = self.item.when.iter().map(|when| when.quantity.get().id).collect();
+        Err(Unsettled::NoMachine(match names.is_empty() {
+            true => "no machine has a result for every calculation".to_owned(),
+            false => format!("no machine keeps the item's bounds on {}", names.join(", ")),
+        }))
+    }
+
+    /// Works out the rest of the machine that `question` is about; whether every calculation has a result.
+    pub(crate) fn complete(&self, question: &mut Question) -> bool {
+        self.plan.complete(&mut question.case)
     }
 
     /// Whether `case` is a machine that the item may be asked about.

@@ -30,7 +30,7 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
         let drawn = first.machine(machine).and_then(|case| {
             settings.iter().map(|setting| setting.ask(case.clone(), machine, seed)).collect::<Result<Vec<_>, _>>()
         });
-        let questions = match drawn {
+        let mut questions = match drawn {
             Ok(questions) => questions,
             Err(error) => {
                 last = Some(error);
@@ -49,11 +49,18 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
                 .map(|(question, setting)| question.blurred(Some(setting.harmless())))
                 .fold((0, 0), |(inside, pairs), (more, likewise)| (inside + more, pairs + likewise)),
         };
-        if inside == 0 && (pairs == 0 || attempt >= PAIR_TRIES) {
+        let good = inside == 0 && (pairs == 0 || attempt >= PAIR_TRIES);
+        let penalty = inside * 100 + pairs;
+        let better = best.as_ref().is_none_or(|(least, _)| penalty < *least);
+        // Only a machine that may be kept is worked out whole.
+        if (good || better) && !complete(settings, &mut questions) {
+            last = Some(Unsettled::NoMachine("a calculation has no result".into()));
+            continue;
+        }
+        if good {
             return Ok(finish(settings, questions));
         }
-        let penalty = inside * 100 + pairs;
-        if best.as_ref().is_none_or(|(least, _)| penalty < *least) {
+        if better {
             best = Some((penalty, questions));
         }
     }
@@ -74,6 +81,10 @@ pub fn about(settings: &[&Setting<'_>], case: &Case, seed: u64) -> Result<Vec<Qu
     }
     let questions = settings.iter().map(|setting| setting.ask(case.clone(), seed, seed)).collect::<Result<_, _>>()?;
     Ok(finish(settings, questions))
+}
+
+fn complete(settings: &[&Setting<'_>], questions: &mut [Question]) -> bool {
+    settings.iter().zip(questions).all(|(setting, question)| setting.complete(question))
 }
 
 /// The numbers are chosen: what still lies inside the tolerance is no wrong turn in this question.

@@ -42,7 +42,7 @@ pub(crate) struct Ready {
     /// Faults to choose from.
     faults: Vec<usize>,
     /// The readings, and the ways to what is worked out from them: a way without steps is a reading.
-    evidence: Vec<Path>,
+    pub(crate) evidence: Vec<Path>,
     /// What it all waits for.
     pub(crate) needs: Needs,
 }
