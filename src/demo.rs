@@ -4,13 +4,15 @@ use std::path::Path;
 
 use anyhow::{Context, Result, bail};
 use drivecourse_course::book::Units;
+use drivecourse_course::pages::Pages;
 use drivecourse_machine::chance::Stream;
 use drivecourse_quiz::simulate::{Habit, answers};
 use drivecourse_quiz::{Bank, Exam, Graded, Secret, Used};
+use drivecourse_records::{Date, Store};
 use serde::Deserialize;
 
 use crate::assets::Assets;
-use crate::{bank, cli, course, files, grade, papers};
+use crate::{bank, cli, course, files, grade, papers, record, report};
 
 /// Habits of the simulated apprentices, in turn along the roster.
 const HABITS: [(&str, Habit); 14] = [
@@ -36,6 +38,9 @@ const SECRET: [u8; 32] = *b"the demonstration keeps none....";
 /// What the simulated apprentices hand in.
 const ANSWERS: &str = "responses-handed-in.json";
 
+/// The records of the demonstration.
+const RECORDS: &str = "records.sqlite";
+
 /// Name of the file that says a demonstration may be replaced.
 const MARKER: &str = ".drivecourse-demo";
 const MARKER_TEXT: &str =
@@ -46,6 +51,7 @@ struct Plant {
     name: String,
     exam: String,
     roster: String,
+    sat: Date,
 }
 
 pub(crate) fn run(options: &cli::Demo) -> Result<()> {
@@ -110,8 +116,16 @@ fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(u
     let (graded, notices) = grade::judge(bank, &exam, &scenario, &[(ANSWERS.to_owned(), filled.into_bytes())])?;
     let remarks = notices.iter().map(ToString::to_string).collect();
     grade::write(&graded, &pages, &plant.name, None, remarks, &exam_folder.join("results"))?;
+    keep(&exam, &graded, &pages, plant, folder)?;
     files::write(&folder.join(MARKER), MARKER_TEXT.as_bytes())?;
     Ok((built.chapters, exam, graded))
+}
+
+/// The results in records of their own, and the reports that a training manager reads.
+fn keep(exam: &Exam, graded: &Graded, pages: &Pages, plant: &Plant, folder: &Path) -> Result<()> {
+    let mut store = Store::open(&folder.join(RECORDS))?;
+    record::take(&mut store, record::sitting(exam, plant.sat, plant.sat), graded, folder)?;
+    report::write_all(&store, pages, plant.sat, &folder.join("reports"))
 }
 
 /// What the simulated apprentices hand in, as a JSON response file.
@@ -149,6 +163,9 @@ fn tell(out: &Path, chapters: usize, exam: &Exam, graded: &Graded) -> Result<()>
     line("keys", "worked steps, for the assessor".into(), "exam/keys")?;
     line("answers", "by simulated apprentices".into(), &format!("exam/{ANSWERS}"))?;
     line("results", format!("{passed} of {papers} passed"), "exam/results/results.html")?;
+    line("records", "each attempt, only ever added to".into(), RECORDS)?;
+    line("reports", "who is ready, who must not work alone yet".into(), "reports/class.html")?;
+    line("", "which questions are good ones".into(), "reports/items.html")?;
     files::say("\nWhat went wrong most often:")?;
     for count in graded.causes.iter().take(3) {
         let times = if count.count == 1 { "once".to_owned() } else { format!("{} times", count.count) };

@@ -1,5 +1,6 @@
 //! `record`, `override`, `forget`: graded exams into the records, and what an assessor decides afterwards.
 
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::{SystemTime, UNIX_EPOCH};
 
@@ -29,24 +30,48 @@ pub(crate) fn run(options: &cli::Record) -> Result<()> {
     let mut store = Store::open(&options.records)?;
     for (path, (exam, graded)) in read {
         let sitting = Sitting {
-            digest: digest(&exam),
-            exam: exam.id.clone(),
-            title: exam.blueprint.title.clone(),
-            pass: exam.blueprint.pass,
-            months: exam.blueprint.months,
-            sat: options.on.unwrap_or(today),
-            recorded: today,
             correction: correction.clone(),
             renamed: options.renamed.clone(),
+            ..sitting(&exam, options.on.unwrap_or(today), today)
         };
-        take(&mut store, sitting, &graded, path)?;
+        let counts = take(&mut store, sitting, &graded, path)?;
+        let count = |taken: Taken| counts.get(&taken).copied().unwrap_or(0);
+        files::say(format!(
+            "{}: {} recorded, {} corrected, {} there already, {} not taken, {} not handed in",
+            path.display(),
+            count(Taken::New),
+            count(Taken::Corrected),
+            count(Taken::Same),
+            count(Taken::Changed) + count(Taken::Superseded) + count(Taken::Forgotten),
+            count(Taken::Absent)
+        ))?;
     }
     files::say(format!("in {}", options.records.display()))?;
     Ok(())
 }
 
-/// One exam in one transaction.
-fn take(store: &mut Store, sitting: Sitting, graded: &Graded, path: &Path) -> Result<()> {
+/// What is kept of `exam`, sat and recorded on these days.
+pub(crate) fn sitting(exam: &Exam, sat: Date, recorded: Date) -> Sitting {
+    Sitting {
+        digest: digest(exam),
+        exam: exam.id.clone(),
+        title: exam.blueprint.title.clone(),
+        pass: exam.blueprint.pass,
+        months: exam.blueprint.months,
+        sat,
+        recorded,
+        correction: None,
+        renamed: Vec::new(),
+    }
+}
+
+/// One exam in one transaction; how many papers were taken in which way.
+pub(crate) fn take(
+    store: &mut Store,
+    sitting: Sitting,
+    graded: &Graded,
+    path: &Path,
+) -> Result<BTreeMap<Taken, usize>> {
     let at = || format!("nothing of {} was recorded", path.display());
     let mut import = store.import(sitting).with_context(at)?;
     for paper in &graded.candidates {
@@ -67,18 +92,7 @@ fn take(store: &mut Store, sitting: Sitting, graded: &Graded, path: &Path) -> Re
             "drivecourse: paper {code}: marks that an assessor had changed stay with the earlier answers; look at them again"
         );
     }
-    let counts = import.finish().with_context(at)?;
-    let count = |taken: Taken| counts.get(&taken).copied().unwrap_or(0);
-    files::say(format!(
-        "{}: {} recorded, {} corrected, {} there already, {} not taken, {} not handed in",
-        path.display(),
-        count(Taken::New),
-        count(Taken::Corrected),
-        count(Taken::Same),
-        count(Taken::Changed) + count(Taken::Superseded) + count(Taken::Forgotten),
-        count(Taken::Absent)
-    ))?;
-    Ok(())
+    import.finish().with_context(at)
 }
 
 /// The exam in a folder and what `grade` made of it; both must be of one piece.

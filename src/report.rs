@@ -1,8 +1,10 @@
 //! `report`: what the records say, as text, a page to print, CSV and JSON.
 
 use std::io::Write as _;
+use std::path::{Path, PathBuf};
 
 use anyhow::Result;
+use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::Report;
 use drivecourse_records::report::ItemFilter;
 use drivecourse_records::{Date, Filter, Store};
@@ -61,18 +63,38 @@ fn filter(only: &Only) -> Filter {
 fn tell(common: &Reporting, name: &str, page: Report, csv: &str, data: &impl Serialize) -> Result<()> {
     let json = serde_json::to_string_pretty(data)? + "\n";
     if let Some(out) = &common.out {
-        let html = pages(&Assets::load(common.module.module.as_deref())?)?.render("report.html", &page)?;
-        // Ids of people are plain; a name that came from elsewhere must not lead out of the folder.
-        let name: String =
-            name.chars().map(|c| if c.is_ascii_alphanumeric() || "-_.".contains(c) { c } else { '-' }).collect();
-        for (ending, text) in [("html", html.as_str()), ("csv", csv), ("json", &json)] {
-            files::write(&out.join(format!("{name}.{ending}")), text.as_bytes())?;
-        }
-        eprintln!("drivecourse: written to {}", out.join(format!("{name}.html")).display());
+        let pages = pages(&Assets::load(common.module.module.as_deref())?)?;
+        let written = write(&pages, out, name, &page, csv, &json)?;
+        eprintln!("drivecourse: written to {}", written.display());
     }
     let mut stdout = std::io::stdout().lock();
     let text = if common.json { json } else { text(&page) };
     Ok(stdout.write_all(text.as_bytes())?)
+}
+
+/// The report as page, CSV and JSON in the folder `out`; where the page is.
+fn write(pages: &Pages, out: &Path, name: &str, page: &Report, csv: &str, json: &str) -> Result<PathBuf> {
+    let html = pages.render("report.html", page)?;
+    // Ids of people are plain; a name that came from elsewhere must not lead out of the folder.
+    let name: String =
+        name.chars().map(|c| if c.is_ascii_alphanumeric() || "-_.".contains(c) { c } else { '-' }).collect();
+    for (ending, text) in [("html", html.as_str()), ("csv", csv), ("json", json)] {
+        files::write(&out.join(format!("{name}.{ending}")), text.as_bytes())?;
+    }
+    Ok(out.join(format!("{name}.html")))
+}
+
+/// The reports on the class and on the items of everything in `store`, on `day`, in the folder `out`.
+pub(crate) fn write_all(store: &Store, pages: &Pages, day: Date, out: &Path) -> Result<()> {
+    /// Months ahead in which a lapse counts as soon.
+    const WITHIN: u32 = 2;
+    let class = store.class(&Filter::default(), day, WITHIN)?;
+    let json = serde_json::to_string_pretty(&class)? + "\n";
+    write(pages, out, "class", &make::class(&class)?, &tables::standings_csv(&class.standings), &json)?;
+    let items = store.items(&Filter { until: Some(day), ..Filter::default() }, &ItemFilter::default())?;
+    let json = serde_json::to_string_pretty(&items)? + "\n";
+    write(pages, out, "items", &make::items(&items, day)?, &tables::items_csv(&items), &json)?;
+    Ok(())
 }
 
 /// The page as plain text.

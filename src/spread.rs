@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use anyhow::Result;
+use drivecourse_course::figures::Columns;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::{Case, Figures, Kind, Plan, QuantityId, Registry, System, amount, topics};
 
@@ -181,7 +182,7 @@ fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
          <style>\nbody{{font:16px/1.5 system-ui,sans-serif;max-width:60rem;margin:2rem auto;padding:0 1rem;\
          color:#111;background:#fff}}\ntable{{border-collapse:collapse;width:100%}}\n\
          th,td{{text-align:left;padding:.3rem .6rem .3rem 0;border-bottom:1px solid #bbb;vertical-align:middle;\
-         font-weight:normal}}\nsvg{{width:12rem;height:2.5rem;display:block}}\n\
+         font-weight:normal}}\nsvg{{width:12rem;display:block}}\n\
          @media (prefers-color-scheme:dark){{body{{color:#eee;background:#15171a}}}}\n\
          @media (max-width:40rem){{th,td{{display:block;border:0;padding:.1rem 0}}tr{{display:block;\
          border-bottom:1px solid #bbb}}}}\n</style>\n</head>\n<body>\n<h1>{title}</h1>\n\
@@ -198,8 +199,10 @@ fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
             let quantity = spread.id.get();
             let words = spread.words(machines);
             let chart = match &spread.shape {
-                Shape::Numbers { counts, .. } => chart(counts, &words),
-                Shape::Choices(counts) => chart(&counts.iter().map(|(_, count)| *count).collect::<Vec<_>>(), &words),
+                Shape::Numbers { counts, .. } => chart(spread.id, counts, &words),
+                Shape::Choices(counts) => {
+                    chart(spread.id, &counts.iter().map(|(_, count)| *count).collect::<Vec<_>>(), &words)
+                }
                 Shape::Always(_) => String::new(),
             };
             let _ = writeln!(
@@ -216,25 +219,15 @@ fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
     out
 }
 
-fn chart(counts: &[u32], words: &str) -> String {
-    let most = f64::from(counts.iter().copied().max().unwrap_or(1).max(1));
-    let width = 192.0 / counts.len().max(1) as f64;
-    let mut out = format!(
-        "<svg viewBox=\"0 0 192 40\" preserveAspectRatio=\"none\" role=\"img\" aria-label=\"{}\">",
-        escape(words)
-    );
-    for (column, count) in counts.iter().enumerate() {
-        let height = f64::from(*count) / most * 38.0;
-        let _ = write!(
-            out,
-            "<rect x=\"{:.2}\" y=\"{:.2}\" width=\"{:.2}\" height=\"{height:.2}\" fill=\"currentColor\"/>",
-            column as f64 * width,
-            40.0 - height,
-            width * 0.9
-        );
-    }
-    out.push_str("</svg>");
-    out
+/// The columns of a quantity, small enough to stand beside its words.
+fn chart(id: QuantityId, counts: &[u32], words: &str) -> String {
+    let columns = Columns {
+        id: id.get().id.into(),
+        title: id.get().name.into(),
+        description: words.into(),
+        counts: counts.to_vec(),
+    };
+    columns.draw().map(|figure| figure.svg).unwrap_or_default()
 }
 
 fn escape(text: &str) -> String {
@@ -249,6 +242,8 @@ mod tests {
     fn the_fullest_column_is_full_and_an_empty_one_empty() {
         assert_eq!(bars(&[0, 1, 4, 8]), " ▁▄█");
         assert_eq!(bars(&[]), "");
-        assert!(chart(&[1, 0, 2], "a < b").contains("aria-label=\"a &lt; b\""));
+        let id = Registry::get().find("chain.sag").expect("a quantity of the trade");
+        let drawn = chart(id, &[1, 0, 2], "a < b");
+        assert!(drawn.contains("a &lt; b") && drawn.matches("<polygon").count() == 2, "{drawn}");
     }
 }

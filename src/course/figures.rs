@@ -26,8 +26,11 @@ mod geometry;
 mod key_section;
 mod kit;
 mod label;
+#[cfg(feature = "book")]
+mod plot;
 mod power_chain;
 mod shaft_load;
+#[cfg(feature = "book")]
 mod shares;
 mod shim_pack;
 mod spectrum;
@@ -55,7 +58,8 @@ pub use kit::STYLE;
 pub(crate) use label::SIZE as LETTER;
 pub use power_chain::PowerChain;
 pub use shaft_load::ShaftLoad;
-pub use shares::{Bar, Bars, Run};
+#[cfg(feature = "book")]
+pub use shares::{Bar, Bars, Columns, Run};
 pub use shim_pack::{Leaf, ShimPack};
 pub use spectrum::{Spectrum, Stem};
 pub use straightedge::Straightedge;
