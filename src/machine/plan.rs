@@ -65,12 +65,18 @@ pub struct Needs {
     steps: Vec<u16>,
 }
 
-/// Another machine, the roots in which a drawn one is to agree with it, and what is wanted of that one.
+/// Another machine, and the roots in which a drawn one is to agree with it.
 #[derive(Debug, Clone, Copy)]
 struct Like<'a> {
     values: &'a [f64],
     held: &'a [QuantityId],
-    needs: &'a Needs,
+}
+
+/// What is asked of a machine beyond its faults: whether it is like another, and what is wanted of it if not everything.
+#[derive(Debug, Clone, Copy, Default)]
+struct Wish<'a> {
+    like: Option<Like<'a>>,
+    needs: Option<&'a Needs>,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -225,7 +231,15 @@ impl Plan {
     pub fn draw_with(&self, seed: u64, faults: Option<&[usize]>) -> Result<Case, CannotDraw> {
         // Faults stay the same from attempt to attempt: those that break more limits do not get rarer.
         let faults = faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec);
-        self.draw_from(seed, faults, None)
+        self.draw_from(seed, faults, Wish::default())
+    }
+
+    /// As [`Plan::draw_with`] with these faults; of what the limits do not ask for, only `needs` is worked out.
+    ///
+    /// # Errors
+    /// As [`Plan::draw`].
+    pub fn draw_for(&self, seed: u64, faults: &[usize], needs: &Needs) -> Result<Case, CannotDraw> {
+        self.draw_from(seed, faults.to_vec(), Wish { like: None, needs: Some(needs) })
     }
 
     /// What `quantities` wait for, for drawing machines of which only these are wanted.
@@ -248,7 +262,8 @@ impl Plan {
         needs: &Needs,
         seed: u64,
     ) -> Result<Case, CannotDraw> {
-        self.draw_from(seed, faults.to_vec(), Some(Like { values: &case.values, held, needs }))
+        let like = Some(Like { values: &case.values, held });
+        self.draw_from(seed, faults.to_vec(), Wish { like, needs: Some(needs) })
     }
 
     /// Whether `quantity` is a value to start from that no fault of the family changes.
@@ -257,16 +272,16 @@ impl Plan {
             && !self.family.faults.iter().any(|fault| fault.draws.iter().any(|(id, _)| *id == quantity))
     }
 
-    fn draw_from(&self, seed: u64, faults: Vec<usize>, like: Option<Like<'_>>) -> Result<Case, CannotDraw> {
+    fn draw_from(&self, seed: u64, faults: Vec<usize>, wish: Wish<'_>) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
-        if self.try_for(&mut case, like, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
+        if self.try_for(&mut case, wish, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
     }
 
     /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, broken: &mut [u32]) -> bool {
+    fn try_for(&self, case: &mut Case, wish: Wish<'_>, broken: &mut [u32]) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(case.seed, u64::from(attempt)), like, case) {
+            match self.attempt(derive(case.seed, u64::from(attempt)), wish, case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return true;
@@ -284,7 +299,7 @@ impl Plan {
         for seed in seeds {
             let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
             let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
-            kept += u32::from(self.try_for(&mut case, None, &mut broken));
+            kept += u32::from(self.try_for(&mut case, Wish::default(), &mut broken));
         }
         let refused = broken.pop().unwrap_or(0);
         Rejections { kept, broken, refused }
@@ -297,9 +312,9 @@ impl Plan {
     }
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
-    /// calculation refused, if it is no good. Of one like another, only the limits and its needs are worked out.
-    fn attempt(&self, seed: u64, like: Option<Like<'_>>, case: &mut Case) -> Result<(), Option<usize>> {
-        let values = &mut case.values;
+    /// calculation refused, if it is no good. Where only something is needed, the limits and that are worked out.
+    fn attempt(&self, seed: u64, wish: Wish<'_>, case: &mut Case) -> Result<(), Option<usize>> {
+        let (values, like) = (&mut case.values, wish.like);
         values.fill(f64::NAN);
         if !self.family.pool.is_empty() {
             let row = Stream::new(seed, "pool").below(self.family.pool.len());
@@ -331,7 +346,7 @@ impl Plan {
         for (share, of) in shares {
             values[share.index()] *= values[of.index()];
         }
-        if let Some(Like { values: other, held, .. }) = like {
+        if let Some(Like { values: other, held }) = like {
             held.iter().for_each(|id| values[id.index()] = other[id.index()]);
         }
         let (guards, rest) = self.steps.split_at(self.guarded);
@@ -350,11 +365,9 @@ impl Plan {
                 return Err(Some(index));
             }
         }
-        match like {
+        match wish.needs {
             None => rest.iter().try_for_each(|step| self.run(step, values)),
-            Some(Like { needs, .. }) => {
-                needs.steps.iter().try_for_each(|step| self.run(&self.steps[usize::from(*step)], values))
-            }
+            Some(needs) => needs.steps.iter().try_for_each(|step| self.run(&self.steps[usize::from(*step)], values)),
         }
     }
 

@@ -176,7 +176,7 @@ mod tests {
         assert_eq!((family.name.as_str(), family.healthy), ("New", 0.6));
         assert_eq!(family.faults.iter().map(|fault| fault.id.as_str()).collect::<Vec<_>>(), ["cold", "warm"]);
         let names: Vec<_> = family.roots.iter().map(|(id, _)| id.get().id).collect();
-        assert_eq!(names, ["mount.shim_most", "drive.motor_speed", "heat.ambient"]);
+        assert_eq!(names, ["drive.motor_speed", "mount.shim_most", "heat.ambient"]);
         assert!(matches!(family.roots[2].1, Draw::Between(low, _) if (low - 274.15).abs() < 1e-9));
         assert_eq!(family.pool[0].len(), 1, "the column that is fixed here has left the pool");
         let asked: Vec<_> = family.limits.iter().map(|limit| (limit.quantity.get().id, limit.asked)).collect();

@@ -96,7 +96,7 @@ pub(super) static RELATIONS: &[Relation] = &[
             "incline left out": tension::sag_from_tension(q, l, h, level()) => "You left the incline out; only the part of the weight across the strand makes it sag.";
             "sine": tension::sag_from_tension(q, l, h, Angle::new::<degree>(90.0) - t) => "You took the sine of the incline; the weight across the strand goes with its cosine.";
             "both strands": tension::sag_from_tension(q, l, h * 2.0, t) => "You doubled the pull for two strands; each strand pulls with its own tension, and this one hangs by it alone.";
-            "linear" with { w: Length = "chain.sag_wanted" }: w => "You gave the sag wanted; the sag that belongs to this pull is asked.";
+            "sag wanted" with { w: Length = "chain.sag_wanted" }: w => "You gave the sag wanted; the sag that belongs to this pull is asked.";
         },
     }
     .limits("one strand; within 0.2 % up to a sag of 2 % of the span; strand no steeper than 85°")
