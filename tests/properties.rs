@@ -91,7 +91,8 @@ fn every_reading_follows_from_the_hidden_machine() {
             }
             // Every relation that makes cases gives again, to the last bit, what the case holds.
             for linked in registry.relations().iter().filter(|linked| linked.relation.role != Role::Question) {
-                let drawn = plan.family.roots.iter().any(|(id, _)| *id == linked.gives);
+                let pooled = plan.family.pool.first().into_iter().flatten().map(|(id, _)| id);
+                let drawn = plan.family.roots.iter().map(|(id, _)| id).chain(pooled).any(|id| *id == linked.gives);
                 let ready = linked.inputs().all(|input| !case.values[input.index()].is_nan());
                 if ready && !drawn && registry.giving(linked.gives).first() == Some(&linked.id) {
                     let again = linked.eval(&case.values).unwrap();

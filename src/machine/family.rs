@@ -50,6 +50,9 @@
 //! like = "quarry-conveyor"
 //! without = ["oil-over-full"]   # faults of the other one that this one cannot have
 //! ```
+//!
+//! The other one may itself be like a third, and so on; a circle is an error. A fault that is written again takes the other's
+//! place in the list, so that a seed picks the fault of the same name in both.
 
 mod file;
 mod like;

@@ -35,12 +35,9 @@ pub struct Topic {
 pub static ALL: &[Topic] = LIST;
 
 const LIST: &[Topic] = &[
+    Topic { id: "drive", title: "The drive train", quantities: drive::QUANTITIES, relations: drive::relations },
     Topic { id: "mount", title: "Mounting and soft foot", quantities: mount::QUANTITIES, relations: mount::relations },
     Topic { id: "oil", title: "Oil, level and breather", quantities: oil::QUANTITIES, relations: oil::relations },
-    Topic { id: "drive", title: "The drive train", quantities: drive::QUANTITIES, relations: drive::relations },
-    Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::relations },
-    Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
-    Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
     Topic { id: "align", title: "Alignment", quantities: align::QUANTITIES, relations: align::relations },
     Topic {
         id: "fasten",
@@ -48,7 +45,10 @@ const LIST: &[Topic] = &[
         quantities: fasten::QUANTITIES,
         relations: fasten::relations,
     },
+    Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::relations },
+    Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
     Topic { id: "start", title: "Start-up", quantities: start::QUANTITIES, relations: start::relations },
+    Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
     Topic { id: "vibrate", title: "Vibration", quantities: vibrate::QUANTITIES, relations: vibrate::relations },
     Topic { id: "noise", title: "Noise", quantities: noise::QUANTITIES, relations: noise::relations },
     Topic {

@@ -123,15 +123,17 @@ impl Bank {
     ) {
         let table = |name: &str| files.get(format!("families/{name}").as_str()).map(|bytes| decode(bytes).0);
         while !waiting.is_empty() {
-            // Where none is free to be read (two are like each other), the rest is read as it is and says so.
-            let blocked = |id: &String, text: &str| {
-                Family::likeness(text)
-                    .is_some_and(|like| like != *id && waiting.iter().any(|(_, other, _)| *other == like))
+            let blocked = |text: &str| {
+                Family::likeness(text).is_some_and(|like| waiting.iter().any(|(_, other, _)| other == like.get_ref()))
             };
-            let free: Vec<bool> = waiting.iter().map(|(_, id, text)| !blocked(id, text)).collect();
-            let stuck = !free.contains(&true);
+            let free: Vec<bool> =
+                waiting.iter().map(|(_, id, text)| !blocked(text) || is_own(id, text, standard)).collect();
+            if !free.contains(&true) {
+                tell_circles(&waiting, found);
+                break;
+            }
             let mut free = free.into_iter();
-            let (now, later) = waiting.into_iter().partition(|_| free.next().unwrap_or(true) || stuck);
+            let (now, later) = waiting.into_iter().partition(|_| free.next().unwrap_or(true));
             waiting = later;
             let now: Vec<(&str, String, &str)> = now;
             for (path, id, text) in now {
@@ -205,6 +207,35 @@ impl Bank {
     }
 }
 
+/// Whether the family `id` is like the standard one of its own name, which it takes the place of.
+fn is_own(id: &str, text: &str, standard: &Bank) -> bool {
+    Family::likeness(text).is_some_and(|like| like.get_ref() == id) && standard.plan_place(id).is_some()
+}
+
+/// Says of each family (path, id and text), none of which can be read before another, what it is like in the end.
+fn tell_circles(waiting: &[(&str, String, &str)], found: &mut Vec<FileProblem>) {
+    for (path, id, text) in waiting {
+        let Some(like) = Family::likeness(text) else { continue };
+        let mut way = vec![id.as_str()];
+        let mut next = Some(like.get_ref().clone());
+        // Each is like another that waits, so that the way ends where it comes to a family again.
+        while let Some((_, other, text)) = next.and_then(|next| waiting.iter().find(|(_, other, _)| *other == next)) {
+            way.push(other);
+            if way[..way.len() - 1].contains(&other.as_str()) {
+                break;
+            }
+            next = Family::likeness(text).map(|like| like.into_inner());
+        }
+        let way: Vec<String> = way.iter().map(|id| format!("{id:?}")).collect();
+        let problem = Problem::at(
+            like.span(),
+            format!("Nothing can be taken over in a circle: {}.", way.join(" is like ")),
+            "Let one of them say everything itself, without `like`.",
+        );
+        found.push(FileProblem { file: (*path).into(), report: problem.report(path, text), problem });
+    }
+}
+
 /// `; did you mean ...?`, or the list of what there is, as far as it can be read at a glance.
 pub fn hint<'a>(word: &str, names: impl Iterator<Item = &'a str> + Clone) -> String {
     match nearest(word, names.clone()) {
@@ -238,16 +269,29 @@ mod tests {
         assert_eq!(bank.plans.iter().map(|plan| plan.family.id.as_str()).collect::<Vec<_>>(), ["a", "b", "c"]);
         assert!(bank.plans.iter().all(|plan| plan.family.roots.len() == 1));
 
-        let circle = [("families/a.toml", files[0].1), ("families/b.toml", "name = \"B\"\nlike = \"a\"\n")];
         let own = [("families/a.toml", "name = \"A\"\nlike = \"a\"\n")];
-        for files in [&circle[..], &own] {
+        let circle = [("families/a.toml", files[0].1), ("families/b.toml", "name = \"B\"\nlike = \"a\"\n")];
+        // The last of these stands outside the circle, and cannot be read either.
+        let beside = [circle[0], circle[1], ("families/c.toml", "name = \"C\"\nlike = \"a\"\n")];
+        for (files, ways) in [
+            (&own[..], &[r#""a" is like "a"."#][..]),
+            (&circle, &[r#""a" is like "b" is like "a"."#, r#""b" is like "a" is like "b"."#]),
+            (
+                &beside,
+                &[
+                    r#""a" is like "b" is like "a"."#,
+                    r#""b" is like "a" is like "b"."#,
+                    r#""c" is like "a" is like "b" is like "a"."#,
+                ],
+            ),
+        ] {
             let (bank, problems) = Bank::read(files.iter().map(|(path, text)| (*path, text.as_bytes())));
             assert!(bank.plans.is_empty());
-            assert!(
-                problems.iter().all(|problem| problem.report.contains(":2:8: There is no sound family")),
-                "{problems:?}"
-            );
             assert_eq!(problems.len(), files.len());
+            for ((problem, (path, _)), way) in problems.iter().zip(files).zip(ways) {
+                assert!(problem.report.contains(&format!("{path}:2:8: ")), "{}", problem.report);
+                assert!(problem.problem.what.ends_with(&format!("in a circle: {way}")), "{}", problem.report);
+            }
         }
     }
 }

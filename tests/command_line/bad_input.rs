@@ -43,7 +43,7 @@ fn place_in(line: &str, file: &str) -> Option<(usize, usize)> {
 
 #[test]
 fn broken_families() {
-    let family = "families/mixer.toml";
+    let family = "families/quarry-conveyor.toml";
     let limit = "\"heat.sump_limit\" = \"200 °F\"";
     broken(family, limit, "\"heat.sump_limit\" = \"200 mm\"", &["a length", "a temperature is wanted", "^^^"]);
     broken(family, limit, "\"heat.sump_limt\" = \"200 °F\"", &["heat.sump_limt", "heat.sump_limit"]);

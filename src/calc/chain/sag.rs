@@ -22,6 +22,9 @@ use crate::units::{Length, Ratio};
 /// Pressed sag over hanging sag for the same slack, 2/√3: from 2δₚ²/L = 8δ²/(3L) follows δₚ/δ = √(4/3).
 pub const PRESSED_OVER_HANGING: f64 = 1.154_700_538_379_251_5;
 
+/// Hanging sag over the whole movement for the same slack, √3/4: the movement is twice the pressed sag.
+pub const SAG_OVER_MOVEMENT: f64 = 0.433_012_701_892_219_3;
+
 /// How the slack strand lies.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Lie {
@@ -34,17 +37,13 @@ pub enum Lie {
 /// Window for the whole movement of mid-span, least and most, as shares of the span (or the centre distance).
 ///
 /// # Formula
-/// 4 to 6 % near level, 2 to 3 % upright; half of that where the load shocks or reverses.
+/// 4 to 6 % near level; half of that where the drive stands upright, or the load shocks or reverses, or both.
 ///
 /// # Source
 /// Common practice, no source.
 pub fn movement_window(lie: Lie, shock: bool) -> (Ratio, Ratio) {
-    let (least, most) = match lie {
-        Lie::NearLevel => (0.04, 0.06),
-        Lie::Upright => (0.02, 0.03),
-    };
-    let part = if shock { 0.5 } else { 1.0 };
-    (plain(part * least), plain(part * most))
+    let part = if shock || lie == Lie::Upright { 0.5 } else { 1.0 };
+    (plain(part * 0.04), plain(part * 0.06))
 }
 
 /// Movement or sag allowed, from a share of the free span.
@@ -308,6 +307,7 @@ mod tests {
         assert_eq!(window(Lie::NearLevel, false), (4.0, 6.0));
         assert_eq!(window(Lie::NearLevel, true), (2.0, 3.0));
         assert_eq!(window(Lie::Upright, false), (2.0, 3.0));
+        assert_eq!(window(Lie::Upright, true), (2.0, 3.0), "the two are not multiplied");
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! Pull of a slack strand from its sag, by the parabola, level or inclined.
 
-use super::{metres, not_negative, positive_length};
+use super::{metres, positive_length};
 use crate::Result;
 use crate::error::{positive, within};
 use crate::math::{STANDARD_GRAVITY, cos};
@@ -56,45 +56,11 @@ pub fn sag_from_tension(mass: LinearMassDensity, span: Length, horizontal: Force
     Ok(metres(w * span * span / (8.0 * pull)))
 }
 
-/// Pull at a support of a level strand, by the parabola.
-///
-/// # Formula
-/// T = √(H² + (w L/2)²)
-///
-/// # Source
-/// As [`horizontal_tension`].
-///
-/// # Errors
-/// A mass or span not above nought, a negative pull.
-pub fn tension_at_support(horizontal: Force, mass: LinearMassDensity, span: Length) -> Result<Force> {
-    let half = half_weight(mass, span)?;
-    let h = not_negative("pull", horizontal.value)?;
-    Ok(Force::new::<newton>((h * h + half * half).sqrt()))
-}
-
-/// Horizontal pull of a level strand from the pull at its support, the inverse of [`tension_at_support`].
-///
-/// # Formula
-/// H = √(T² − (w L/2)²)
-///
-/// # Errors
-/// A mass or span not above nought; a support pull below half the strand's weight.
-pub fn horizontal_from_support(support: Force, mass: LinearMassDensity, span: Length) -> Result<Force> {
-    let half = half_weight(mass, span)?;
-    let t = within("support pull", support.value, half, f64::MAX)?;
-    // (T − a)(T + a) keeps its digits where T² − a² would not
-    Ok(Force::new::<newton>(((t - half) * (t + half)).sqrt()))
-}
-
 /// Weight per length across a strand at `incline`, in N/m.
 pub(super) fn weight_per_length(mass: LinearMassDensity, incline: Angle) -> Result<f64> {
     let m = positive("mass per length", mass.value)?;
     let steepest = Angle::new::<degree>(STEEPEST_INCLINE).value;
     Ok(m * STANDARD_GRAVITY * cos(within("incline", incline.value, -steepest, steepest)?))
-}
-
-fn half_weight(mass: LinearMassDensity, span: Length) -> Result<f64> {
-    Ok(0.5 * weight_per_length(mass, Angle::default())? * positive_length("span", span)?)
 }
 
 #[cfg(test)]
@@ -116,10 +82,10 @@ mod tests {
     #[test]
     fn parabola_sag_from_the_pull_at_the_support() {
         let (mass, span) = (weighing(3.0), metres(30.0));
-        let h = horizontal_from_support(Force::new::<newton>(400.0), mass, span).unwrap();
+        // The support carries half the weight besides the pull of mid-span.
+        let h = Force::new::<newton>((400.0_f64 * 400.0 - 45.0 * 45.0).sqrt());
         let sag = sag_from_tension(mass, span, h, level()).unwrap();
         assert_relative_eq!(sag.value, 0.849_141, max_relative = 1e-5);
-        assert_relative_eq!(tension_at_support(h, mass, span).unwrap().value, 400.0, max_relative = 1e-14);
     }
 
     /// The same, Ex 10.3: 75 kg/m (g 9.81), low point 2 m below and 8 m from one end, 12 m from the other:
@@ -129,8 +95,9 @@ mod tests {
         let mass = weighing(75.0 * 9.81);
         let t0 = horizontal_tension(mass, metres(16.0), metres(2.0), level()).unwrap();
         assert_relative_eq!(t0.value, 11_772.0, max_relative = 1e-5);
-        let greatest = tension_at_support(t0, mass, metres(24.0)).unwrap();
-        assert_relative_eq!(greatest.value, 14_715.0, max_relative = 1e-5);
+        let half = 12.0 * 75.0 * 9.81;
+        let greatest = (t0.value * t0.value + half * half).sqrt();
+        assert_relative_eq!(greatest, 14_715.0, max_relative = 1e-5);
     }
 
     /// Balance of moments about the support, on one half of the strand, with its weight in small pieces.
@@ -153,7 +120,6 @@ mod tests {
         assert!(horizontal_tension(m, metres(1.0), metres(0.0), level()).is_err());
         assert!(horizontal_tension(-m, metres(1.0), metres(0.1), level()).is_err());
         assert!(horizontal_tension(m, metres(1.0), metres(0.1), Angle::new::<degree>(90.0)).is_err());
-        assert!(horizontal_from_support(Force::new::<newton>(4.0), m, metres(1.0)).is_err());
         assert!(sag_from_tension(m, metres(1.0), Force::new::<newton>(0.0), level()).is_err());
     }
 }

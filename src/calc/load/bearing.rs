@@ -280,19 +280,20 @@ pub struct MeanDuty {
 ///
 /// # Errors
 /// [`Error::OutOfRange`] for an empty cycle or an input not greater than nought.
-pub fn mean_duty(duties: &[Duty], kind: BearingKind) -> Result<MeanDuty> {
+pub fn mean_duty(duties: &[Duty], exponent: impl Into<Exponent>) -> Result<MeanDuty> {
+    let exponent = exponent.into();
     // loads are taken relative to the first one, so that no power of a load in newtons gets out of hand
     let first = positive("load", duties.first().map_or(f64::NAN, |duty| duty.load.value))?;
     let (mut damage, mut angle, mut time) = (0.0, 0.0, 0.0);
     for duty in duties {
         let share = positive("share", duty.share.value)?;
         let turned = positive("speed", duty.speed.value)? * share;
-        damage += power_of(positive("load", duty.load.value)? / first, kind.into()) * turned;
+        damage += power_of(positive("load", duty.load.value)? / first, exponent) * turned;
         angle += turned;
         time += share;
     }
     Ok(MeanDuty {
-        load: newtons(first * root_of(damage / angle, kind.into())),
+        load: newtons(first * root_of(damage / angle, exponent)),
         speed: AngularVelocity::new::<angular_velocity::radian_per_second>(angle / time),
     })
 }

@@ -6,8 +6,9 @@
 
 use super::zone::Limits;
 use crate::Result;
-use crate::error::within;
-use crate::units::{Velocity, velocity::millimeter_per_second};
+use crate::error::{positive, within};
+use crate::math;
+use crate::units::{Power, Ratio, Velocity, ratio, velocity::millimeter_per_second};
 
 #[cfg(any(doc, test))]
 use crate::Error;
@@ -41,6 +42,35 @@ pub const FACTORS: (f64, f64) = (2.56, 6.4);
 /// ```
 pub fn small_machine() -> Limits<Velocity> {
     Limits { a_b: mm_s(A_B_MM_S.0), b_c: mm_s(B_C_MM_S.0), c_d: mm_s(C_D_MM_S.0) }
+}
+
+/// Level of a sound machine over that of the largest machine of its size class.
+///
+/// # Formula
+/// `(P / P₀)^(ln 1.6 / ln 5)`, P₀ 15 kW up to 15 kW and 75 kW above; at most 1.
+///
+/// # Source
+/// ISO 10816-1, size classes I (up to 15 kW) and II (up to 75 kW), whose limits rise 1.6-fold for five-fold power: from memory. That
+/// levels follow the power within a class as well: common practice, no source.
+///
+/// # Errors
+/// [`Error::OutOfRange`] unless the power is greater than nought.
+///
+/// # Example
+/// A fifth of 15 kW:
+/// ```
+/// use drivecourse_calc::{vibrate::general_limits::size_share, units::*};
+/// let share = size_share(Power::new::<power::kilowatt>(3.0))?;
+/// approx::assert_abs_diff_eq!(share.value, 1.0 / 1.6, epsilon = 1e-12);
+/// # Ok::<(), drivecourse_calc::Error>(())
+/// ```
+pub fn size_share(rated: Power) -> Result<Ratio> {
+    const SMALL: f64 = 15_000.0;
+    const MEDIUM: f64 = 75_000.0;
+    let p = positive("rated power", rated.value)?;
+    let largest = if p <= SMALL { SMALL } else { MEDIUM };
+    let exponent = math::ln(1.6) / math::ln(5.0);
+    Ok(Ratio::new::<ratio::ratio>(math::pow(p / largest, exponent).min(1.0)))
 }
 
 /// Boundaries that maker and user have agreed, checked against the typical ranges.
@@ -84,6 +114,22 @@ fn mm_s(value: f64) -> Velocity {
 mod tests {
     use super::*;
     use approx::assert_relative_eq;
+
+    #[test]
+    fn a_smaller_machine_runs_more_quietly() {
+        use crate::units::power::kilowatt;
+        let share = |kw: f64| size_share(Power::new::<kilowatt>(kw)).unwrap().value;
+        approx::assert_relative_eq!(share(15.0), 1.0);
+        approx::assert_relative_eq!(share(75.0), 1.0);
+        approx::assert_relative_eq!(share(30.0) / share(18.5), share(12.0) / share(7.4), max_relative = 1e-12);
+        // A level in mm/s goes on across 15 kW, where the limit takes a step of 2.8 / 1.8.
+        let (below, above) = (share(15.0) * 1.8, share(15.001) * 2.8);
+        assert!((above / below - 1.0).abs() < 0.03, "{below} {above}");
+        assert!(share(0.55) < share(3.0) && share(3.0) < share(15.0));
+        assert_eq!(share(500.0), 1.0);
+        assert!(size_share(Power::new::<kilowatt>(0.0)).is_err());
+        assert!(size_share(Power::new::<kilowatt>(f64::NAN)).is_err());
+    }
 
     #[test]
     fn ranges_are_rungs_of_the_ladder() {

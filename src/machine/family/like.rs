@@ -3,16 +3,17 @@
 use core::ops::Range;
 
 use serde::Deserialize;
+use toml::Spanned;
 
 use super::Family;
 use crate::problem::Problem;
 
 impl Family {
-    /// The family that the one in `text` is like, if it names one: that one must be read first.
-    pub fn likeness(text: &str) -> Option<String> {
+    /// The family that the one in `text` is like, if it names one, and where: that one must be read first.
+    pub fn likeness(text: &str) -> Option<Spanned<String>> {
         #[derive(Deserialize)]
         struct Head {
-            like: Option<String>,
+            like: Option<Spanned<String>>,
         }
         toml::from_str::<Head>(text).ok()?.like
     }
@@ -22,7 +23,8 @@ impl Family {
     /// * A quantity fixed, drawn or pooled here is not taken over. A pool here takes the place of the other's; without
     ///   one here, single columns of the other's pool give way.
     /// * A limit here takes the place of those on the same quantity that are asked of the same machines.
-    /// * A fault here takes the place of the other's fault of that id, with its limits; those in `without` are left out.
+    /// * A fault here takes the place of the other's fault of that id, in the list too, with its limits; those in
+    ///   `without` are left out.
     pub(super) fn take_over(
         &mut self,
         other: &Self,
@@ -55,29 +57,43 @@ impl Family {
         self.roots.extend(other.roots.iter().filter(|(id, _)| !own.contains(id)).cloned());
         self.roots.sort_by_key(|(id, _)| *id);
 
-        // Faults of the other come first, so that adding one here moves none of them; each takes its limits along.
+        // Faults of the other keep their places, also where one here replaces one of them, and those that are new here
+        // come after them: so a fault of the same seed stays the same. Each takes its limits along.
         let own_faults = std::mem::take(&mut self.faults);
         let own_limits = std::mem::take(&mut self.limits);
-        let mut moved = Vec::new();
+        let (mut moved, mut own_moved) = (Vec::new(), Vec::new());
         for (old, fault) in other.faults.iter().enumerate() {
-            let left_out = without.iter().any(|(id, _)| *id == fault.id);
-            let replaced = own_faults.iter().any(|own| own.id == fault.id);
-            if !left_out && !replaced {
-                moved.push((old, self.faults.len()));
-                self.faults.push(fault.clone());
+            if without.iter().any(|(id, _)| *id == fault.id) {
+                continue;
+            }
+            let place = self.faults.len();
+            match own_faults.iter().position(|own| own.id == fault.id) {
+                Some(own) => {
+                    own_moved.push((own, place));
+                    self.faults.push(own_faults[own].clone());
+                }
+                None => {
+                    moved.push((old, place));
+                    self.faults.push(fault.clone());
+                }
             }
         }
-        let own_from = self.faults.len();
-        self.faults.extend(own_faults);
+        for (own, fault) in own_faults.into_iter().enumerate() {
+            if !own_moved.iter().any(|(from, _)| *from == own) {
+                own_moved.push((own, self.faults.len()));
+                self.faults.push(fault);
+            }
+        }
+        let place_in =
+            |moved: &[(usize, usize)], old: usize| moved.iter().find(|(from, _)| *from == old).map(|(_, to)| *to);
         let own_limits: Vec<_> = (own_limits.into_iter())
             .map(|mut limit| {
-                limit.asked = limit.asked.moved(|fault| Some(fault + own_from)).unwrap_or(limit.asked);
+                limit.asked = limit.asked.moved(|fault| place_in(&own_moved, fault)).unwrap_or(limit.asked);
                 limit
             })
             .collect();
         for limit in &other.limits {
-            let place_of = |old: usize| moved.iter().find(|(from, _)| *from == old).map(|(_, to)| *to);
-            let Some(asked) = limit.asked.moved(place_of) else { continue };
+            let Some(asked) = limit.asked.moved(|fault| place_in(&moved, fault)) else { continue };
             if !own_limits.iter().any(|own| own.quantity == limit.quantity && own.asked == asked) {
                 // Its own place is in the other's file; here it came in by the name.
                 let mut limit = limit.clone();
@@ -160,7 +176,7 @@ mod tests {
         assert_eq!((family.name.as_str(), family.healthy), ("New", 0.6));
         assert_eq!(family.faults.iter().map(|fault| fault.id.as_str()).collect::<Vec<_>>(), ["cold", "warm"]);
         let names: Vec<_> = family.roots.iter().map(|(id, _)| id.get().id).collect();
-        assert_eq!(names, ["mount.shim_most", "drive.motor_speed", "heat.ambient"]);
+        assert_eq!(names, ["drive.motor_speed", "mount.shim_most", "heat.ambient"]);
         assert!(matches!(family.roots[2].1, Draw::Between(low, _) if (low - 274.15).abs() < 1e-9));
         assert_eq!(family.pool[0].len(), 1, "the column that is fixed here has left the pool");
         let asked: Vec<_> = family.limits.iter().map(|limit| (limit.quantity.get().id, limit.asked)).collect();
@@ -174,6 +190,56 @@ mod tests {
             ]
         );
         assert!((family.limits[2].at_most - 284.15).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_fault_that_is_replaced_keeps_its_place() {
+        let family = read(
+            r#"
+            name = "New"
+            like = "old"
+            [[fault]]
+            id = "warm"
+            name = "warm"
+            [fault.draw]
+            "heat.ambient" = "20 °C"
+            [[fault.limit]]
+            quantity = "heat.ambient"
+            at_most = "21 °C"
+            [[fault]]
+            id = "hot"
+            name = "hotter"
+            [fault.draw]
+            "heat.ambient" = "44 °C"
+            [[fault.limit]]
+            quantity = "heat.ambient"
+            at_least = "43 °C"
+            "#,
+        )
+        .unwrap();
+        let names: Vec<_> = family.faults.iter().map(|fault| fault.name.as_str()).collect();
+        assert_eq!(names, ["hotter", "cold", "warm"]);
+        // Each of the three keeps its own limit: at least 43, at most 5, at most 21.
+        let of = |fault| family.limits.iter().filter(|limit| limit.asked == Asked::Fault(fault)).collect::<Vec<_>>();
+        let celsius = |kelvin: f64| (kelvin - 273.15).round();
+        assert!(matches!(of(0)[..], [limit] if celsius(limit.at_least) == 43.0));
+        assert!(matches!(of(1)[..], [limit] if celsius(limit.at_most) == 5.0));
+        assert!(matches!(of(2)[..], [limit] if celsius(limit.at_most) == 21.0));
+    }
+
+    #[test]
+    fn what_a_likeness_took_over_is_taken_over_again() {
+        let old = Family::read("old", OLD).unwrap();
+        let middle = "name = \"Middle\"\nlike = \"old\"\nwithout = [\"hot\"]\n[fixed]\n\"mount.shim_most\" = 5\n";
+        let middle = Family::read_beside("middle", middle, |id| (id == "old").then_some(&old)).unwrap();
+        let new =
+            "name = \"New\"\nlike = \"middle\"\n[draw]\n\"heat.ambient\" = { between = [\"20 °C\", \"21 °C\"] }\n";
+        let new = Family::read_beside("new", new, |id| (id == "middle").then_some(&middle)).unwrap();
+        assert_eq!(new.faults.iter().map(|fault| fault.id.as_str()).collect::<Vec<_>>(), ["cold"]);
+        assert_eq!(new.pool, old.pool);
+        assert!(matches!(new.roots[0].1, Draw::Fixed(most) if most == 5.0), "from the middle one");
+        assert!(matches!(new.roots[1].1, Draw::Between(low, _) if (low - 293.15).abs() < 1e-9), "its own");
+        assert_eq!(new.limits.len(), 3);
     }
 
     #[test]

@@ -123,3 +123,22 @@ fn a_faults_limit_is_not_for_healthy_machines() {
     let text = FAMILY.replace("at_least = \"12 kW\"", "at_least = \"12 kW\"\nhealthy = true");
     assert_eq!(plan(&text).unwrap_err()[0].what, "A limit of a fault cannot be asked of healthy machines.");
 }
+
+#[test]
+fn only_what_is_needed_is_worked_out() {
+    let plan = plan(FAMILY).unwrap();
+    let find = |name: &str| Registry::get().find(name).unwrap();
+    let (size, group) = (find("vibrate.size"), find("vibrate.group"));
+    let needs = plan.needs([group].into_iter());
+    for seed in 0..50 {
+        for faults in [&[][..], &[0], &[2]] {
+            let whole = plan.draw_with(seed, Some(faults)).unwrap();
+            let part = plan.draw_needed(seed, Some(faults), &needs).unwrap();
+            assert_eq!((whole.rejected, &whole.faults), (part.rejected, &part.faults));
+            let mut known = Registry::get().quantities().filter(|id| part.value(*id).is_some());
+            assert!(known.all(|id| part.value(id) == whole.value(id)), "seed {seed}");
+            assert!(part.value(group).is_some() && part.value(find("drive.power")).is_some());
+            assert!(part.value(size).is_none() && whole.value(size).is_some());
+        }
+    }
+}

@@ -20,6 +20,7 @@ mod sag;
 mod take_up;
 mod tension;
 mod wear;
+mod window;
 
 /// Designations in the order of the calculation's own table.
 const SIZES: [&str; sizes::ALL.len()] = {
@@ -69,6 +70,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     count("chain.teeth_small", "z_1", "number of teeth of the small sprocket").plate(),
     count("chain.teeth_large", "z_2", "number of teeth of the large sprocket").plate(),
     length("chain.centres_planned", "C_0", "centre distance on the drawing", 0, 2).plate(),
+    Quantity::choice("chain.lie", "", "how the drive lies", window::LIES).plate(),
+    Quantity::choice("chain.load_comes", "", "how the load comes", window::LOADS).plate(),
     Quantity::choice("chain.fixed_centres", "", "whether the centre distance is fixed", &["no", "yes"]).plate(),
     // Geometry.
     length("chain.pitch_dia_small", "D_1", "pitch diameter of the small sprocket", 2, 3),
@@ -114,6 +117,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     share("chain.set_sag", "f_0", "sag at which the chain was last set, as a share of the span", 1),
     share("chain.sag_share_wanted", "f_w", "sag wanted below the straightedge, as a share of the span", 1).plate(),
     length("chain.sag_wanted", "δ_w", "sag wanted below the straightedge", 1, 3),
+    length("chain.sag_by_centres", "δ_C", "sag wanted where the share is taken of the centre distance", 1, 3),
     length("chain.sag", "δ", "sag of the slack strand below the straightedge at mid-span", 1, 3).read(Scale),
     share("chain.sag_share", "f", "sag as a share of the span", 2),
     length("chain.sag_pressed", "δ_p", "depth of mid-span below the straightedge when pressed down by hand", 1, 3)
@@ -122,6 +126,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     share("chain.movement_share", "f_m", "total movement of mid-span as a share of the span", 2),
     share("chain.movement_low", "f_1", "least total movement allowed, as a share of the span", 1).plate(),
     share("chain.movement_high", "f_2", "largest total movement allowed, as a share of the span", 1).plate(),
+    length("chain.movement_least", "m_1", "least total movement of mid-span allowed", 1, 3),
+    length("chain.movement_most", "m_2", "largest total movement of mid-span allowed", 1, 3),
     Quantity::choice(
         "chain.sag_verdict",
         "",
@@ -222,6 +228,7 @@ pub(super) fn relations() -> &'static [Relation] {
             geometry::RELATIONS,
             length::RELATIONS,
             sag::RELATIONS,
+            window::RELATIONS,
             tension::RELATIONS,
             take_up::RELATIONS,
             wear::RELATIONS,

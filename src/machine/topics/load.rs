@@ -1,6 +1,7 @@
 //! Overhung load, where on the shaft it is allowed, bearing reactions and life, and shaft stress.
 
 mod bearing;
+mod duty;
 mod place;
 mod pull;
 mod shaft;
@@ -19,6 +20,10 @@ const fn factor(id: &'static str, symbol: &'static str, name: &'static str) -> Q
 
 const fn drawn(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
     Quantity::new(id, symbol, Kind::Length, name).shown("mm", Places(0), "in", Places(2)).plate()
+}
+
+const fn share(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
+    Quantity::new(id, symbol, Kind::Ratio, name).shown("%", Places(0), "%", Places(0)).plate()
 }
 
 pub(super) const QUANTITIES: &[Quantity] = &[
@@ -69,12 +74,9 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "",
         Significant(4),
     ),
-    Quantity::new("load.design_life", "L_d", Kind::Time, "life the near bearing was chosen for").shown(
-        "h",
-        Significant(3),
-        "h",
-        Significant(3),
-    ),
+    Quantity::new("load.design_life", "L_d", Kind::Time, "life wanted of the near bearing")
+        .shown("h", Significant(3), "h", Significant(3))
+        .plate(),
     Quantity::new("load.bearing_capacity", "C_r", Kind::Force, "dynamic capacity of the near bearing")
         .shown("kN", Significant(3), "lbf", Significant(3))
         .plate(),
@@ -100,10 +102,21 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::new("load.torsion_stress", "τ", Kind::Stress, "torsion stress of the shaft"),
     Quantity::new("load.equivalent_stress", "σ_v", Kind::Stress, "equivalent stress of bending and torsion"),
     Quantity::new("load.max_shear", "τ_max", Kind::Stress, "greatest shear stress of bending and torsion"),
+    Quantity::new("load.resultant", "R", Kind::Force, "pull of both strands together, the angle between them taken in"),
+    Quantity::new(
+        "load.load_for_life",
+        "P_d",
+        Kind::Force,
+        "load under which the near bearing reaches the life wanted",
+    ),
+    share("load.light_time", "q_l", "share of its running time in which the drive runs light"),
+    share("load.light_share", "k_l", "load of the near bearing while the drive runs light, as a share of that now"),
+    Quantity::new("load.mean_load", "P_m", Kind::Force, "steady load that wears the near bearing out as fast"),
 ];
 
 pub(super) fn relations() -> &'static [Relation] {
-    static RELATIONS: LazyLock<Vec<Relation>> =
-        LazyLock::new(|| [pull::RELATIONS, place::RELATIONS, bearing::RELATIONS, shaft::RELATIONS].concat());
+    static RELATIONS: LazyLock<Vec<Relation>> = LazyLock::new(|| {
+        [pull::RELATIONS, place::RELATIONS, bearing::RELATIONS, duty::RELATIONS, shaft::RELATIONS].concat()
+    });
     &RELATIONS
 }

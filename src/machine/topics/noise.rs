@@ -29,6 +29,12 @@ const fn hours(id: &'static str, symbol: &'static str, name: &'static str) -> Qu
     Quantity::new(id, symbol, Kind::Time, name).shown("h", Significant(3), "h", Significant(3))
 }
 
+/// By how much the vibration has risen for the ear: what is added to it counts as on the largest drive of the size class.
+fn risen(over_settled: Ratio, size: Ratio) -> Ratio {
+    let (v, k) = (over_settled.value, size.value);
+    Ratio::new::<ratio::ratio>((1.0 + k * k * (v * v - 1.0)).sqrt())
+}
+
 pub(super) const QUANTITIES: &[Quantity] = &[
     read("noise.source_1", "L_1", "sound level of the first machine alone"),
     read("noise.source_2", "L_2", "sound level of the second machine alone"),
@@ -156,13 +162,13 @@ static RELATIONS: &[Relation] = &[
     .limits("running at least 6 dB over stopped, or the result is an upper bound only; over 15 dB no correction"),
     relation! {
         "noise.running/vibration": "Level with the drive running",
-        "noise.running": Level = sum(&[shaken(quiet, v / base)?, off]),
+        "noise.running": Level = sum(&[shaken(quiet, risen(v / base, k))?, off]),
         from {
             quiet: Level = "noise.quiet", v: Velocity = "vibrate.velocity", base: Velocity = "vibrate.settled",
-            off: Level = "noise.stopped",
+            k: Ratio = "vibrate.size", off: Level = "noise.stopped",
         },
-        formula ["L = 10 * log10(10^((quiet + 20 * log10(v / base)) / 10) + 10^(off / 10))"],
-        source Derived("radiated energy goes with the square of the vibration velocity; energies add"),
+        formula ["L = 10 * log10(10^(quiet / 10) * (1 + k[]^2 * ((v / base)^2 - 1)) + 10^(off / 10))"],
+        source Derived("radiated energy goes with the square of the vibration velocity; energies add; what a fault adds is taken to sound as loud on a small drive as on a large one"),
         turns {},
     }
     .model(),

@@ -85,6 +85,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::new("start.no_load_current", "I_0", Kind::Current, "no-load current of the motor").plate(),
     Quantity::new("start.full_load_current", "I_f", Kind::Current, "full-load current on the motor's plate").plate(),
     percent("start.load_by_current", "x_I", "load of the motor, from its current"),
+    percent("start.load_proportion", "x_p", "load of the motor, in proportion to its current and voltage"),
     percent("start.current_ratio", "r_I", "current over full-load current"),
     Quantity::choice(
         "start.current_verdict",

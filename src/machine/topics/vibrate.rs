@@ -79,6 +79,16 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     frequency("vibrate.outer", "f_outer", "outer-ring frequency of the bearing"),
     frequency("vibrate.inner", "f_inner", "inner-ring frequency of the bearing"),
     frequency("vibrate.spin", "f_spin", "spin frequency of the rolling elements"),
+    frequency(
+        "vibrate.outer_quick",
+        "f_oq",
+        "outer-ring frequency of the bearing, estimated from its number of elements",
+    ),
+    frequency(
+        "vibrate.inner_quick",
+        "f_iq",
+        "inner-ring frequency of the bearing, estimated from its number of elements",
+    ),
     // Lines of the spectrum.
     reading("vibrate.line_motor", "v_1m", "line at the motor's shaft frequency, r.m.s."),
     reading("vibrate.line_double", "v_2m", "line at twice the motor's shaft frequency, r.m.s."),
@@ -102,6 +112,12 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "",
         "group of the machine by its plate power",
         &["over 300 kW", "over 15 kW to 300 kW", "up to 15 kW"],
+    ),
+    Quantity::choice(
+        "vibrate.motor_group",
+        "",
+        "group of the electric motor by the height of its shaft",
+        &["315 mm and over", "160 mm up to 315 mm", "under 160 mm"],
     ),
     Quantity::choice("vibrate.support", "", "support of the machine", &["rigid", "flexible"]),
     severity("vibrate.limit_ab", "L_AB", "limit between zones A and B"),
@@ -167,8 +183,9 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "t_E",
         "time from the third trend reading to the limit between zones B and C, by exponential growth",
     ),
-    // The hidden machine: each line of the settled drive as a share of the limit between zones B and C, what has
-    // grown since, and how far each reading is off.
+    days("vibrate.doubling", "t_d", "time in which the trend readings double, by exponential growth"),
+    // The hidden machine: each line of the settled drive, were it the largest of its size class, as a share of the
+    // limit between zones B and C, what has grown since, and how far each reading is off.
     hidden("vibrate.share_motor", "c_1m", "share of the line at the motor's shaft frequency"),
     hidden("vibrate.share_double", "c_2m", "share of the line at twice the motor's shaft frequency"),
     hidden("vibrate.share_output", "c_1o", "share of the line at the output shaft's frequency"),
@@ -190,6 +207,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     severity("vibrate.settled_mesh", "v_z0", "settled line at the mesh frequency"),
     severity("vibrate.settled_bearing", "v_or0", "settled line at the bearing's outer-ring frequency"),
     severity("vibrate.settled", "v_s", "vibration velocity when the drive had settled"),
+    hidden("vibrate.size", "k_P", "level of a sound drive of this power over that of the largest of its size class"),
     // How often the same teeth meet.
     Quantity::new("vibrate.phases", "N_A", Kind::Count, "assembly phases of the first gear pair"),
     Quantity::new(
@@ -212,6 +230,11 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     severity("vibrate.unit_rating", "L_R", "velocity rating of the gear unit, r.m.s."),
     severity("vibrate.unit_ab", "L_uAB", "limit between zones A and B of the gear unit"),
     severity("vibrate.unit_cd", "L_uCD", "limit between zones C and D of the gear unit"),
+    severity(
+        "vibrate.unit_line_limit",
+        "L_f",
+        "largest velocity allowed the gear unit at the frequency of the one vibration, r.m.s.",
+    ),
     Quantity::choice("vibrate.unit_zone", "", "severity zone of the gear unit", &["A", "B", "C", "D"]),
     severity("vibrate.unit_acceptance", "L_acc", "largest reading with which the gear unit is accepted"),
     Quantity::choice("vibrate.unit_verdict", "", "verdict on accepting the gear unit", &["accepted", "not accepted"]),

@@ -76,4 +76,49 @@ pub(super) static RELATIONS: &[Relation] = &[
     .limits("one strand; exact when level")
     .rank(1)
     .question(),
+    relation! {
+        "chain.sag/tension": "Sag at which the slack strand pulls so hard",
+        "chain.sag": Length = tension::sag_from_tension(q, l, h, t),
+        from {
+            q: LinearMassDensity = "chain.mass", l: Length = "chain.span", h: Force = "chain.slack_tension",
+            t: Angle = "chain.strand_incline",
+        },
+        formula [
+            "s[mm] = 9806.65 * q[kg/m] * cos(t) * l[m]^2 / (8 * h[N])",
+            "s[in] = 12 * q[lb/ft] * cos(t) * l[ft]^2 / (8 * h[lbf])",
+        ],
+        source Source::published("A. K. Tayal, Engineering Mechanics", "ch. 10, parabolic cable"),
+        turns {
+            "no eight": tension::sag_from_tension(q, l, h, t).map(|s| 8.0 * s) => "You forgot the 8 under the line.";
+            "four": tension::sag_from_tension(q, l, h, t).map(|s| 2.0 * s) => "You divided by 4 instead of 8.";
+            "mass for weight": tension::sag_from_tension(q, l, h, t).map(|s| s / STANDARD_GRAVITY) => "You used the mass per metre as a weight; multiply by 9.81 m/s² to get newtons per metre.";
+            "half span": tension::sag_from_tension(q, l / 2.0, h, t) => "You took half the span; the 8 already allows for that, so put the whole span in.";
+            "incline left out": tension::sag_from_tension(q, l, h, level()) => "You left the incline out; only the part of the weight across the strand makes it sag.";
+            "sine": tension::sag_from_tension(q, l, h, Angle::new::<degree>(90.0) - t) => "You took the sine of the incline; the weight across the strand goes with its cosine.";
+            "both strands": tension::sag_from_tension(q, l, h * 2.0, t) => "You doubled the pull for two strands; each strand pulls with its own tension, and this one hangs by it alone.";
+            "sag wanted" with { w: Length = "chain.sag_wanted" }: w => "You gave the sag wanted; the sag that belongs to this pull is asked.";
+        },
+    }
+    .limits("one strand; within 0.2 % up to a sag of 2 % of the span; strand no steeper than 85°")
+    .rank(2)
+    .inverse(),
+    relation! {
+        "chain.sag/tension, exact curve": "Sag at which the slack strand pulls so hard, exact curve",
+        "chain.sag": Length = catenary::sag_from_tension(across(q, t), l, h),
+        from {
+            q: LinearMassDensity = "chain.mass", l: Length = "chain.span", h: Force = "chain.slack_tension",
+            t: Angle = "chain.strand_incline",
+        },
+        formula [],
+        source Derived("catenary y = c cosh(x/c), H = w c"),
+        turns {
+            "mass for weight": catenary::sag_from_tension(across(q, t), l, h * STANDARD_GRAVITY) => "You used the mass per metre as a weight; multiply by 9.81 m/s² to get newtons per metre.";
+            "incline left out": catenary::sag_from_tension(q, l, h) => "You left the incline out; only the part of the weight across the strand makes it sag.";
+            "half span": catenary::sag_from_tension(across(q, t), l / 2.0, h) => "You put half the span where the formula has the whole; it halves it itself.";
+        },
+    }
+    .method("With u = w L/(2 H), w the weight per length across the strand, the sag is L sinh²(u/2)/u.")
+    .limits("one strand; exact when level")
+    .rank(3)
+    .inverse(),
 ];

@@ -6,7 +6,7 @@ use crate::unit::{Kind, System, Unit};
 use crate::working;
 
 /// What a case draws: quantity, unit, and its value on each machine. The drive's own quantities stand for the reducer.
-const ROOTS: [(&str, &str, [f64; 5]); 26] = [
+const ROOTS: [(&str, &str, [f64; 5]); 28] = [
     ("chain.size", "", [10.0, 3.0, 7.0, 12.0, 5.0]),
     ("chain.teeth_small", "", [19.0, 17.0, 21.0, 25.0, 19.0]),
     ("chain.teeth_large", "", [57.0, 38.0, 21.0, 70.0, 76.0]),
@@ -18,6 +18,8 @@ const ROOTS: [(&str, &str, [f64; 5]); 26] = [
     ("chain.sag_share_wanted", "%", [2.0, 2.0, 1.0, 2.0, 2.0]),
     ("chain.movement_low", "%", [4.0, 4.0, 2.0, 4.0, 4.0]),
     ("chain.movement_high", "%", [6.0, 6.0, 3.0, 6.0, 6.0]),
+    ("chain.lie", "", [0.0, 0.0, 1.0, 0.0, 0.0]),
+    ("chain.load_comes", "", [0.0, 0.0, 1.0, 0.0, 0.0]),
     ("chain.incline", "°", [0.0, 30.0, 45.0, 15.0, 60.0]),
     ("chain.screw_lead", "mm", [2.0, 2.5, 1.5, 2.0, 2.0]),
     ("chain.take_up_left", "mm", [9.0, 25.0, 2.0, 1.5, 14.0]),

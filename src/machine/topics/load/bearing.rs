@@ -12,7 +12,7 @@ use crate::source::Source::Derived;
 use crate::typed::{Choice, Turns};
 
 const BEAM: crate::Source = Derived("statics of an overhanging beam");
-const ISO_281: crate::Source = crate::Source::published("ISO 281", "basic rating life");
+pub(super) const ISO_281: crate::Source = crate::Source::published("ISO 281", "basic rating life");
 
 fn kind(choice: Choice) -> Result<BearingKind, Error> {
     match choice.0 {
@@ -22,9 +22,8 @@ fn kind(choice: Choice) -> Result<BearingKind, Error> {
     }
 }
 
-/// The kind of bearing whose life exponent `p` is: 3 and 10/3, forgiving a rounded 3.33.
-/// The exponent that belongs to the other kind of bearing.
-fn other(p: Ratio) -> BearingKind {
+/// The other kind of bearing than the one whose life exponent is `p`: 3 or 10/3, forgiving a rounded 3.33.
+pub(super) fn other(p: Ratio) -> BearingKind {
     if p.value < 3.1 { BearingKind::Roller } else { BearingKind::Ball }
 }
 
@@ -36,7 +35,7 @@ fn time_for(turns: Turns, speed: AngularVelocity) -> Time {
     Time::new::<time::second>(turns.0.value * TAU / speed.value)
 }
 
-fn plain(value: f64) -> Ratio {
+pub(super) fn plain(value: f64) -> Ratio {
     Ratio::new::<ratio::ratio>(value)
 }
 

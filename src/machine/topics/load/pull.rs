@@ -3,7 +3,7 @@
 use drivecourse_calc::Error;
 use drivecourse_calc::load::overhung::{self as calc, DriveElement, FactorList};
 use drivecourse_calc::load::torque;
-use drivecourse_calc::units::{AngularVelocity, Force, Length, Power, Ratio, Torque, ratio};
+use drivecourse_calc::units::{Angle, AngularVelocity, Force, Length, Power, Ratio, Torque, angle::degree, ratio};
 
 use crate::relation::{Relation, relation};
 use crate::source::Source::{CommonPractice, Derived};
@@ -125,6 +125,23 @@ pub(super) const RELATIONS: &[Relation] = &[
         },
     }
     .limits("strands taken as parallel"),
+    relation! {
+        "load.resultant/wrap": "Pull of both strands together from the angle between them",
+        "load.resultant": Force = calc::strand_resultant(f + h, h, w),
+        from { f: Force = "chain.pull", h: Force = "chain.slack_tension", w: Angle = "chain.wrap_small" },
+        formula ["R = sqrt((f + h)^2 + h^2 - 2 * (f + h) * h * cos(w[°]))"],
+        source Derived("law of cosines: the strands leave the sprocket at 180° less the wrap to each other"),
+        turns {
+            "difference": f => "You gave the running pull; the slack strand pulls on the shaft as well, and so does the tight one by as much more.";
+            "tight strand without the slack pull": calc::strand_resultant(f, h, w) => "You gave the tight strand the running pull alone; it carries the slack strand's pull on top of it.";
+            "slack strand left out": f + h => "You left the slack strand out; both pull on the shaft.";
+            "right angle": calc::strand_resultant(f + h, h, Angle::new::<degree>(90.0)) => "You added the squares as if the strands stood at right angles; they are all but parallel.";
+            "plus for minus": calc::strand_resultant(f + h, h, Angle::new::<degree>(180.0) - w) => "You put a plus before the cosine of the wrap; it is more than a right angle, so its cosine is negative already.";
+            "half the wrap": calc::strand_resultant(f + h, h, w / 2.0) => "You took half the wrap; the strands leave at both ends of the whole of it.";
+            "angle left out": calc::with_slack_tension(f, h) => "You added the two pulls straight; the strands are not quite parallel.";
+        },
+    }
+    .limits("the bare pulls, without factors; for a wrap of 180° it is the running pull and twice the slack strand's"),
     relation! {
         "load.slack_allowed/loads": "Greatest tension the slack strand may be set with",
         "load.slack_allowed": Force = half_of_what_is_left(a, f),

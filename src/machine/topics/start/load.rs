@@ -2,7 +2,7 @@
 
 use drivecourse_calc::load::torque::output_power;
 use drivecourse_calc::start_up::motor::{
-    Supply, current_at_load, full_load_current_ratio, input_power, load_from_current, load_share,
+    Supply, current_at_load, full_load_current_ratio, input_power, load_by_proportion, load_from_current, load_share,
 };
 use drivecourse_calc::units::electric_current::ampere;
 
@@ -134,6 +134,25 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .limits("trusted from about half load up"),
+    relation! {
+        "start.load_proportion/current and voltage": "Load of the motor in proportion to its current and voltage",
+        "start.load_proportion": Ratio = load_by_proportion(i, full, v, plate),
+        from {
+            i: ElectricCurrent = "start.current", full: ElectricCurrent = "start.full_load_current",
+            v: ElectricPotential = "start.voltage", plate: ElectricPotential = "start.plate_voltage",
+        },
+        formula ["x[] = i / full * (v / plate)"],
+        source FromMemory("US Department of Energy, fact sheet Determining Electric Motor Load and Efficiency, line-current method"),
+        turns {
+            "voltage left out": full_load_current_ratio(i, full) => "You left the voltage out; at a low voltage the same load draws more current.";
+            "voltage upside down": load_by_proportion(i, full, plate, v) => "You turned the voltages over; power is volts times amps, so the voltage read goes on top.";
+            "current upside down": load_by_proportion(full, i, v, plate) => "You divided the plate current by the current read; turn it over.";
+            "no-load current taken out" with { idle: ElectricCurrent = "start.no_load_current" }: load_from_current(i, full, idle) => "You took the no-load current out; this rule of thumb takes the current as it is, and so overstates a small load.";
+            "over no-load" with { idle: ElectricCurrent = "start.no_load_current" }: load_by_proportion(i, idle, v, plate) => "You divided by the no-load current; the rule goes by the full-load current of the plate.";
+            "load left": load_by_proportion(i, full, v, plate).map(left) => "You gave the load that is left; what is asked is the load in use.";
+        },
+    }
+    .limits("a rule of thumb: near full load it is close, and the lighter the load the more it overstates it, for the no-load current flows all the time"),
     relation! {
         "start.current_verdict/plate": "Verdict on the motor's current",
         "start.current_verdict": Choice = over(i.value, full.value),

@@ -4,8 +4,8 @@ use drivecourse_calc::Error;
 use drivecourse_calc::units::{Acceleration, Frequency, Length, Velocity};
 use drivecourse_calc::vibrate::Measured;
 use drivecourse_calc::vibrate::amplitude::{
-    Amplitude, Detector, acceleration_from_displacement, acceleration_from_velocity, displacement_from_velocity,
-    velocity_from_acceleration, velocity_from_displacement,
+    Amplitude, Detector, acceleration_from_displacement, acceleration_from_velocity, displacement_from_acceleration,
+    displacement_from_velocity, velocity_from_acceleration, velocity_from_displacement,
 };
 
 use crate::relation::{Relation, relation};
@@ -26,6 +26,11 @@ fn peak_velocity(peak_to_peak: Length, frequency: Frequency) -> Result<Velocity,
 
 fn swing(velocity: Velocity, frequency: Frequency) -> Result<Length, Error> {
     let displacement = displacement_from_velocity(Amplitude::peak(velocity), frequency)?;
+    Ok(displacement.by(Detector::PeakToPeak)?.value)
+}
+
+fn swing_back(acceleration: Acceleration, frequency: Frequency) -> Result<Length, Error> {
+    let displacement = displacement_from_acceleration(Amplitude::peak(acceleration), frequency)?;
     Ok(displacement.by(Detector::PeakToPeak)?.value)
 }
 
@@ -136,6 +141,26 @@ pub(super) static RELATIONS: &[Relation] = &[
     }
     .limits(LIMITS)
     .question()
+    .rank(1),
+    relation! {
+        "vibrate.displacement/acceleration": "Displacement from the peak acceleration",
+        "vibrate.displacement": Length = swing_back(a, f),
+        from { a: Acceleration = "vibrate.acceleration", f: Frequency = "vibrate.tone" },
+        formula ["d[µm] = 50660.6 * a[m/s²] / f[Hz]^2", "d[mil] = 70415900 * a[g] / f[cpm]^2"],
+        source SINE,
+        turns {
+            "peak": swing_back(a, f).map(|d| d / 2.0) => "You stopped at the peak; displacement is given peak to peak, twice that.";
+            "not squared": velocity_back(a, f).map(|v| Length::from_si(2.0 * v.si() / TAU)) => "You did not square the frequency; it takes two steps from acceleration to displacement.";
+            "2π not squared": swing_back(a, f).map(|d| d * TAU) => "You squared the frequency and not the 2π.";
+            "2π left out": swing_back(a, f).map(|d| d * (TAU * TAU)) => "You left out the 2π; a sine of frequency f changes at 2π f.";
+            "g taken for m/s²": swing_back(a, f).map(|d| d / 9.80665) => "You used the number of g as m/s²; one g is 9.807 m/s².";
+            "r.m.s. doubled": swing_back(a, f).map(|d| d / core::f64::consts::SQRT_2) => "You went by way of r.m.s. and doubled that; from r.m.s. to peak to peak the factor is 2√2.";
+            "mil for micrometre": swing_back(a, f).map(|d| d / MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
+            "micrometre for mil": swing_back(a, f).map(|d| d * MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
+        },
+    }
+    .limits(LIMITS)
+    .inverse()
     .rank(1),
     relation! {
         "vibrate.velocity_peak/acceleration": "Peak velocity from the peak acceleration",

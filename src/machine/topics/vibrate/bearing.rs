@@ -2,13 +2,14 @@
 
 use drivecourse_calc::Error;
 use drivecourse_calc::units::{Angle, AngularVelocity, Frequency, Length, Ratio, ratio};
-use drivecourse_calc::vibrate::bearing::{Geometry, Orders, orders};
+use drivecourse_calc::vibrate::bearing::{Geometry, Orders, orders, quick_orders};
 use drivecourse_calc::vibrate::orders::shaft_frequency;
 
 use crate::relation::{Relation, relation};
-use crate::source::Source::Derived;
+use crate::source::Source::{CommonPractice, Derived};
 
 const ROLLING: crate::Source = Derived("rolling without slip of the elements on both rings, outer ring at rest");
+const QUICK: &str = "good to about 20 %, to know where to look; the bearing's own dimensions decide";
 const SLIP: &str = "real bearings run 1 to 3 % off for slip; look 3 % to either side";
 
 fn of(elements: u32, element_diameter: Length, pitch_diameter: Length, contact_angle: Angle) -> Result<Orders, Error> {
@@ -18,6 +19,11 @@ fn of(elements: u32, element_diameter: Length, pitch_diameter: Length, contact_a
 /// So many events for each turn of the shaft.
 fn times(order: Ratio, speed: AngularVelocity) -> Result<Frequency, Error> {
     Ok(shaft_frequency(speed)? * order.value)
+}
+
+/// So many events for each element of the bearing and each turn of the shaft.
+fn each(elements: u32, share: f64, speed: AngularVelocity) -> Result<Frequency, Error> {
+    times(plain(f64::from(elements) * share), speed)
 }
 
 fn plain(value: f64) -> Ratio {
@@ -138,4 +144,34 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .limits(SLIP),
+    relation! {
+        "vibrate.outer_quick/elements": "Outer-ring frequency estimated from the number of elements",
+        "vibrate.outer_quick": Frequency = times(quick_orders(z)?.outer, n),
+        from { z: u32 = "vibrate.elements", n: AngularVelocity = "drive.output_speed" },
+        formula ["f[Hz] = 0.4 * z * n[r/min] / 60", "f[cpm] = 0.4 * z * n[r/min]"],
+        source CommonPractice,
+        turns {
+            "inner ring": times(quick_orders(z)?.inner, n) => "You took 0.6, which is for the inner ring; fewer than half the elements pass a spot of the outer one.";
+            "every element": each(z, 1.0, n) => "You multiplied by all the elements; the cage runs slower than half the shaft, so fewer of them pass in a turn.";
+            "half the elements": each(z, 0.5, n) => "You took half the elements; the cage runs a little slower than half the shaft, so 0.4 of them is nearer.";
+            "cage": times(quick_orders(z)?.cage, n) => "You left out the number of elements; each of them passes the spot once in a turn of the cage.";
+            "motor speed" with { nm: AngularVelocity = "drive.motor_speed" }: times(quick_orders(z)?.outer, nm) => "You used the motor's speed; the bearing sits on the output shaft.";
+        },
+    }
+    .limits(QUICK),
+    relation! {
+        "vibrate.inner_quick/elements": "Inner-ring frequency estimated from the number of elements",
+        "vibrate.inner_quick": Frequency = times(quick_orders(z)?.inner, n),
+        from { z: u32 = "vibrate.elements", n: AngularVelocity = "drive.output_speed" },
+        formula ["f[Hz] = 0.6 * z * n[r/min] / 60", "f[cpm] = 0.6 * z * n[r/min]"],
+        source CommonPractice,
+        turns {
+            "outer ring": times(quick_orders(z)?.outer, n) => "You took 0.4, which is for the outer ring; the inner ring turns against the cage, so more than half the elements pass.";
+            "every element": each(z, 1.0, n) => "You multiplied by all the elements; the cage runs along with the shaft, so fewer of them pass in a turn.";
+            "half the elements": each(z, 0.5, n) => "You took half the elements; the inner ring turns a little faster than twice the cage, so 0.6 of them is nearer.";
+            "elements left out": times(plain(0.6), n) => "You left out the number of elements; each of them passes the spot.";
+            "motor speed" with { nm: AngularVelocity = "drive.motor_speed" }: times(quick_orders(z)?.inner, nm) => "You used the motor's speed; the bearing sits on the output shaft.";
+        },
+    }
+    .limits(QUICK),
 ];

@@ -4,7 +4,7 @@ use drivecourse_calc::Error;
 use drivecourse_calc::units::{Ratio, Time, Velocity};
 use drivecourse_calc::vibrate::alarm::{SHARE, alarm, highest_trip, is_significant};
 use drivecourse_calc::vibrate::control::{Chart, Factor, chart, moving_ranges};
-use drivecourse_calc::vibrate::trend::{Dated, Shape, fit};
+use drivecourse_calc::vibrate::trend::{Dated, Shape, Trend, fit};
 use drivecourse_calc::vibrate::zone::Limits;
 
 use crate::relation::{Relation, relation};
@@ -62,6 +62,14 @@ fn left<const N: usize>(
     now: Time,
 ) -> Result<Time, Error> {
     fit(&readings.map(|(at, value)| Dated { at, value }), shape)?.time_to(limit, now)
+}
+
+fn fit_line<const N: usize>(readings: [(Time, Velocity); N]) -> Result<Trend<Velocity>, Error> {
+    fit(&readings.map(|(at, value)| Dated { at, value }), Shape::Line)
+}
+
+fn doubling<const N: usize>(readings: [(Time, Velocity); N]) -> Result<Time, Error> {
+    fit(&readings.map(|(at, value)| Dated { at, value }), Shape::Exponential)?.doubling_time()
 }
 
 pub(super) static RELATIONS: &[Relation] = &[
@@ -255,5 +263,27 @@ pub(super) static RELATIONS: &[Relation] = &[
     }
     .method("fit a straight line to the logarithms of the readings, see when it meets the limit's, and take the last reading's day off")
     .limits("readings that rise, after run-in; usual as a defect spreads")
+    .question(),
+    relation! {
+        "vibrate.doubling/exponential": "Time in which the readings double",
+        "vibrate.doubling": Time = doubling([(t1, y1), (t2, y2), (t3, y3)]),
+        from {
+            t1: Time = "vibrate.day_1", t2: Time = "vibrate.day_2", t3: Time = "vibrate.day_3",
+            y1: Velocity = "vibrate.trend_1", y2: Velocity = "vibrate.trend_2", y3: Velocity = "vibrate.trend_3",
+        },
+        formula [],
+        source Derived("least squares through the logarithms"),
+        turns {
+            "straight line": fit_line([(t1, y1), (t2, y2), (t3, y3)])?.time_to(y1 * 2.0, t1) => "You drew a straight line to twice the first reading; growth by equal shares doubles again and again in the same time.";
+            "last two": doubling([(t2, y2), (t3, y3)]) => "You went by the last two readings; all three count.";
+            "first two": doubling([(t1, y1), (t2, y2)]) => "You went by the first two readings; all three count.";
+            "e-fold": doubling([(t1, y1), (t2, y2), (t3, y3)]).map(|t| t / core::f64::consts::LN_2) => "You left out ln 2; one over the growth is the time to become 2.718 times as large.";
+            "tenfold": doubling([(t1, y1), (t2, y2), (t3, y3)]).map(|t| t * core::f64::consts::LOG2_10) => "You gave the time to become ten times as large.";
+            "halved": doubling([(t1, y1), (t2, y2), (t3, y3)]).map(|t| t / 2.0) => "You gave half of it, the time to become 1.41 times as large.";
+            "to the limit" with { limit: Velocity = "vibrate.limit_bc" }: left([(t1, y1), (t2, y2), (t3, y3)], Shape::Exponential, limit, t3) => "You gave the time up to the limit; the time in which the readings double is asked.";
+        },
+    }
+    .method("fit a straight line to the natural logarithms of the readings; 0.693 over its rise for each day is the number of days")
+    .limits("readings that rise, after run-in; half of it is a fair time to the next reading (common practice)")
     .question(),
 ];

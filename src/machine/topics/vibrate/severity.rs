@@ -1,9 +1,9 @@
 //! Severity zones by group and support.
 
 use drivecourse_calc::Error;
-use drivecourse_calc::units::{Power, Ratio, Velocity, ratio};
+use drivecourse_calc::units::{Length, Power, Ratio, Velocity, ratio};
 use drivecourse_calc::vibrate::general_limits::small_machine;
-use drivecourse_calc::vibrate::machine_limits::{self, Group, Support, group_by_power};
+use drivecourse_calc::vibrate::machine_limits::{self, Group, Support, group_by_power, group_by_shaft_height};
 use drivecourse_calc::vibrate::zone::Limits;
 
 use crate::relation::{Relation, relation};
@@ -18,6 +18,15 @@ const SMALL: u16 = 2;
 fn group(rated: Power) -> Choice {
     // The standard's groups begin above 15 kW.
     Choice(match group_by_power(rated) {
+        Ok(Group::One) => 0,
+        Ok(_) => 1,
+        Err(_) => SMALL,
+    })
+}
+
+/// Which group the height of an electric motor's shaft above its feet falls in.
+fn motor_group(height: Length) -> Choice {
+    Choice(match group_by_shaft_height(height) {
         Ok(Group::One) => 0,
         Ok(_) => 1,
         Err(_) => SMALL,
@@ -69,6 +78,21 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .method("up to 15 kW, over that up to 300 kW, or over 300 kW on the plate"),
+    relation! {
+        "vibrate.motor_group/shaft height": "Group of the electric motor by itself",
+        "vibrate.motor_group": Choice = motor_group(h),
+        from { h: Length = "align.motor_height" },
+        formula [],
+        source TABLE,
+        turns {
+            "one too large": before(motor_group(h)) => "You took the wrong group; an electric motor goes by the height of its shaft above its feet: 315 mm and over, 160 mm and over, or under 160 mm.";
+            "one too small": next(motor_group(h)) => "You took the wrong group; an electric motor goes by the height of its shaft above its feet: 315 mm and over, 160 mm and over, or under 160 mm.";
+            "by the power" with { p: Power = "drive.motor_power" }: group(p) => "You went by the power, as for the driven machine; an electric motor goes by the height of its shaft.";
+        },
+    }
+    .method("315 mm (12.4 in) and over: group 1. 160 mm (6.3 in) and over: group 2. Under that the table has no row.")
+    .limits("an electric motor looked at alone; where the groups of motor and machine differ, each is judged by its own")
+    .question(),
     relation! {
         "vibrate.limit_ab/table": "Limit between zones A and B",
         "vibrate.limit_ab": Velocity = limits(g, s).map(|l| l.a_b),

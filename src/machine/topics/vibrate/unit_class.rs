@@ -1,9 +1,9 @@
 //! Severity of a gear unit by its own class, which the maker or the contract names.
 
 use drivecourse_calc::Error;
-use drivecourse_calc::units::{Velocity, velocity::millimeter_per_second};
+use drivecourse_calc::units::{Frequency, Velocity, frequency::hertz, velocity::millimeter_per_second};
 use drivecourse_calc::vibrate::gear_unit_limits::{
-    Class, Subclass, VELOCITY_RATINGS, acceptance_limit, ratings, velocity_limits,
+    Class, Subclass, VELOCITY_RATINGS, acceptance_limit, displacement_share, ratings, velocity_limits, velocity_share,
 };
 use drivecourse_calc::vibrate::zone::Limits;
 
@@ -16,6 +16,7 @@ pub(super) const SUBCLASSES: &[&str] = &["a", "b, low power", "b, high power"];
 
 const RATING: Source = Source::published("ISO 20816-9:2020", "Table 5 (as transcribed by others)");
 const LIMITS: Source = Source::published("ISO 20816-9:2020", "Table 3 (as transcribed by others)");
+const LINE: Source = Source::published("ISO 20816-9:2020", "Figure A.2 (as transcribed by others)");
 const ACCEPTANCE: Source = Source::published("ISO 20816-9:2020", "clause 8.3 (as transcribed by others)");
 
 fn mm_s(value: f64) -> Velocity {
@@ -38,6 +39,12 @@ fn limits(rating: Velocity) -> Result<Limits<Velocity>, Error> {
 
 fn zone(reading: Velocity, rating: Velocity) -> Result<Choice, Error> {
     Ok(Choice(limits(rating)?.zone(reading)? as u16))
+}
+
+/// The share without its power.
+fn straight(frequency: Frequency) -> f64 {
+    let f = frequency.get::<hertz>();
+    (f / 45.0).min(1590.0 / f).min(1.0)
 }
 
 fn accepted(reading: Velocity, most: Velocity) -> Choice {
@@ -129,4 +136,18 @@ pub(super) static RELATIONS: &[Relation] = &[
         },
     }
     .method("Accepted up to 1.25 times the limit between zones A and B."),
+    relation! {
+        "vibrate.unit_line_limit/frequency": "Largest velocity allowed the gear unit at one frequency",
+        "vibrate.unit_line_limit": Velocity = rating * velocity_share(f)?,
+        from { rating: Velocity = "vibrate.unit_rating", f: Frequency = "vibrate.tone" },
+        formula ["v = rating * min(f[Hz] / 45, 1590 / f[Hz], 1)^0.7"],
+        source LINE,
+        turns {
+            "rating itself": rating => "You took the rating as it stands; below 45 Hz and above 1590 Hz less is allowed.";
+            "straight": rating * straight(f) => "You left out the power of 0.7 and let the limit fall in step with the frequency.";
+            "upside down": rating / velocity_share(f)? => "You divided by the share; outside the middle range less is allowed, not more.";
+            "displacement's curve": rating * displacement_share(f)? => "You used the curve for displacement; velocity falls off below 45 Hz and above 1590 Hz.";
+        },
+    }
+    .limits("r.m.s., one line of the spectrum of the housing; the overall value is held against the rating"),
 ];
