@@ -2,10 +2,14 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use anyhow::{Context, Result, bail};
+use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_machine::Family;
 use include_dir::{Dir, include_dir};
+
+use crate::words;
 
 static BOOK: Dir = include_dir!("$CARGO_MANIFEST_DIR/book");
 static SCENARIOS: Dir = include_dir!("$CARGO_MANIFEST_DIR/scenarios");
@@ -25,6 +29,8 @@ pub(crate) struct Assets {
     pub(crate) theme: Files,
     /// Families and items of the program that the module's own take the place of: what it may still name.
     pub(crate) standard: Files,
+    /// What everything is said in.
+    pub(crate) words: Arc<Words>,
     /// The module's own settings, if it has any.
     pub(crate) manifest: Option<Vec<u8>>,
     /// The module's folder, as it was named, and which files came from it.
@@ -41,12 +47,21 @@ impl Assets {
     /// A module's `scenarios/families` and `scenarios/items` take the place of the built-in ones as
     /// a whole, so that a plant's papers never mix in somebody else's machines; `module.toml` takes single ones over.
     /// Single chapters and theme files replace those of the same name, and `SUMMARY.md` says which chapters there are.
+    ///
+    /// Its words are English.
     pub(crate) fn load(module: Option<&Path>) -> Result<Self> {
+        let mut assets = Self::files(module)?;
+        assets.words = words::read(&assets, ENGLISH, false)?;
+        Ok(assets)
+    }
+
+    fn files(module: Option<&Path>) -> Result<Self> {
         let mut assets = Self {
             book: embedded(&BOOK),
             scenarios: embedded(&SCENARIOS),
             theme: embedded(&THEME),
             standard: Files::new(),
+            words: Arc::default(),
             manifest: None,
             module: PathBuf::new(),
             own: BTreeSet::new(),

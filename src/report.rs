@@ -8,12 +8,11 @@ use drivecourse_records::report::ItemFilter;
 use drivecourse_records::{Date, Filter, Store};
 use serde::Serialize;
 
-use crate::assets::Assets;
 use crate::cli::{self, Only, ReportOf, Reporting};
 use crate::course::pages;
-use crate::files;
 use crate::record::{place, today};
 use crate::terminal::clean;
+use crate::{files, words};
 use crate::{report_pages as make, report_tables as tables};
 
 pub(crate) fn run(options: &cli::Report) -> Result<()> {
@@ -61,7 +60,7 @@ fn filter(only: &Only) -> Filter {
 fn tell(common: &Reporting, name: &str, page: Report, csv: &str, data: &impl Serialize) -> Result<()> {
     let json = serde_json::to_string_pretty(data)? + "\n";
     if let Some(out) = &common.out {
-        let html = pages(&Assets::load(common.module.module.as_deref())?)?.render("report.html", &page)?;
+        let html = pages(&words::begin(&common.module, None)?)?.render("report.html", &page)?;
         // Ids of people are plain; a name that came from elsewhere must not lead out of the folder.
         let name: String =
             name.chars().map(|c| if c.is_ascii_alphanumeric() || "-_.".contains(c) { c } else { '-' }).collect();

@@ -1,5 +1,6 @@
 //! What a course hands to the browser.
 
+use drivecourse_machine::language::{self, Message};
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::words::{self, Words};
 use drivecourse_machine::{Family, Plan, topics};
@@ -17,7 +18,7 @@ impl Bundle {
     #[must_use]
     pub fn pack(bank: &Bank) -> Self {
         let mut out = Self { words: String::new(), bank: String::new() };
-        Words::of_registry().pack(&mut out.words);
+        Words::of_registry(messages()).pack(&mut out.words);
         let families: Vec<Family> = bank.plans.iter().map(|plan| plan.family.clone()).collect();
         families.pack(&mut out.bank);
         bank.items.pack(&mut out.bank);
@@ -35,6 +36,11 @@ impl Bundle {
     pub fn bank(&self) -> &str {
         &self.bank
     }
+}
+
+/// Everything that is said in the browser beside the registry's words.
+fn messages() -> Vec<Message> {
+    [language::messages(), drivecourse_quiz::messages(), drivecourse_course::messages()].concat()
 }
 
 /// What a page hears when its parts do not belong together.

@@ -64,6 +64,8 @@ pub use zone_bar::ZoneBar;
 
 use core::fmt;
 
+use drivecourse_machine::language::Message;
+
 /// A finished drawing and the words that go with it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Figure {
@@ -84,6 +86,11 @@ impl Figure {
         let (head, rest) = self.svg.split_once('>').unwrap_or((&self.svg, ""));
         format!("{head}><style>{STYLE}{}</style>{rest}", kit::STANDALONE_STYLE)
     }
+}
+
+/// What figures say.
+pub(crate) fn messages() -> Vec<Message> {
+    [warm_up::SAYS.to_vec(), faces::messages()].concat()
 }
 
 /// Why a figure cannot be drawn.

@@ -14,6 +14,8 @@
 //! * [`paper`], [`exam`]: papers drawn, written down, and made again
 //! * [`response`], [`grade()`]: answers handed in, and what they earn
 
+use drivecourse_machine::language::Message;
+
 mod bank;
 pub mod blueprint;
 pub mod code;
@@ -59,3 +61,13 @@ pub use setting::{Setting, Unsettled};
 pub use twin::{about, twins};
 
 pub use drivecourse_machine::amount::letter;
+
+/// What this crate says of answers: to whoever practises, in the browser too.
+pub fn messages() -> Vec<Message> {
+    [explain::SAYS, judge::decide::SAYS, judge::diagnose::SAYS, judge::odd::SAYS].concat()
+}
+
+/// What this crate says on papers and results.
+pub fn paper_messages() -> Vec<Message> {
+    [blueprint::CAUTIONS, grade::SAYS, marking::SAYS].concat()
+}

@@ -8,6 +8,7 @@ use super::super::geometry::{polar, pt};
 use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, within};
+use super::{READING, READING_NAME};
 use super::{hand, inward, past};
 
 /// A dial indicator: a long hand over 100 divisions, numbered clockwise for the plunger pushed in and anticlockwise
@@ -85,7 +86,7 @@ impl DialFace {
         hand(&mut sketch, centre, 24.0, top + TAU * made / f64::from(PLACES), 3.5);
         hand(&mut sketch, middle, RADIUS - 3.0, top + sign * TAU * divisions / all, 7.0);
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
         let description = format!(
             "Dial indicator, {} a division, 100 divisions or {} a turn. The outer row runs clockwise from 0 to 90 for the \
@@ -134,7 +135,7 @@ impl DialFace {
             ("Long hand".to_owned(), self.long_hand()),
             ("Small hand".to_owned(), self.small_hand()),
         ];
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
         table
     }
 }

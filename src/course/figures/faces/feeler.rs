@@ -4,6 +4,7 @@ use super::super::geometry::{Area, pt};
 use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, within};
+use super::{READING, READING_NAME};
 
 /// The leaves that go into a gap together, and one that no longer does.
 #[derive(Debug, Clone)]
@@ -49,7 +50,7 @@ impl FeelerFace {
             if self.leaves.is_empty() { "does not go in" } else { "this one more does not go in" },
         );
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
         let leaves = match self.leaves.as_slice() {
             [one] => format!("The leaf marked {one} goes in with a light drag"),
@@ -63,7 +64,7 @@ impl FeelerFace {
         let mut table: Vec<(String, String)> =
             self.leaves.iter().map(|leaf| ("Leaf that goes in".to_owned(), leaf.clone())).collect();
         table.push(("Leaf that does not go in as well".to_owned(), self.refused.clone()));
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
         Ok(sketch.finish(&self.id, "Feeler leaves", &description, table))
     }
 }

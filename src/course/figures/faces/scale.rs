@@ -5,6 +5,7 @@ use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, LARGEST, within};
 use super::past;
+use super::{READING, READING_NAME};
 
 /// Part of a steel scale, nought at the left, and the edge of a part that is read against it.
 #[derive(Debug, Clone)]
@@ -77,7 +78,7 @@ impl ScaleFace {
         sketch.hatch(&part.corners(), 9.0);
         sketch.label(pt(at(edge), 40.0), 4.0, pt(-1.0, 0.3), "edge");
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
         let each = if self.inch {
             "1/64 in a division, numbered every 8 divisions"
@@ -86,7 +87,7 @@ impl ScaleFace {
         };
         let description = format!("Steel scale, {each}, nought at the left. The edge stands {}.", self.place());
         let mut table = vec![("Scale".to_owned(), each.to_owned()), ("Edge".to_owned(), self.place())];
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
         Ok(sketch.finish(&self.id, &format!("Steel scale: {}", self.name), &description, table))
     }
 

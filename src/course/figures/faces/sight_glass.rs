@@ -5,6 +5,7 @@ use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, LARGEST, within};
 use super::past;
+use super::{READING, READING_NAME};
 
 /// A sight glass: the oil with its edge drawn up at the glass, a scale of millimetres or of 1/32 in, and marks.
 #[derive(Debug, Clone)]
@@ -70,7 +71,7 @@ impl SightGlassFace {
             sketch.label(pt(left - 16.0, y(place)), 2.0, pt(-1.0, 0.0), name);
         }
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
         let each = if self.inch {
             "1/32 in a division, numbered every 8 divisions"
@@ -79,7 +80,7 @@ impl SightGlassFace {
         };
         let mut table = vec![("Scale".to_owned(), each.to_owned()), ("Flat of the oil".to_owned(), self.place(level))];
         table.extend(self.marks.iter().map(|(name, place)| (name.clone(), self.place(*place))));
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
         let marks: Vec<String> =
             self.marks.iter().map(|(name, place)| format!(" The {name} is {}.", self.place(*place))).collect();
         let description = format!(

@@ -8,6 +8,7 @@ use super::super::geometry::{polar, pt};
 use super::super::kit::{Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, within};
+use super::{READING, READING_NAME};
 use super::{hand, past};
 
 /// A vibration meter: two rows of numbers over the same arc, 0 to 10 above and 0 to 3 below, and a range switch that
@@ -65,7 +66,7 @@ impl VibrationFace {
         hand(&mut sketch, middle, RADIUS + 6.0, START + SWEEP * share, 8.0);
         sketch.text(pt(0.0, 34.0), Anchor::Middle, &format!("range {}", self.range_label));
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
         let rows = [(50.0, 2.0, "upper row, 0 to 10"), (30.0, 1.0, "lower row, 0 to 3")].map(|(marks, each, name)| {
             // To the nearest half: finer no eye reads it.
@@ -80,7 +81,7 @@ impl VibrationFace {
         );
         let mut table =
             vec![("Range switch".to_owned(), self.range_label.clone()), ("Hand".to_owned(), rows.join("; "))];
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
         Ok(sketch.finish(&self.id, "Vibration meter", &description, table))
     }
 }
