@@ -10,6 +10,7 @@ use drivecourse_course::words::{self as fluent, ENGLISH, Words};
 use drivecourse_machine::language::{self, Language, Message};
 use drivecourse_machine::words as registry;
 use drivecourse_quiz::exam::Spoken;
+use drivecourse_quiz::explain::skill_id;
 use serde::Deserialize;
 use sha2::{Digest, Sha256};
 
@@ -35,7 +36,8 @@ pub(crate) fn begin_with(
     let exam = exam(&assets)?;
     let wanted = options.language.clone().or(exam).or_else(|| of_module(&assets));
     let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
-    assets.words = read(&assets, &code, options.mark_untranslated)?;
+    let words = read(&assets, &code, options.mark_untranslated)?;
+    assets.speak(words);
     if code != ENGLISH {
         let texts = assets.words.texts();
         let spoken = Language::new(&code, assets.words.decimal_mark(), texts, options.mark_untranslated);
@@ -204,12 +206,13 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
     let bank = bank::for_chapters(assets, bank::load(assets)?);
     let mut skills: BTreeMap<String, String> = BTreeMap::new();
     for item in &bank.items {
-        skills.insert(card::skill_id(&item.skill), item.skill.replace('-', " "));
+        skills.insert(skill_id(&item.skill), item.skill.replace('-', " "));
     }
     let skills = skills.into_iter().map(|(id, name)| Entry::new(id, name)).collect();
     let group = |name, heading, entries| Group { name, heading, entries };
     Ok(vec![
         group("answers", "how an answer is read, and what is said of it", said(answers)),
+        group("browser", "practice and progress in the browser", said(drivecourse_browser::messages())),
         group("pictures", "cards and pictures", said(drivecourse_course::messages())),
         group("papers", "papers, keys, results, reference tables", said(papers)),
         group("skills", "what items practise", skills),

@@ -112,9 +112,9 @@ fn escape(text: &str, out: &mut dyn Write) -> io::Result<()> {
     Ok(())
 }
 
-/// Escapes for a template literal of a script; what is to be filled in (`${...}`) stays.
+/// Escapes for a string or a template literal of a script; what is to be filled in (`${...}`) stays.
 fn js_text(text: &str, _: Kwargs, _: &State) -> String {
-    text.replace('\\', "\\\\").replace('`', "\\`").replace("</", "<\\/")
+    text.replace('\\', "\\\\").replace('`', "\\`").replace('"', "\\\"").replace("</", "<\\/")
 }
 
 /// Escapes for a quoted string in a style sheet; the result has no character that HTML or CSS could mistake.

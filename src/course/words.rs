@@ -119,12 +119,12 @@ impl Words {
         }
     }
 
-    /// The texts whose ids begin with `prefix`, without it, each in the language or in English: for a script.
+    /// The texts whose ids begin with `prefix`, each in the language or in English: for a script.
     pub fn beginning(&self, prefix: &str) -> BTreeMap<String, String> {
         let sources = [Some(&self.own), self.english.as_ref()];
         let ids: BTreeSet<&String> = sources.into_iter().flatten().flat_map(|source| source.places.keys()).collect();
-        let found = ids.into_iter().filter_map(|id| Some((id.strip_prefix(prefix)?, id)));
-        found.map(|(rest, id)| (rest.to_owned(), self.say(id, &self.standing(id)))).collect()
+        let found = ids.into_iter().filter(|id| id.starts_with(prefix));
+        found.map(|id| (id.clone(), self.say(id, &self.standing(id)))).collect()
     }
 
     /// Every text of the language's own files that is plain, by its id, with `{name}` where something is filled in.

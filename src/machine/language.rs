@@ -96,12 +96,15 @@ impl Language {
         Some(&self.texts[place].1)
     }
 
-    /// The language spoken, with the headings of the topics and the text of each of `messages`: what a page hands to
-    /// its browser build.
-    pub fn of_messages(messages: impl IntoIterator<Item = Message>) -> Self {
+    /// The language spoken, with the headings of the topics, the text of each of `messages`, and `more` texts by their
+    /// ids: what a page hands to its browser build.
+    pub fn of_messages(
+        messages: impl IntoIterator<Item = Message>,
+        more: impl IntoIterator<Item = (String, String)>,
+    ) -> Self {
         let texts = messages.into_iter().map(|message| (message.id.to_owned(), message.text().to_owned()));
         let headings = topics::titles().map(|(id, title)| (topics::title_id(id), title.to_owned()));
-        Self::new(code(), decimal_mark(), texts.chain(headings), false)
+        Self::new(code(), decimal_mark(), texts.chain(headings).chain(more), false)
     }
 }
 

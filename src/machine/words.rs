@@ -54,11 +54,14 @@ packed!(Arg { name, quantity, kind });
 packed!(Display { unit, figures });
 
 impl Words {
-    /// The registry's, and `messages`, in the language spoken.
-    pub fn of_registry(messages: impl IntoIterator<Item = Message>) -> Self {
+    /// The registry's, `messages`, and `more` texts by their ids, in the language spoken.
+    pub fn of_registry(
+        messages: impl IntoIterator<Item = Message>,
+        more: impl IntoIterator<Item = (String, String)>,
+    ) -> Self {
         let registry = Registry::get();
         Self {
-            language: Language::of_messages(messages),
+            language: Language::of_messages(messages, more),
             quantities: registry.quantities().map(|id| *id.get()).collect(),
             relations: registry.relations().iter().map(|linked| Said::of(linked.relation)).collect(),
         }
@@ -287,7 +290,7 @@ mod tests {
 
     #[test]
     fn the_registry_can_be_told_again_from_its_words() {
-        let words = Words::of_registry(language::messages());
+        let words = Words::of_registry(language::messages(), []);
         let mut text = String::new();
         words.pack(&mut text);
         let mut reader = Reader::new(&text);

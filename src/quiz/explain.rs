@@ -1,6 +1,7 @@
 //! What the program says about an answer: to the person, in a sentence or two.
 
 use drivecourse_machine::amount::{SPACE, number, with_unit};
+use drivecourse_machine::language::{slug, translated};
 use drivecourse_machine::{Figures, Registry, Unit, messages};
 
 use crate::letter;
@@ -70,6 +71,16 @@ pub(crate) fn carried(part: &Part) -> String {
 pub fn earlier_parts(part: &Part) -> String {
     let from: Vec<String> = part.carried.iter().map(|(_, earlier)| format!("({})", part_letter(*earlier))).collect();
     from.join(&format!(" {} ", AND.text()))
+}
+
+/// The message that names the skill `skill`.
+pub fn skill_id(skill: &str) -> String {
+    format!("skill-{}", slug(skill))
+}
+
+/// A skill as people are told it.
+pub fn skill_name(skill: &str) -> String {
+    translated(&skill_id(skill), &skill.replace('-', " "), false).into_owned()
 }
 
 /// How parts are named: a, b, c ...

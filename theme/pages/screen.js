@@ -26,7 +26,7 @@
   }));
   const tell = () => {
     const written = answers().filter((entry) => entry.answer.trim()).length;
-    const where = kept ? `{{ word(id="screen-kept") | js_text | safe }}` : `{{ word(id="screen-not-kept") | js_text | safe }}`;
+    const where = kept ? "{{ word(id="screen-kept") | js_text | safe }}" : "{{ word(id="screen-not-kept") | js_text | safe }}";
     count.textContent = `{{ word(id="screen-count", written="${written}", all="${parts.length}") | js_text | safe }} ${where}`;
     for (const part of parts) {
       const clear = part.querySelector("button.clear");

@@ -4,8 +4,8 @@
 
 use crate::words::Words;
 
-/// What is said by scripts begins so.
-const SCRIPTS: &str = "script-";
+/// What scripts say begins so: some of it is on cards that the page itself holds too.
+const SCRIPTS: [&str; 4] = ["script-", "card-", "marks", "table-"];
 const SCRIPTS_SLOT: &str = "\"words-to-be-set\"";
 
 /// `template` with its words.
@@ -35,13 +35,11 @@ pub(super) fn say(template: &str, words: &Words) -> String {
     out
 }
 
-/// The texts of the scripts by their ids without what all begin with.
+/// The texts of the scripts by their ids.
 fn for_scripts(words: &Words) -> String {
-    let pairs: Vec<String> = words
-        .beginning(SCRIPTS)
-        .iter()
-        .map(|(id, text)| format!("{}: {}", super::live::quoted(id), super::live::quoted(text)))
-        .collect();
+    let texts = SCRIPTS.map(|start| words.beginning(start)).into_iter().flatten();
+    let pairs: Vec<String> =
+        texts.map(|(id, text)| format!("{}: {}", super::live::quoted(&id), super::live::quoted(&text))).collect();
     format!("{{\n  {}\n}}", pairs.join(",\n  "))
 }
 
@@ -64,6 +62,6 @@ mod tests {
             say("<p>[[frame-a]]</p> a[[0]] [[x y]]", &words),
             "<p>One &amp; &quot;two&quot;</p> a[[0]] [[x y]]".replace("[[0]]", "⟦0⟧")
         );
-        assert_eq!(say("const w = \"words-to-be-set\";", &words), "const w = {\n  \"b\": \"It’s {n}\"\n};");
+        assert_eq!(say("const w = \"words-to-be-set\";", &words), "const w = {\n  \"script-b\": \"It’s {n}\"\n};");
     }
 }

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use drivecourse_machine::language::{slug, translated};
 use drivecourse_machine::{messages, topics};
 use drivecourse_quiz::Verdict;
+use drivecourse_quiz::explain::skill_name;
 use drivecourse_quiz::grade::{ENOUGH, Graded, GradedPaper, GradedPart};
 
 use crate::pages::model::{CandidateResult, Fault, Head, PartResult, Practice, ResultRow, Results};
@@ -74,17 +74,6 @@ fn to_practise(paper: &GradedPaper) -> Vec<String> {
     let mut weak: Vec<_> = paper.skills.iter().filter(|skill| share(skill.earned, skill.of) < ENOUGH).collect();
     weak.sort_by(|a, b| share(a.earned, a.of).total_cmp(&share(b.earned, b.of)).then_with(|| a.skill.cmp(&b.skill)));
     weak.into_iter().map(|skill| skill_name(&skill.skill)).collect()
-}
-
-/// A skill as people are told it.
-fn skill_name(skill: &str) -> String {
-    translated(&skill_id(skill), &skill.replace('-', " "), false).into_owned()
-}
-
-/// The message that names the skill `skill`.
-#[must_use]
-pub fn skill_id(skill: &str) -> String {
-    format!("skill-{}", slug(skill))
 }
 
 /// The summary of a class: marks by topic, what went wrong and how often, who should practise what.

@@ -57,7 +57,7 @@ fn plain_texts_are_handed_out_with_their_places() {
     assert!(!texts.contains_key("marks"), "what has variants is for pages only");
     assert_eq!(
         words.beginning("car"),
-        BTreeMap::from([("d".into(), "Eine Karte".into()), ("d.hint".into(), "Sehen Sie nach: {what}.".into())])
+        BTreeMap::from([("card".into(), "Eine Karte".into()), ("card.hint".into(), "Sehen Sie nach: {what}.".into())])
     );
 }
 
