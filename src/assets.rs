@@ -143,6 +143,7 @@ impl Assets {
     /// of the program's that has none says so.
     pub(crate) fn speak(&mut self, words: Arc<Words>) {
         let tag = words.code().to_owned();
+        let english = tag.split('-').next() == Some(ENGLISH);
         let chapters = self.translated.get(&tag).cloned().unwrap_or_default();
         let note = words.say("frame-not-translated", &[]);
         for (path, bytes) in &mut self.book {
@@ -154,7 +155,7 @@ impl Assets {
                     bytes.clone_from(chapter);
                     self.instead.insert(plain, other);
                 }
-                _ if own || tag == ENGLISH || !path.ends_with(".md") || path == "SUMMARY.md" => {}
+                _ if own || english || !path.ends_with(".md") || path == "SUMMARY.md" => {}
                 _ => *bytes = with_note(&String::from_utf8_lossy(bytes), &note).into_bytes(),
             }
         }

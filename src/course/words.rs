@@ -334,4 +334,4 @@ fn is_name(name: &str) -> bool {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

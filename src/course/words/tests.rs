@@ -1,4 +1,18 @@
+use std::path::Path;
+use std::sync::Arc;
+
 use super::*;
+
+/// The English words of the theme.
+pub(crate) fn english() -> Arc<Words> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../theme/words/en");
+    let file = |entry: std::io::Result<std::fs::DirEntry>| {
+        let path = entry.unwrap().path();
+        (path.file_name().unwrap().to_string_lossy().into_owned(), std::fs::read_to_string(&path).unwrap())
+    };
+    let files = std::fs::read_dir(folder).unwrap().map(file).collect();
+    Arc::new(Words::read(ENGLISH, &Files::new(), &files, false).unwrap())
+}
 
 fn files(text: &str) -> Files {
     Files::from([("some.ftl".to_owned(), text.to_owned())])

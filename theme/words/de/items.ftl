@@ -30,7 +30,7 @@ item-rise-over-ambient = Übertemperatur
     .a = Um wie viel liegt das beharrende Gehäuse über der Umgebung?
 
 item-allowed-today = Wie heiß darf es heute werden?
-    .text = Im Arbeitsauftrag stehen zwei Grenzen. Antrieb: { $machine }. Die eine gilt der Übertemperatur, die andere der Temperatur an jedem noch so warmen Tag.
+    .text = Im Arbeitsauftrag stehen zwei Grenzen. Maschine: { $machine }. Die eine gilt der Übertemperatur, die andere der Temperatur an jedem noch so warmen Tag.
     .a-hint-1 = Beide Grenzen müssen zugleich halten.
     .a = Wie hoch darf die Gehäusetemperatur bei dieser Umgebung höchstens sein?
 
@@ -41,7 +41,7 @@ item-heat-verdict = Die Beharrungstemperatur beurteilen
     .b = Wie lautet Ihr Urteil über die Beharrungstemperatur?
 
 item-hot-day-limit = Die heißeste Woche des Jahres
-    .text = Neben dem Getriebe sind es 45 °C (113 °F) im Schatten. Antrieb: { $machine }. Seine Grenzen sind 56 °C (100 °F) Übertemperatur und 93 °C (200 °F) an jedem Tag.
+    .text = Neben dem Getriebe sind es 45 °C (113 °F) im Schatten. Maschine: { $machine }. Seine Grenzen sind 56 °C (100 °F) Übertemperatur und 93 °C (200 °F) an jedem Tag.
     .a-option-1 = Die Grenze von 93 °C (200 °F) gilt und lässt nur 48 °C (87 °F) Übertemperatur übrig
     .a-option-2 = Die Grenze der Übertemperatur gilt, also sind 101 °C (213 °F) zulässig
     .a-option-3 = Keine gilt, denn die Grenzen sind für einen milden Tag gedacht
@@ -50,7 +50,7 @@ item-hot-day-limit = Die heißeste Woche des Jahres
     .a = Was folgt für diese Woche?
 
 item-rise-in-other-units = Eine Grenze in der anderen Skale
-    .text = Die Betriebsanleitung lässt 100 °F Übertemperatur zu. Antrieb: { $machine }. Ihr Thermometer zeigt Grad Celsius, und die Umgebung hat 20 °C.
+    .text = Die Betriebsanleitung lässt 100 °F Übertemperatur zu. Maschine: { $machine }. Ihr Thermometer zeigt Grad Celsius, und die Umgebung hat 20 °C.
     .a-hint-1 = Eine Übertemperatur ist eine Differenz; die 32 der Fahrenheitskale fällt aus einer Differenz heraus.
     .a-option-1 = 76 °C
     .a-option-2 = 58 °C
@@ -61,13 +61,13 @@ item-rise-in-other-units = Eine Grenze in der anderen Skale
     .a = Bei welcher Ablesung Ihres Thermometers ist diese Grenze erreicht, auf ein Grad genau?
 
 item-peak-or-fault = Eine Spitze oder ein Fehler?
-    .text = Die Erwärmung eines neuen Getriebes wurde vom Kaltstart bis zum Ende verfolgt. Antrieb: { $machine }. Sie haben die höchste Ablesung und die Beharrung.
+    .text = Die Erwärmung eines neuen Getriebes wurde vom Kaltstart bis zum Ende verfolgt. Maschine: { $machine }. Sie haben die höchste Ablesung und die Beharrung.
     .a = Wie hoch darf die Gehäusetemperatur bei dieser Umgebung höchstens sein?
     .b-hint-1 = Sehen Sie zuerst, wo es beharrt, und dann, wie weit die höchste Ablesung darüber lag.
     .b = Was sagt Ihnen die höchste Ablesung?
 
 item-peak-what-now = Heiß in der zweiten Stunde
-    .text = Ein fabrikneues Getriebe stieg in seiner zweiten Stunde unter Last auf { $heat-peak_reading }. Antrieb: { $machine }. Seither ist es von Ablesung zu Ablesung zurückgegangen und bleibt jetzt bei { $heat-housing }. Die Umgebung hat { $heat-ambient }. Ölstand, Geräusch und Schwingung sind, wie sie sein sollen.
+    .text = Ein fabrikneues Getriebe stieg in seiner zweiten Stunde unter Last auf { $heat-peak_reading }. Maschine: { $machine }. Seither ist es von Ablesung zu Ablesung zurückgegangen und bleibt jetzt bei { $heat-housing }. Die Umgebung hat { $heat-ambient }. Ölstand, Geräusch und Schwingung sind, wie sie sein sollen.
     .a-option-1 = Spitze und Beharrungswert aufschreiben, den Beharrungswert beurteilen und bei der nächsten Prüfung wieder ablesen
     .a-option-2 = Einen Fehler melden: Die höchste Ablesung ist die, die zählt
     .a-option-3 = Anhalten und die Lager tauschen lassen, denn ein gesundes Getriebe kühlt bei gleichmäßiger Last nie ab
@@ -77,7 +77,7 @@ item-peak-what-now = Heiß in der zweiten Stunde
     .a = Was tun Sie?
 
 item-peak-that-stays = Welches davon ist kein Fehler?
-    .text = Vier neue Getriebe gleicher Art wurden diese Woche angefahren. Antrieb: { $machine }. Die Grenze der Übertemperatur ist 56 °C (100 °F), und keine Temperatur kam in die Nähe von 93 °C (200 °F).
+    .text = Vier neue Getriebe gleicher Art wurden diese Woche angefahren. Maschine: { $machine }. Die Grenze der Übertemperatur ist 56 °C (100 °F), und keine Temperatur kam in die Nähe von 93 °C (200 °F).
     .a-option-1 = Das in der zweiten Stunde auf 59 °C (106 °F) über der Umgebung stieg, zurückging und seither bei 41 °C (74 °F) darüber bleibt
     .a-option-2 = Das in der zweiten Stunde auf 59 °C (106 °F) über der Umgebung stieg und nach acht Stunden noch dort ist
     .a-option-3 = Das eine Woche bei 40 °C (72 °F) über der Umgebung stand und heute bei derselben Last 54 °C (97 °F) zeigt
@@ -86,12 +86,12 @@ item-peak-that-stays = Welches davon ist kein Fehler?
     .a = Welches braucht nichts als die nächste Ablesung zu ihrer Zeit?
 
 item-what-three-readings-say = Drei Ablesungen, eine Antwort
-    .text = Am Gehäuse wurden bei gleichmäßiger Last drei Ablesungen im Abstand einer halben Stunde genommen. Antrieb: { $machine }.
+    .text = Am Gehäuse wurden bei gleichmäßiger Last drei Ablesungen im Abstand einer halben Stunde genommen. Maschine: { $machine }.
     .a-hint-1 = Schreiben Sie die beiden Schritte auf, von Ablesung 1 zu 2 und von 2 zu 3, mit ihren Vorzeichen.
     .a = Was sagen sie?
 
 item-settled-or-not = Wann ist es in Beharrung?
-    .text = Jede Zeile sind drei Ablesungen im Abstand einer halben Stunde bei gleicher Last und Umgebung. Antrieb: { $machine }.
+    .text = Jede Zeile sind drei Ablesungen im Abstand einer halben Stunde bei gleicher Last und Umgebung. Maschine: { $machine }.
     .a-option-1 = 61,2; 61,8; 61,0 °C (142,2; 143,2; 141,8 °F)
     .a-option-2 = 59,4; 60,2; 61,0 °C (138,9; 140,4; 141,8 °F)
     .a-option-3 = 52,4; 58,0; 60,6 °C (126,3; 136,4; 141,1 °F)
@@ -106,7 +106,7 @@ item-where-it-settles = Vorhersagen, wo es beharrt
     .b = Um wie viel liegt es dann über der Umgebung?
 
 item-how-much-longer = Wie lange noch?
-    .text = Drei Ablesungen im Abstand einer halben Stunde bei gleichmäßiger Last, und die nächste Arbeit wartet. Antrieb: { $machine }. Er ist eingelaufen.
+    .text = Drei Ablesungen im Abstand einer halben Stunde bei gleichmäßiger Last, und die nächste Arbeit wartet. Maschine: { $machine }. Er ist eingelaufen.
     .a = Bei welcher Temperatur wird es nach den drei Ablesungen beharren?
     .b-hint-1 = Wievielmal kleiner ist der zweite Schritt als der erste? Er dauerte einen Abstand.
     .b = Wie groß ist die Zeitkonstante nach den drei Ablesungen?
@@ -119,17 +119,17 @@ item-time-constant-two-readings = Wie schnell wird es warm?
     .a = Wie groß ist die Zeitkonstante der Erwärmung?
 
 item-temperature-after = Wie warm ist es bis dahin?
-    .text = Ein früherer Lauf bis zum Ende ergab die Übertemperatur in der Beharrung und die Zeitkonstante. Antrieb: { $machine }. Er ist eingelaufen und wurde heute kalt mit derselben Last gestartet.
+    .text = Ein früherer Lauf bis zum Ende ergab die Übertemperatur in der Beharrung und die Zeitkonstante. Maschine: { $machine }. Er ist eingelaufen und wurde heute kalt mit derselben Last gestartet.
     .a-hint-1 = Zuerst der Anteil der Übertemperatur, der bis dahin da ist; nach einer Zeitkonstante sind es 63 %.
     .a = Welche Gehäusetemperatur erwarten Sie nach { $heat-asked_time }?
 
 item-when-to-come-back = Wann Sie wiederkommen
-    .text = Sie wollen die Beharrungstemperatur ablesen und nicht daneben warten. Antrieb: { $machine }. Aus einem früheren Lauf sind die Übertemperatur in der Beharrung und die Zeitkonstante bekannt; als Beharrung gilt, wenn es dem Ende auf { $heat-margin_wanted } nahe ist.
+    .text = Sie wollen die Beharrungstemperatur ablesen und nicht daneben warten. Maschine: { $machine }. Aus einem früheren Lauf sind die Übertemperatur in der Beharrung und die Zeitkonstante bekannt; als Beharrung gilt, wenn es dem Ende auf { $heat-margin_wanted } nahe ist.
     .a-hint-1 = Wievielmal kleiner als die ganze Übertemperatur muss der Abstand werden, der noch fehlt?
     .a = Wie lange nach einem Kaltstart dauert das?
 
 item-heat-of-the-unit = Woher die Wärme kommt
-    .text = Der Leistungsmesser wurde abgelesen. Antrieb: { $machine }. Die Stufen seines Getriebes sind gleich gut, und das kettenseitige Lager gibt seine eigene Reibung dazu.
+    .text = Der Leistungsmesser wurde abgelesen. Maschine: { $machine }. Die Stufen seines Getriebes sind gleich gut, und das kettenseitige Lager gibt seine eigene Reibung dazu.
     .a-hint-1 = Jede Stufe gibt ihren Anteil dessen weiter, was ihr die vorige ließ. Was nicht herauskommt, ist Wärme.
     .a = Wie viel Wärme erzeugen die Verzahnungen?
     .b-hint-1 = Reibkraft mal Gleitgeschwindigkeit, am halben Wellendurchmesser.
@@ -142,7 +142,7 @@ item-heat-per-degree = Was das Gehäuse abgibt
     .a = Wie viel Wärme gibt das Gehäuse je Grad Übertemperatur ab?
 
 item-settle-from-balance = Beharrungstemperatur aus der Wärme
-    .text = Bekannt sind die innen erzeugte Wärme und die Wärmeabgabe je Grad Übertemperatur. Antrieb: { $machine }. Das Gehäuse ist sauber, und die Luft streicht frei darum.
+    .text = Bekannt sind die innen erzeugte Wärme und die Wärmeabgabe je Grad Übertemperatur. Maschine: { $machine }. Das Gehäuse ist sauber, und die Luft streicht frei darum.
     .a = Bei welcher Übertemperatur beharrt es?
     .b = Bei welcher Temperatur beharrt es?
 
@@ -152,7 +152,7 @@ item-efficiency-from-rise = Der Wirkungsgrad, von außen gesehen
     .a = Welcher Wirkungsgrad erklärt die Beharrungstemperatur?
 
 item-thermal-limit = Wie viel Leistung, bevor es zu heiß wird?
-    .text = Die Fertigung will mehr Durchsatz. Antrieb: { $machine }. Sie berechnen, was das Gehäuse bei der heutigen Umgebung abführen kann, bevor eine der beiden Temperaturgrenzen erreicht ist.
+    .text = Die Fertigung will mehr Durchsatz. Maschine: { $machine }. Sie berechnen, was das Gehäuse bei der heutigen Umgebung abführen kann, bevor eine der beiden Temperaturgrenzen erreicht ist.
     .a = Wie hoch darf die Gehäusetemperatur bei dieser Umgebung höchstens sein?
     .b-hint-1 = Die Wärme, die fließen darf, vermindert um die des Lagers, dürfen die Verzahnungen erzeugen.
     .b = Bis zu welcher gleichmäßigen Motorleistung bleibt es darunter? Lassen Sie die Wärme des kettenseitigen Lagers, wie sie ist.
@@ -163,17 +163,17 @@ item-another-day = Andere Last, anderer Tag
     .a = Welche Gehäusetemperatur erwarten Sie dann in der Beharrung?
 
 item-infrared-corrected = Hinter der Infrarotablesung
-    .text = Ein Infrarotthermometer ist auf das lackierte Gehäuse gerichtet. Antrieb: { $machine }. Der eingestellte Emissionsgrad ist nicht der des Lacks, und alles ringsum hat Umgebungstemperatur.
+    .text = Ein Infrarotthermometer ist auf das lackierte Gehäuse gerichtet. Maschine: { $machine }. Der eingestellte Emissionsgrad ist nicht der des Lacks, und alles ringsum hat Umgebungstemperatur.
     .a-hint-1 = Die Strahlung geht mit der vierten Potenz der absoluten Temperatur; rechnen Sie die Ablesungen zuerst um.
     .a = Welche Temperatur hat das Gehäuse?
 
 item-emissivity-by-contact = Den Emissionsgrad finden
-    .text = An derselben Stelle wurden ein Kontakt- und ein Infrarotthermometer abgelesen, als das Gehäuse in Beharrung war. Antrieb: { $machine }. Alles ringsum hat Umgebungstemperatur.
+    .text = An derselben Stelle wurden ein Kontakt- und ein Infrarotthermometer abgelesen, als das Gehäuse in Beharrung war. Maschine: { $machine }. Alles ringsum hat Umgebungstemperatur.
     .a-hint-1 = Die vierte Potenz der Umgebung geht von beiden Ablesungen ab, bevor man sie vergleicht.
     .a = Welchen Emissionsgrad hat die Oberfläche?
 
 item-infrared-shiny = Ein kühler, blanker Deckel
-    .text = Ein auf 0,95 eingestelltes Infrarotthermometer zeigt auf einem blanken, polierten Deckel 31 °C (88 °F) und auf dem lackierten Gehäuse daneben 58 °C (136 °F). Antrieb: { $machine }. Die Umgebung hat 24 °C (75 °F).
+    .text = Ein auf 0,95 eingestelltes Infrarotthermometer zeigt auf einem blanken, polierten Deckel 31 °C (88 °F) und auf dem lackierten Gehäuse daneben 58 °C (136 °F). Maschine: { $machine }. Die Umgebung hat 24 °C (75 °F).
     .a-option-1 = Die lackierte Stelle; der polierte Deckel spiegelt den Raum, seine Ablesung sagt also wenig
     .a-option-2 = Den polierten Deckel, denn blankes Metall zeigt die wahre Temperatur
     .a-option-3 = Das Mittel der beiden, 45 °C (112 °F)
@@ -182,7 +182,7 @@ item-infrared-shiny = Ein kühler, blanker Deckel
     .a = Was schreiben Sie auf?
 
 item-warm-up-order = Die Temperaturprüfung von Anfang bis Ende
-    .text = Ein neues Getriebe ist durch seine erste Erwärmung zu begleiten. Antrieb: { $machine }. Die Messstelle muss gereinigt und gekennzeichnet werden, und sie liegt hinter der Schutzeinrichtung.
+    .text = Ein neues Getriebe ist durch seine erste Erwärmung zu begleiten. Maschine: { $machine }. Die Messstelle muss gereinigt und gekennzeichnet werden, und sie liegt hinter der Schutzeinrichtung.
     .a-step-1 = Freischalten, gegen Wiedereinschalten sichern und Energiefreiheit feststellen
     .a-step-2 = Schutzeinrichtung abnehmen, Messstelle sauber wischen und Fühler oder mattes Klebeband anbringen
     .a-step-3 = Schutzeinrichtung wieder anbringen, Werkzeug wegräumen und sehen, dass niemand im Gefahrenbereich ist
@@ -225,7 +225,7 @@ item-inside-sump-over-rise = Über der einen Grenze, unter der anderen
     .a = Was tun Sie?
 
 item-hand-test = Die Hand am Gehäuse
-    .text = Ein Kollege legt die Hand auf das Gehäuse, zieht sie sofort zurück und sagt: zu heiß, abschalten. Antrieb: { $machine }.
+    .text = Ein Kollege legt die Hand auf das Gehäuse, zieht sie sofort zurück und sagt: zu heiß, abschalten. Maschine: { $machine }.
     .a-option-1 = Die Hände bleiben weg; schon etwa 60 °C (140 °F) sind nicht auszuhalten und können weit innerhalb der Grenzen liegen, also misst man mit einem Thermometer
     .a-option-2 = Er hat recht: Was eine Hand nicht erträgt, ist für Zahnräder und Öl zu heiß
     .a-option-3 = Er soll durch einen Handschuh fühlen; der nimmt etwas Hitze weg und gibt einen brauchbaren Eindruck
@@ -234,7 +234,7 @@ item-hand-test = Die Hand am Gehäuse
     .a = Welche Antwort ist die richtige?
 
 item-where-to-read = Wo ist die Umgebung?
-    .text = Sie sollen für die Erwärmung die Umgebungstemperatur ablesen. Antrieb: { $machine }.
+    .text = Sie sollen für die Erwärmung die Umgebungstemperatur ablesen. Maschine: { $machine }.
     .a-option-1 = Luft neben dem Getriebe, im Schatten und außerhalb seines warmen Luftstroms, zugleich mit jeder Ablesung am Gehäuse
     .a-option-2 = Luft gleich über dem Gehäuse, denn die kühlt es
     .a-option-3 = Was der Wetterbericht am Morgen sagte, für den ganzen Tag
@@ -277,7 +277,7 @@ item-whole-machine-diagnosis =
     .a = Was erklärt alle Ablesungen?
 
 item-heat-sheet-odd = Ein Fehler in der Wärmebilanz
-    .text = Auf einem Blatt steht die Wärmebilanz: was Verzahnungen und ein Lager erzeugen, was das Gehäuse je Grad abgibt und die Übertemperatur, die daraus folgt. Antrieb: { $machine }. Ein Wert wurde falsch abgelesen oder falsch aufgeschrieben.
+    .text = Auf einem Blatt steht die Wärmebilanz: was Verzahnungen und ein Lager erzeugen, was das Gehäuse je Grad abgibt und die Übertemperatur, die daraus folgt. Maschine: { $machine }. Ein Wert wurde falsch abgelesen oder falsch aufgeschrieben.
     .a-hint-1 = Zählen Sie die beiden Verluste zusammen, dann nehmen Sie die Übertemperatur mal die Wärmeabgabe je Grad: Welche Werte passen zusammen?
     .a-because = Erzeugt wird die Summe der beiden Verluste; abgegeben wird die Übertemperatur mal die Wärmeabgabe je Grad; in der Beharrung ist beides gleich.
     .a = Welcher Wert passt nicht zu den anderen?
