@@ -87,17 +87,19 @@ pub(crate) fn of_exam(text: &str) -> Option<String> {
 
 /// The words of `code` among the theme's files.
 pub(crate) fn read(assets: &Assets, code: &str, marked: bool) -> Result<Arc<Words>> {
-    let of = |code: &str| -> Result<fluent::Files> {
+    // The program's files first, a module's over them.
+    let of = |code: &str| -> Result<[fluent::Files; 2]> {
         let inside = format!("words/{code}/");
-        let mut found = fluent::Files::new();
-        for (path, bytes) in assets.theme.iter().filter(|(path, _)| path.starts_with(&inside) && path.ends_with(".ftl"))
-        {
-            let shown = assets.shown(&format!("theme/{path}"));
-            found.insert(shown.clone(), files::text(&shown, bytes.clone())?);
+        let mut layers = [fluent::Files::new(), fluent::Files::new()];
+        for (path, bytes) in assets.theme.iter().filter(|(path, _)| path.starts_with(&inside) && path.ends_with(".ftl")) {
+            let path = format!("theme/{path}");
+            let shown = assets.shown(&path);
+            layers[usize::from(assets.is_own(&path))].insert(shown.clone(), files::text(&shown, bytes.clone())?);
         }
-        Ok(found)
+        Ok(layers)
     };
-    let read = Words::read(code, &of(code)?, &of(ENGLISH)?, marked);
+    let ([built_in, own], [english, own_english]) = (of(code)?, of(ENGLISH)?);
+    let read = Words::read(code, &[&built_in, &own], &[&english, &own_english], marked);
     read.map(Arc::new).map_err(|problems| {
         let lines: Vec<String> = problems.iter().map(ToString::to_string).collect();
         anyhow!("the words cannot be used:\n{}", lines.join("\n"))

@@ -83,11 +83,12 @@ impl std::error::Error for WordsError {}
 
 impl Words {
     /// The words of the language `code` (a tag of BCP 47) from `own`, over those of `english`; `marked` puts marks round
-    /// every English text that stands in for one that is missing.
+    /// every English text that stands in for one that is missing. Both come in layers: a message of a later one takes
+    /// the place of one of the same name before.
     ///
     /// # Errors
     /// Every problem in the files.
-    pub fn read(code: &str, own: &Files, english: &Files, marked: bool) -> Result<Self, Vec<WordsError>> {
+    pub fn read(code: &str, own: &[&Files], english: &[&Files], marked: bool) -> Result<Self, Vec<WordsError>> {
         if code == ENGLISH {
             return Ok(Self { code: code.to_owned(), own: Source::read(code, english)?, english: None, marked: false });
         }
@@ -151,12 +152,12 @@ impl Words {
 const STANDS: &str = "\u{1}";
 
 impl Source {
-    fn read(code: &str, files: &Files) -> Result<Self, Vec<WordsError>> {
+    fn read(code: &str, layers: &[&Files]) -> Result<Self, Vec<WordsError>> {
         let whole = |says: String| WordsError { file: format!("words of {code}"), line: None, says };
         let tag: LanguageIdentifier = code.parse().map_err(|_| {
             vec![whole(format!("{code:?} is no tag of a language; write one such as \"de\" or \"pt-BR\"."))]
         })?;
-        if files.is_empty() {
+        if layers.iter().all(|files| files.is_empty()) {
             return Err(vec![whole(format!(
                 "there are no words for {code:?}: put files theme/words/{code}/*.ftl into a module, or choose another language."
             ))]);
@@ -165,42 +166,8 @@ impl Source {
         // The marks that keep right-to-left words apart would stand in every number and name.
         bundle.set_use_isolating(false);
         let (mut places, mut problems) = (BTreeMap::new(), Vec::new());
-        for (file, text) in files {
-            let line =
-                |at: usize| Some(1 + text.as_bytes()[..at.min(text.len())].iter().filter(|b| **b == b'\n').count());
-            let problem = |line, says: String| WordsError { file: file.clone(), line, says };
-            let resource = match FluentResource::try_new(text.clone()) {
-                Ok(resource) => resource,
-                Err((resource, errors)) => {
-                    problems.extend(errors.into_iter().map(|error| {
-                        problem(
-                            line(error.pos.start),
-                            format!(
-                                "this is no message of Fluent: {error}; see projectfluent.org for how one is written."
-                            ),
-                        )
-                    }));
-                    resource
-                }
-            };
-            for entry in resource.entries() {
-                let Entry::Message(message) = entry else { continue };
-                let id = message.id.name;
-                if places.contains_key(id)
-                    || message.attributes.iter().any(|a| places.contains_key(&format!("{id}.{}", a.id.name)))
-                {
-                    let at = text.find(&format!("\n{id} ")).map_or(0, |at| at + 1);
-                    problems.push(problem(line(at), format!("the message {id} stands twice; take one of them out.")));
-                }
-                if let Some(value) = &message.value {
-                    places.insert(id.to_owned(), Places::of(value));
-                }
-                for attribute in &message.attributes {
-                    places.insert(format!("{id}.{}", attribute.id.name), Places::of(&attribute.value));
-                }
-            }
-            // A message that stands twice is told of above; the later one rules meanwhile.
-            bundle.add_resource_overriding(resource);
+        for files in layers {
+            add(&mut bundle, &mut places, files, &mut problems);
         }
         let source = Self { bundle, places };
         for id in source.places.keys() {
@@ -240,6 +207,46 @@ impl Source {
         }
         // What refers to nothing was told of when the files were read.
         Some(self.bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned())
+    }
+}
+
+/// Adds a layer of files; what stands twice in it is told of, what stood before it is replaced.
+fn add(
+    bundle: &mut FluentBundle<FluentResource>,
+    places: &mut BTreeMap<String, Places>,
+    files: &Files,
+    problems: &mut Vec<WordsError>,
+) {
+    let mut layer: BTreeSet<String> = BTreeSet::new();
+    for (file, text) in files {
+        let line = |at: usize| Some(1 + text.as_bytes()[..at.min(text.len())].iter().filter(|b| **b == b'\n').count());
+        let problem = |line, says: String| WordsError { file: file.clone(), line, says };
+        let resource = FluentResource::try_new(text.clone()).unwrap_or_else(|(resource, errors)| {
+            let told = |error: fluent_syntax::parser::ParserError| {
+                let says = format!("this is no message of Fluent: {error}; see projectfluent.org for how one is written.");
+                problem(line(error.pos.start), says)
+            };
+            problems.extend(errors.into_iter().map(told));
+            resource
+        });
+        for entry in resource.entries() {
+            let Entry::Message(message) = entry else { continue };
+            let id = message.id.name;
+            if !layer.insert(id.to_owned()) {
+                let at = text.rfind(&format!("\n{id} ")).map_or(0, |at| at + 1);
+                problems.push(problem(line(at), format!("the message {id} stands twice; take one of them out.")));
+            }
+            // The later message rules whole, without the attributes of the earlier one.
+            let parts = format!("{id}.");
+            places.retain(|known, _| known != id && !known.starts_with(&parts));
+            if let Some(value) = &message.value {
+                places.insert(id.to_owned(), Places::of(value));
+            }
+            for attribute in &message.attributes {
+                places.insert(format!("{id}.{}", attribute.id.name), Places::of(&attribute.value));
+            }
+        }
+        bundle.add_resource_overriding(resource);
     }
 }
 

@@ -23,14 +23,14 @@ fn theme() -> BTreeMap<String, String> {
 fn words_of(code: &str) -> Words {
     let inside = format!("words/{code}/");
     let files: Files = theme().into_iter().filter(|(path, _)| path.starts_with(&inside)).collect();
-    Words::read(ENGLISH, &Files::new(), &files, false).unwrap()
+    Words::read(ENGLISH, &[], &[&files], false).unwrap()
 }
 
 /// Everything that `drivecourse words` lists, read as a translator's file is.
 fn listed(place: &Place) -> Words {
     place.run(&["words", "--out", "all.ftl"]).done();
     let files = Files::from([("all.ftl".to_owned(), place.text("all.ftl"))]);
-    Words::read(ENGLISH, &Files::new(), &files, false).unwrap()
+    Words::read(ENGLISH, &[], &[&files], false).unwrap()
 }
 
 /// What stands between `before` and `after` in `text`, each time.
@@ -292,10 +292,11 @@ fn faults_in_a_file_of_words_are_told_with_their_line() {
     place
         .run(&["build", "--module", "plant", "--language", "de"])
         .refused(&["plant/theme/words/de/eigene.ftl:2", "no message of Fluent"]);
-    // A module's own files lie over the built-in ones by their names.
-    place.write("plant/theme/words/de/eigene.ftl", "item-unser = Unser Titel\n");
+    place.write("plant/theme/words/de/eigene.ftl", "paper-plant = Werk\npaper-plant = Betrieb\n");
+    place.run(&["build", "--module", "plant", "--language", "de"]).refused(&["eigene.ftl:2", "stands twice"]);
+    // A module's own files lie over the built-in ones, message by message.
+    place.write("plant/theme/words/de/eigene.ftl", "frame-contents = Kapitel\n");
     place.run(&["build", "--module", "plant", "--language", "de", "--out", "kurs"]).done();
-    place.write("plant/theme/words/de/eigene.ftl", "paper-plant = Werk\n");
-    place.run(&["build", "--module", "plant", "--language", "de"]).refused(&["the message paper-plant stands twice"]);
+    assert!(place.text("kurs/toc.html").contains("<h1>Kapitel</h1>"));
     assert!(place.run(&["build", "--language", "d?"]).err.contains("no tag of a language"));
 }

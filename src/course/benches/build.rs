@@ -28,7 +28,7 @@ fn main() {
         (files(&root.join("book")), files(&root.join("theme")), files(&root.join("scenarios")));
     let english = theme.iter().filter(|(path, _)| path.starts_with("words/en/"));
     let english = english.map(|(path, bytes)| (path.clone(), String::from_utf8(bytes.clone()).unwrap())).collect();
-    let words = Arc::new(Words::read(ENGLISH, &BTreeMap::new(), &english, false).unwrap());
+    let words = Arc::new(Words::read(ENGLISH, &[], &[&english], false).unwrap());
     let chapters: BTreeMap<_, _> = chapters.into_iter().filter(|(path, _)| !path.starts_with("de/")).collect();
     let expander = || {
         let (bank, problems) = Bank::read(scenarios.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice())));

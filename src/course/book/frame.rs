@@ -57,7 +57,7 @@ mod tests {
     fn names_become_words() {
         let text = "frame-a = One & \"two\"\nscript-b = It’s { $n }\nother = no\n";
         let files = Files::from([("w.ftl".to_owned(), text.to_owned())]);
-        let words = Words::read(ENGLISH, &Files::new(), &files, false).unwrap();
+        let words = Words::read(ENGLISH, &[], &[&files], false).unwrap();
         assert_eq!(
             say("<p>[[frame-a]]</p> a[[0]] [[x y]]", &words),
             "<p>One &amp; &quot;two&quot;</p> a[[0]] [[x y]]".replace("[[0]]", "⟦0⟧")

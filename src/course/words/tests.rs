@@ -11,7 +11,7 @@ pub(crate) fn english() -> Arc<Words> {
         (path.file_name().unwrap().to_string_lossy().into_owned(), std::fs::read_to_string(&path).unwrap())
     };
     let files = std::fs::read_dir(folder).unwrap().map(file).collect();
-    Arc::new(Words::read(ENGLISH, &Files::new(), &files, false).unwrap())
+    Arc::new(Words::read(ENGLISH, &[], &[&files], false).unwrap())
 }
 
 fn files(text: &str) -> Files {
@@ -43,7 +43,7 @@ card = Eine Karte
 ";
 
 fn german(marked: bool) -> Words {
-    Words::read("de", &files(GERMAN_WORDS), &files(ENGLISH_WORDS), marked).unwrap()
+    Words::read("de", &[&files(GERMAN_WORDS)], &[&files(ENGLISH_WORDS)], marked).unwrap()
 }
 
 #[test]
@@ -57,7 +57,7 @@ fn texts_are_said_in_the_language_or_in_english() {
     assert_eq!(words.say("nowhere", &[]), "⟦nowhere⟧");
     assert_eq!(german(false).say("only", &[]), "Only here");
     assert_eq!(words.decimal_mark(), DecimalMark::Comma);
-    let english = Words::read(ENGLISH, &Files::new(), &files(ENGLISH_WORDS), true).unwrap();
+    let english = Words::read(ENGLISH, &[], &[&files(ENGLISH_WORDS)], true).unwrap();
     assert_eq!(english.say("marks", &[("n", "1")]), "1 mark");
     assert_eq!(english.decimal_mark(), DecimalMark::Point);
 }
@@ -77,16 +77,16 @@ fn plain_texts_are_handed_out_with_their_places() {
 
 #[test]
 fn faults_are_told_with_their_line() {
-    let read = |text: &str| Words::read("de", &files(text), &files(ENGLISH_WORDS), false).unwrap_err();
+    let read = |text: &str| Words::read("de", &[&files(text)], &[&files(ENGLISH_WORDS)], false).unwrap_err();
     let broken = read("a = one\nb two\nc = three\n");
     assert_eq!((broken[0].file.as_str(), broken[0].line), ("some.ftl", Some(2)), "{broken:?}");
-    assert_eq!(read("a = one\na = two\n")[0].line, Some(1));
+    assert_eq!(read("a = one\na = two\n")[0].line, Some(2));
     assert!(read("a = { -lost }\n")[0].says.contains("a cannot be used"));
     assert!(
-        Words::read("no tag", &files("a = b\n"), &files(ENGLISH_WORDS), false).unwrap_err()[0].says.contains("no tag")
+        Words::read("no tag", &[&files("a = b\n")], &[&files(ENGLISH_WORDS)], false).unwrap_err()[0].says.contains("no tag")
     );
     assert!(
-        Words::read("fr", &Files::new(), &files(ENGLISH_WORDS), false).unwrap_err()[0].says.contains("theme/words/fr")
+        Words::read("fr", &[], &[&files(ENGLISH_WORDS)], false).unwrap_err()[0].says.contains("theme/words/fr")
     );
 }
 
@@ -96,7 +96,17 @@ fn what_is_written_is_read_again() {
         ["Plain", "With {unit} and {heat.rise_limit}", "{odd", "two }", "[first", "one\n\n*two\n.three", "a \"b\" ’c’"]
     {
         let source = format!("m = x\n{}\n", written(".part", text));
-        let words = Words::read(ENGLISH, &Files::new(), &files(&source), false).unwrap();
+        let words = Words::read(ENGLISH, &[], &[&files(&source)], false).unwrap();
         assert_eq!(words.texts()["m.part"], text.replace("heat.rise", "heat-rise"), "{source}");
     }
+}
+
+#[test]
+fn a_later_layer_takes_the_place_of_a_message() {
+    let over = files("card = Deine Karte\n");
+    let words = Words::read("de", &[&files(GERMAN_WORDS), &over], &[&files(ENGLISH_WORDS)], false).unwrap();
+    assert_eq!(words.say("card", &[]), "Deine Karte");
+    // The whole message is another one: its attribute is English now.
+    assert_eq!(words.say("card.hint", &[("what", "x")]), "Look at x.");
+    assert!(!words.places().contains_key("card.hint"));
 }
