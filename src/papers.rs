@@ -8,7 +8,7 @@ use anyhow::{Context, Result, anyhow, bail};
 use drivecourse_course::card::{Sheet, ask_for_the_way, key_model, paper_model};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Leaf, Printout, Trusted};
-use drivecourse_course::words::Words;
+use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_machine::Problem;
 use drivecourse_machine::language::translated;
 use drivecourse_quiz::exam::Spoken;
@@ -41,6 +41,12 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let mut used = Used::new();
     for earlier in &options.after {
         used.add(&read_record(earlier)?);
+    }
+    if options.pdf && assets.words.code() != ENGLISH {
+        bail!(
+            "the templates of the PDF speak English only; leave --pdf out, and print the pages of {} from a browser",
+            assets.words.code()
+        );
     }
     let press = if options.pdf { Some(Press::new(&assets, options.sheet)?) } else { None };
     let secret = secret(&options.secret)?;

@@ -91,7 +91,8 @@ pub(crate) fn read(assets: &Assets, code: &str, marked: bool) -> Result<Arc<Word
     let of = |code: &str| -> Result<[fluent::Files; 2]> {
         let inside = format!("words/{code}/");
         let mut layers = [fluent::Files::new(), fluent::Files::new()];
-        for (path, bytes) in assets.theme.iter().filter(|(path, _)| path.starts_with(&inside) && path.ends_with(".ftl")) {
+        for (path, bytes) in assets.theme.iter().filter(|(path, _)| path.starts_with(&inside) && path.ends_with(".ftl"))
+        {
             let path = format!("theme/{path}");
             let shown = assets.shown(&path);
             layers[usize::from(assets.is_own(&path))].insert(shown.clone(), files::text(&shown, bytes.clone())?);

@@ -35,7 +35,8 @@ pub(crate) use instruments::how_read;
 
 /// What pictures say that are made of the registry's values.
 pub(crate) fn messages() -> Vec<Message> {
-    [heat::SAYS, instruments::SAYS].concat()
+    [align::SAYS, chain::SAYS, follow::SAYS, heat::SAYS, instruments::SAYS, mount::SAYS, start::SAYS, vibrate::SAYS]
+        .concat()
 }
 
 /// The pictures an item or a chapter may name.

@@ -223,7 +223,8 @@ fn add(
         let problem = |line, says: String| WordsError { file: file.clone(), line, says };
         let resource = FluentResource::try_new(text.clone()).unwrap_or_else(|(resource, errors)| {
             let told = |error: fluent_syntax::parser::ParserError| {
-                let says = format!("this is no message of Fluent: {error}; see projectfluent.org for how one is written.");
+                let says =
+                    format!("this is no message of Fluent: {error}; see projectfluent.org for how one is written.");
                 problem(line(error.pos.start), says)
             };
             problems.extend(errors.into_iter().map(told));

@@ -439,7 +439,7 @@ marks = 2
         assert_eq!((blueprint.minutes, blueprint.pass, blueprint.band), (45, 0.7, 0.08));
         assert_eq!(blueprint.questions(), 4);
         assert_eq!(blueprint.units, System::Si);
-        assert_eq!(blueprint.cautions.len(), USUAL_CAUTIONS.len());
+        assert_eq!(blueprint.cautions.len(), usual_cautions().len());
         assert_eq!(blueprint.rows[1].pick, Pick::Item("lock-out".into()));
         assert_eq!(&GOOD[blueprint.rows[0].span.clone()], "\"mount\"");
         assert_eq!(&GOOD[blueprint.family_spans[0].clone()], "\"bench\"");

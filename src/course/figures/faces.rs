@@ -38,7 +38,7 @@ messages! { FACES {
 
 /// What faces say.
 pub(super) fn messages() -> Vec<Message> {
-    [FACES, thermometer::SAYS].concat()
+    [FACES, dial::SAYS, feeler::SAYS, scale::SAYS, sight_glass::SAYS, thermometer::SAYS, vibration::SAYS].concat()
 }
 
 /// `count` things in words: `1 division`, `3 divisions`, `half a division`, `2 and a half divisions`.

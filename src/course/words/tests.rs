@@ -83,11 +83,11 @@ fn faults_are_told_with_their_line() {
     assert_eq!(read("a = one\na = two\n")[0].line, Some(2));
     assert!(read("a = { -lost }\n")[0].says.contains("a cannot be used"));
     assert!(
-        Words::read("no tag", &[&files("a = b\n")], &[&files(ENGLISH_WORDS)], false).unwrap_err()[0].says.contains("no tag")
+        Words::read("no tag", &[&files("a = b\n")], &[&files(ENGLISH_WORDS)], false).unwrap_err()[0]
+            .says
+            .contains("no tag")
     );
-    assert!(
-        Words::read("fr", &[], &[&files(ENGLISH_WORDS)], false).unwrap_err()[0].says.contains("theme/words/fr")
-    );
+    assert!(Words::read("fr", &[], &[&files(ENGLISH_WORDS)], false).unwrap_err()[0].says.contains("theme/words/fr"));
 }
 
 #[test]
