@@ -142,7 +142,7 @@ pub(crate) fn run(options: &cli::Words) -> Result<()> {
     };
     let translated = |id: &str| known.as_ref().is_some_and(|words| words.places().contains_key(id));
     let mut out = String::new();
-    if !options.missing {
+    if !options.missing && options.only.is_none() {
         out.push_str(&interface(&assets)?);
     }
     let (mut all, mut missing) = (0, 0);

@@ -6,6 +6,7 @@ skill-decision = Entscheidung
 skill-diagnosis = Fehlersuche
 skill-heat-balance = Wärmebilanz
 skill-infrared = Infrarotmessung
+skill-oil-level = Ölstand
 skill-reading-charts = Diagramme lesen
 skill-reading-instruments = Messmittel ablesen
 skill-rise-and-limits = Übertemperatur und Grenzen
@@ -13,6 +14,7 @@ skill-run-in-peak = Einlaufspitze
 skill-safe-warm-up = sicheres Warmfahren
 skill-settling = Beharrung
 skill-soft-foot = Kippfuß
+skill-straightedge = Lineal
 skill-warm-up-curve = Erwärmungskurve
 
 ## Antriebe und was an ihnen falsch sein kann

@@ -156,6 +156,9 @@ topic-align = Ausrichten
 
 topic-fasten = Schrauben, Passfedern und Spannbuchsen
 
+quantity-fasten-key-governs =
+    .choice-2 = Lager
+
 topic-start = Anfahren
 
 topic-vibrate = Schwingung
