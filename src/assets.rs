@@ -2,10 +2,14 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use anyhow::{Context, Result, bail};
+use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_machine::Family;
 use include_dir::{Dir, include_dir};
+
+use crate::words;
 
 static BOOK: Dir = include_dir!("$CARGO_MANIFEST_DIR/book");
 static SCENARIOS: Dir = include_dir!("$CARGO_MANIFEST_DIR/scenarios");
@@ -25,11 +29,17 @@ pub(crate) struct Assets {
     pub(crate) theme: Files,
     /// Families and items of the program that the module's own take the place of: what it may still name.
     pub(crate) standard: Files,
+    /// What everything is said in.
+    pub(crate) words: Arc<Words>,
     /// The module's own settings, if it has any.
     pub(crate) manifest: Option<Vec<u8>>,
     /// The module's folder, as it was named, and which files came from it.
     module: PathBuf,
     own: BTreeSet<String>,
+    /// Chapters in other languages, by the tag of the language.
+    translated: BTreeMap<String, Files>,
+    /// Chapters that stand in for others, by the path of the other.
+    instead: BTreeMap<String, String>,
 }
 
 /// The file of a module's own settings.
@@ -41,17 +51,31 @@ impl Assets {
     /// A module's `scenarios/families` and `scenarios/items` take the place of the built-in ones as
     /// a whole, so that a plant's papers never mix in somebody else's machines; `module.toml` takes single ones over.
     /// Single chapters and theme files replace those of the same name, and `SUMMARY.md` says which chapters there are.
+    ///
+    /// Its words are English.
     pub(crate) fn load(module: Option<&Path>) -> Result<Self> {
+        let mut assets = Self::files(module)?;
+        assets.words = words::read(&assets, ENGLISH, false)?;
+        Ok(assets)
+    }
+
+    fn files(module: Option<&Path>) -> Result<Self> {
         let mut assets = Self {
             book: embedded(&BOOK),
             scenarios: embedded(&SCENARIOS),
             theme: embedded(&THEME),
             standard: Files::new(),
+            words: Arc::default(),
             manifest: None,
             module: PathBuf::new(),
             own: BTreeSet::new(),
+            translated: BTreeMap::new(),
+            instead: BTreeMap::new(),
         };
-        let Some(module) = module else { return Ok(assets) };
+        let Some(module) = module else {
+            assets.set_languages_apart();
+            return Ok(assets);
+        };
         if !module.is_dir() {
             bail!("there is no folder {}; name the folder of your module with --module", module.display());
         }
@@ -87,6 +111,7 @@ impl Assets {
             assets.own.extend(own.keys().map(|path| format!("{name}/{path}")));
             files.extend(own);
         }
+        assets.set_languages_apart();
         assets.drop_chapters();
         if assets.leans_on_standard() {
             // What papers rest on stands in their scenario's digest.
@@ -96,6 +121,45 @@ impl Assets {
             assets.scenarios.extend(standard);
         }
         Ok(assets)
+    }
+
+    /// Takes the chapters of other languages (`book/de/chain.md`) out of the book.
+    fn set_languages_apart(&mut self) {
+        let tags: BTreeSet<String> = (self.theme.keys())
+            .filter_map(|path| Some(path.strip_prefix("words/")?.split_once('/')?.0.to_owned()))
+            .collect();
+        for tag in tags {
+            let inside = format!("{tag}/");
+            let (apart, kept) =
+                std::mem::take(&mut self.book).into_iter().partition(|(path, _)| path.starts_with(&inside));
+            self.book = kept;
+            let apart: Files = apart;
+            self.translated
+                .insert(tag, apart.into_iter().map(|(path, bytes)| (path[inside.len()..].to_owned(), bytes)).collect());
+        }
+    }
+
+    /// Says everything in the language of `words` from now on: its chapters take the place of those of the same name; one
+    /// of the program's that has none says so.
+    pub(crate) fn speak(&mut self, words: Arc<Words>) {
+        let tag = words.code().to_owned();
+        let english = tag.split('-').next() == Some(ENGLISH);
+        let chapters = self.translated.get(&tag).cloned().unwrap_or_default();
+        let note = words.say("frame-not-translated", &[]);
+        for (path, bytes) in &mut self.book {
+            let (plain, other) = (format!("book/{path}"), format!("book/{tag}/{path}"));
+            // What a module's author wrote goes before a translation of what it replaces.
+            let own = self.own.contains(&plain) && !self.own.contains(&other);
+            match chapters.get(path) {
+                Some(chapter) if !own => {
+                    bytes.clone_from(chapter);
+                    self.instead.insert(plain, other);
+                }
+                _ if own || english || !path.ends_with(".md") || path == "SUMMARY.md" => {}
+                _ => *bytes = with_note(&String::from_utf8_lossy(bytes), &note).into_bytes(),
+            }
+        }
+        self.words = words;
     }
 
     /// Whether items or families of the program may be asked about beside the module's own.
@@ -131,8 +195,15 @@ impl Assets {
 
     /// A file such as `scenarios/items/chain.toml` as a person finds it: in the module's folder where it came from there.
     pub(crate) fn shown(&self, path: &str) -> String {
+        let path = self.instead.get(path).map_or(path, String::as_str);
         if self.own.contains(path) { self.module.join(path).display().to_string() } else { path.to_owned() }
     }
+}
+
+/// `chapter` with `note` under its heading.
+fn with_note(chapter: &str, note: &str) -> String {
+    let (heading, rest) = chapter.split_once('\n').unwrap_or((chapter, ""));
+    format!("{heading}\n\n> [!NOTE]\n> {note}\n{rest}")
 }
 
 fn embedded(dir: &Dir) -> Files {

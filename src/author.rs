@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
+use crate::cli::Module;
+
 /// Options of `new`.
 #[derive(Debug, Args)]
 pub(crate) struct New {
@@ -49,4 +51,20 @@ pub(crate) struct Manual {
     /// Folder for the pages; an earlier manual there is replaced
     #[arg(long, value_name = "FOLDER", default_value = "manual")]
     pub(crate) out: PathBuf,
+}
+
+/// Options of `words`.
+#[derive(Debug, Args)]
+pub(crate) struct Words {
+    /// Only what the language has no text for
+    #[arg(long)]
+    pub(crate) missing: bool,
+    /// Only texts whose id holds this word, such as heat
+    #[arg(long, value_name = "WORD")]
+    pub(crate) only: Option<String>,
+    /// File to write, rather than the terminal
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) module: Module,
 }

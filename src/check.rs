@@ -16,7 +16,7 @@ use drivecourse_quiz::predict::Cause;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Item, Roster, Secret, Setting, Used, read_items};
 
 use crate::assets::Assets;
-use crate::{bank, cli, course, files};
+use crate::{bank, cli, course, files, words};
 
 /// Machines drawn from each family to see how many it rejects.
 const MACHINES: u64 = 200;
@@ -24,7 +24,7 @@ const MACHINES: u64 = 200;
 const WASTEFUL: f64 = 20.0;
 
 pub(crate) fn run(options: &cli::Check) -> Result<()> {
-    let assets = Assets::load(options.module.module.as_deref())?;
+    let assets = words::begin(&options.module, None)?;
     let (bank, broken) = bank::read(&assets);
     let mut check = Check { assets: &assets, found: Vec::new(), notes: Vec::new() };
     let sound = broken.is_empty();

@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use drivecourse_machine::System;
 
-pub(crate) use crate::author::{Manual, New, Schema, Sort};
+pub(crate) use crate::author::{Manual, New, Schema, Sort, Words};
 use drivecourse_records::{Date, NoDate};
 
 /// Teach people to commission geared, chain-driven machines: drive cases, a course to practise
@@ -53,6 +53,8 @@ pub(crate) enum Command {
     Check(Check),
     /// Print the JSON Schema of a kind of file, for editors that complete and check as you type
     Schema(Schema),
+    /// Print every text that people read, with its id: what a translator works on
+    Words(Words),
     /// Make the manual: a page for each job, to open in a browser
     Manual(Manual),
 }
@@ -63,6 +65,12 @@ pub(crate) struct Module {
     /// Folder of a module of your own (book, scenarios, theme); what it lacks comes from the program
     #[arg(long, value_name = "FOLDER")]
     pub(crate) module: Option<PathBuf>,
+    /// Language of everything people read, such as de [default: the exam's, the module's, or en]
+    #[arg(long, value_name = "TAG")]
+    pub(crate) language: Option<String>,
+    /// With another language: put ⟦ and ⟧ round every text that is not translated
+    #[arg(long)]
+    pub(crate) mark_untranslated: bool,
 }
 
 /// Which units to show.

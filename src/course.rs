@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use anyhow::Result;
 use drivecourse_browser::Bundle;
@@ -12,16 +13,10 @@ use drivecourse_course::pages::Pages;
 use drivecourse_quiz::Bank;
 
 use crate::assets::{Assets, Files};
-use crate::{bank, cli, files};
-
-/// Title of the built-in course.
-const TITLE: &str = "Commissioning chain drives";
-
-/// What it is about.
-const ABOUT: &str = "Practise the checks and the numbers of a newly installed gear reducer with a chain drive.";
+use crate::{bank, cli, files, words};
 
 pub(crate) fn run(options: &cli::Build) -> Result<()> {
-    let assets = Assets::load(options.module.module.as_deref())?;
+    let assets = words::begin(&options.module, None)?;
     let bank = bank::load(&assets)?;
     let units = options.units.map_or(Units::Both, Units::from);
     let built = build(&assets, bank, &options.out, units, options.module.module.as_deref())?;
@@ -57,15 +52,16 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
     };
     let slots = Slots::default();
     let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages }).keeping(&slots);
-    let or_usual = |own: String, usual: &str| if own.is_empty() { usual.to_owned() } else { own };
+    let or_usual = |own: String, usual: &str| if own.is_empty() { assets.words.say(usual, &[]) } else { own };
     let options = Options {
-        title: or_usual(manifest.title, TITLE),
-        description: or_usual(manifest.description, ABOUT),
+        title: or_usual(manifest.title, "course-title"),
+        description: or_usual(manifest.description, "course-about"),
         units,
         search: true,
         slots,
         live: Some(live),
         sources: sources(module),
+        words: Arc::clone(&assets.words),
     };
     let book = book::Assets { chapters: chapters(assets), theme: assets.theme.clone() };
     Ok(book::build(&book, out, vec![Box::new(expander)], &options)?)
@@ -95,7 +91,7 @@ pub(crate) fn pages(assets: &Assets) -> Result<Pages> {
             templates.insert(name.to_owned(), text);
         }
     }
-    Ok(Pages::new(&templates)?)
+    Ok(Pages::new(&templates, &assets.words)?)
 }
 
 /// Folders that the output must never overwrite.

@@ -1,6 +1,7 @@
 //! `demo`: the main job on the built-in course, from chapters to a graded class.
 
 use std::path::Path;
+use std::sync::Arc;
 
 use anyhow::{Context, Result, bail};
 use drivecourse_course::book::Units;
@@ -107,6 +108,8 @@ fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(u
         print: papers::Print::default(),
         press: None,
         screen: true,
+        words: Arc::clone(&assets.words),
+        spoken: None,
     };
     let scenario = papers::scenario_digest(&assets.scenarios);
     let exam = order.make(bank, &pages, &scenario, Secret::new(SECRET), Used::new(), &exam_folder)?.exam;

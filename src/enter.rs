@@ -12,9 +12,8 @@ use drivecourse_quiz::mark::{Answer, read};
 use drivecourse_quiz::response::Template;
 use drivecourse_quiz::{Body, Code, Exam, Paper, Part, Question, Responses, Written, letter};
 
-use crate::assets::Assets;
 use crate::terminal::{Talk, clean};
-use crate::{bank, cli, files, papers};
+use crate::{bank, cli, files, papers, words};
 
 const HELP: &str = "Type each answer as it is written, with its unit.  - leave blank   < back   @3b go to 3 (b)   ? show the \
      question\n!text take it as it stands   q stop.  An empty line keeps what is there. Everything is saved after each answer.";
@@ -23,9 +22,9 @@ const HELP: &str = "Type each answer as it is written, with its unit.  - leave b
 type Typed = BTreeMap<(usize, usize, usize), (String, String)>;
 
 pub(crate) fn run(options: &cli::Enter) -> Result<()> {
-    let assets = Assets::load(options.module.module.as_deref())?;
-    let bank = bank::load(&assets)?;
     let exam = papers::read_record(&options.exam)?;
+    let assets = words::begin(&options.module, exam.language.as_ref().map(|language| language.tag.as_str()))?;
+    let bank = bank::load(&assets)?;
     let settings = exam.settings(&bank);
     let made: Result<Vec<Paper>, _> = exam.papers.iter().map(|record| exam.paper(record, &settings)).collect();
     let folder = if options.exam.is_file() { options.exam.parent().unwrap_or(Path::new("")) } else { &options.exam };

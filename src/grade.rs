@@ -10,21 +10,24 @@ use drivecourse_course::pages::model::Head;
 use drivecourse_quiz::grade::{candidates_csv, parts_csv};
 use drivecourse_quiz::{Bank, Exam, Graded, Notice, Responses, grade};
 
-use crate::assets::Assets;
 use crate::course::pages;
 use crate::terminal::clean;
-use crate::{bank, cli, files, papers};
+use crate::{bank, cli, files, papers, words};
+
+/// Why papers in another language may not come out as they were printed.
+const OTHER_WORDS: &str = "the language or its words are not those the papers were made with";
 
 pub(crate) fn run(options: &cli::Grade) -> Result<()> {
-    let assets = Assets::load(options.module.module.as_deref())?;
-    let bank = bank::load(&assets)?;
     let exam = papers::read_record(&options.exam)?;
+    let assets = words::begin(&options.module, exam.language.as_ref().map(|language| language.tag.as_str()))?;
+    let bank = bank::load(&assets)?;
     let mut inputs = Vec::new();
     for path in &options.responses {
         let bytes = std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))?;
         inputs.push((path.display().to_string(), bytes));
     }
-    let (graded, notices) = judge(&bank, &exam, &papers::scenario_digest(&assets.scenarios), &inputs)?;
+    let (graded, notices) = judge(&bank, &exam, &papers::scenario_digest(&assets.scenarios), &inputs)
+        .map_err(|error| if exam.language == words::spoken(&assets) { error } else { error.context(OTHER_WORDS) })?;
     for notice in &notices {
         eprintln!("{}", clean(&notice.to_string()));
     }

@@ -7,12 +7,10 @@ use anyhow::Result;
 use drivecourse_course::portray::{PICTURES, Portrait};
 use drivecourse_machine::{Case, Known, Plan, QuantityId, Registry, System, amount, topics};
 
-use crate::assets::Assets;
-use crate::bank;
-use crate::{cli, files, spread};
+use crate::{bank, cli, files, spread, words};
 
 pub(crate) fn run(options: &cli::Look) -> Result<()> {
-    let assets = Assets::load(options.module.module.as_deref())?;
+    let assets = words::begin(&options.module, None)?;
     let bank = bank::load(&assets)?;
     let mut out = std::io::stdout().lock();
     let Some(family) = &options.family else {
@@ -108,7 +106,7 @@ fn text(plan: &Plan, case: &Case, system: System) -> String {
         if known.is_empty() {
             continue;
         }
-        let _ = writeln!(out, "\n{}\n{:<52} {:>20}  {:>20}", topic.title, "", "seen", "true");
+        let _ = writeln!(out, "\n{}\n{:<52} {:>20}  {:>20}", topic.heading(), "", "seen", "true");
         for id in known {
             let quantity = id.get();
             let show = |value: f64| if value.is_nan() { String::new() } else { amount::write(quantity, value, system) };

@@ -28,6 +28,8 @@ mod serve;
 mod solve;
 mod spread;
 mod terminal;
+mod words;
+mod words_scenarios;
 
 use std::process::ExitCode;
 
@@ -58,6 +60,7 @@ fn main() -> ExitCode {
         cli::Command::New(options) => new::run(&options),
         cli::Command::Check(options) => check::run(&options),
         cli::Command::Schema(options) => schema::run(&options),
+        cli::Command::Words(options) => words::run(&options),
         cli::Command::Manual(options) => manual::run(&options),
     };
     match outcome {

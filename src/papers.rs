@@ -2,12 +2,16 @@
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use anyhow::{Context, Result, anyhow, bail};
 use drivecourse_course::card::{Sheet, ask_for_the_way, key_model, paper_model};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Leaf, Printout, Trusted};
+use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_machine::Problem;
+use drivecourse_machine::language::translated;
+use drivecourse_quiz::exam::Spoken;
 use drivecourse_quiz::response::Template;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Paper, Person, Roster, Secret, Used};
 use sha2::{Digest, Sha256};
@@ -16,10 +20,12 @@ use crate::assets::{Assets, Files};
 use crate::course::pages;
 use crate::pdf::Press;
 use crate::terminal::clean;
-use crate::{bank, cli, files};
+use crate::{bank, cli, files, words};
 
 pub(crate) fn run(options: &cli::Papers) -> Result<()> {
-    let assets = Assets::load(options.module.module.as_deref())?;
+    let assets = words::begin_with(&options.module, |assets| {
+        Ok(words::of_exam(&named_file(assets, "exams", &options.exam, ".toml")?.1))
+    })?;
     let bank = bank::load(&assets)?;
     let written = blueprint(&assets, &options.exam)?;
     let roster = roster(&assets, &options.roster)?;
@@ -36,6 +42,12 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     for earlier in &options.after {
         used.add(&read_record(earlier)?);
     }
+    if options.pdf && assets.words.code() != ENGLISH {
+        bail!(
+            "the templates of the PDF speak English only; leave --pdf out, and print the pages of {} from a browser",
+            assets.words.code()
+        );
+    }
     let press = if options.pdf { Some(Press::new(&assets, options.sheet)?) } else { None };
     let secret = secret(&options.secret)?;
     let made = Order {
@@ -48,6 +60,8 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
         print: Print { large: options.large_print, one_file: options.one_file },
         press,
         screen: options.screen,
+        words: Arc::clone(&assets.words),
+        spoken: words::spoken(&assets),
     }
     .make(&bank, &pages(&assets)?, &scenario_digest(&assets.scenarios), secret, used, folder)?;
     for remark in &made.remarks {
@@ -112,6 +126,10 @@ pub(crate) struct Order {
     pub(crate) press: Option<Press>,
     /// Whether pages to answer on a screen are wanted too.
     pub(crate) screen: bool,
+    /// What papers say.
+    pub(crate) words: Arc<Words>,
+    /// What the record says of their language.
+    pub(crate) spoken: Option<Spoken>,
 }
 
 /// How papers are printed.
@@ -158,7 +176,7 @@ impl Order {
         folder: &Path,
     ) -> Result<Made> {
         let blueprint = &self.written.blueprint;
-        let mut exam = Exam::new(&self.exam, scenario, &secret, blueprint.clone());
+        let mut exam = Exam::new(&self.exam, scenario, &secret, blueprint.clone()).spoken(self.spoken.clone());
         let told = |problems: Vec<Problem>| anyhow!("no papers can be drawn:\n{}", self.written.report(&problems));
         let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
         let mut remarks = draw.remarks();
@@ -201,7 +219,7 @@ impl Order {
         };
         let sheets: Vec<_> =
             paper.questions.iter().map(|placed| Sheet { item: placed.item, question: &placed.question }).collect();
-        let time = Some(format!("{} minutes", self.written.blueprint.minutes));
+        let time = Some(self.words.say("paper-minutes", &[("minutes", &self.written.blueprint.minutes.to_string())]));
         let policy = self.written.blueprint.policy();
         let mut sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
             .with_context(|| format!("the paper of {} cannot be drawn", paper.candidate.name))?;
@@ -241,10 +259,11 @@ impl Order {
         )?;
         files::write(&folder.join(KEYS).join(format!("{name}-key.html")), pages.render("key.html", &key)?.as_bytes())?;
         if self.press.is_some() {
-            let title = format!("{}: paper {}, {}", head.exam, head.code, head.candidate);
+            let words = [("exam", &*head.exam), ("code", &head.code), ("candidate", &head.candidate)];
+            let title = self.words.say("paper-title", &words);
             let paper = Printout { title, large: sheet.large, sheets: vec![Leaf::Paper(sheet)] };
             self.typeset(&paper, &folder.join(PAPERS).join(format!("{name}.pdf")), &mut stack.unshown)?;
-            let title = format!("Key to paper {}: {}", head.code, head.exam);
+            let title = self.words.say("key-title", &words);
             let key = Printout { title, large: false, sheets: vec![Leaf::Key(key)] };
             self.typeset(&key, &folder.join(KEYS).join(format!("{name}-key.pdf")), &mut stack.unshown)?;
         }
@@ -264,12 +283,12 @@ impl Order {
         let title = &self.written.blueprint.title;
         let mut unshown = stack.unshown;
         for (what, inside, name, large, pile) in [
-            ("papers", PAPERS, "papers", false, stack.papers),
-            ("papers in large print", PAPERS, "papers-large-print", true, stack.large),
-            ("keys", KEYS, "keys", false, stack.keys),
+            ("bundle-papers", PAPERS, "papers", false, stack.papers),
+            ("bundle-large", PAPERS, "papers-large-print", true, stack.large),
+            ("bundle-keys", KEYS, "keys", false, stack.keys),
         ] {
             let Pile { sheets, leaves } = pile;
-            let (title, path) = (format!("{title}: {what}"), folder.join(inside));
+            let (title, path) = (self.words.say(what, &[("exam", title)]), folder.join(inside));
             if !leaves.is_empty() {
                 let printout = Printout { title: title.clone(), large, sheets: leaves };
                 self.typeset(&printout, &path.join(format!("{name}.pdf")), &mut unshown)?;
@@ -307,7 +326,8 @@ pub(crate) fn scenario_digest(scenarios: &Files) -> String {
 pub(crate) fn blueprint(assets: &Assets, name: &str) -> Result<Written> {
     let (shown, text) = named_file(assets, "exams", name, ".toml")?;
     let short = Path::new(name).file_stem().map_or_else(|| name.to_owned(), |stem| stem.to_string_lossy().into_owned());
-    let blueprint = Blueprint::read(&text).map_err(|problems| report(&shown, &text, &problems))?;
+    let mut blueprint = Blueprint::read(&text).map_err(|problems| report(&shown, &text, &problems))?;
+    blueprint.title = translated(&format!("exam-{short}"), &blueprint.title, false).into_owned();
     Ok(Written { name: short, blueprint, file: shown, text })
 }
 

@@ -7,17 +7,15 @@ use drivecourse_machine::{System, Working, amount};
 use drivecourse_quiz::explain::part_letter;
 use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
-use crate::assets::Assets;
-use crate::bank;
-use crate::cli;
 use crate::solve::working_text;
 use crate::terminal::Talk;
+use crate::{bank, cli, words};
 
 const CAUTION: &str = "These are numbers to practise with. On a real drive: isolate and lock out, verify zero energy,\n\
     guards and protective equipment, and your site's rules and authorised people come first.";
 
 pub(crate) fn run(options: &cli::Practise) -> Result<()> {
-    let assets = Assets::load(options.module.module.as_deref())?;
+    let assets = words::begin(&options.module, None)?;
     let bank = bank::load(&assets)?;
     let settings = choose(&bank, options)?;
     let mut session = Session { talk: Talk::new(), tally: Vec::new() };

@@ -10,12 +10,11 @@ use drivecourse_records::report::ItemFilter;
 use drivecourse_records::{Date, Filter, Store};
 use serde::Serialize;
 
-use crate::assets::Assets;
 use crate::cli::{self, Only, ReportOf, Reporting};
 use crate::course::pages;
-use crate::files;
 use crate::record::{place, today};
 use crate::terminal::clean;
+use crate::{files, words};
 use crate::{report_pages as make, report_tables as tables};
 
 pub(crate) fn run(options: &cli::Report) -> Result<()> {
@@ -63,7 +62,7 @@ fn filter(only: &Only) -> Filter {
 fn tell(common: &Reporting, name: &str, page: Report, csv: &str, data: &impl Serialize) -> Result<()> {
     let json = serde_json::to_string_pretty(data)? + "\n";
     if let Some(out) = &common.out {
-        let pages = pages(&Assets::load(common.module.module.as_deref())?)?;
+        let pages = pages(&words::begin(&common.module, None)?)?;
         let written = write(&pages, out, name, &page, csv, &json)?;
         eprintln!("drivecourse: written to {}", written.display());
     }

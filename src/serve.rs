@@ -8,8 +8,8 @@ use anyhow::{Result, anyhow};
 use drivecourse_course::book::Units;
 use tiny_http::{Header, Method, Request, Response, Server};
 
-use crate::assets::{Assets, Files, read_folder};
-use crate::{bank, cli, course, files};
+use crate::assets::{Files, read_folder};
+use crate::{bank, cli, course, files, words};
 
 /// How often the module's files are looked at.
 const EVERY: Duration = Duration::from_millis(400);
@@ -83,7 +83,7 @@ fn build_into(shown: &RwLock<Shown>, options: &cli::Serve) {
 
 fn build(options: &cli::Serve) -> Result<(Files, Vec<String>)> {
     let module = options.module.module.as_deref();
-    let assets = Assets::load(module)?;
+    let assets = words::begin(&options.module, None)?;
     let bank = bank::load(&assets)?;
     let units = options.units.map_or(Units::Both, Units::from);
     let place = tempfile::tempdir()?;

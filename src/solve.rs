@@ -146,7 +146,7 @@ fn given(text: &str, near: &[Option<u32>]) -> Result<(QuantityId, f64, bool)> {
     let id = given_quantity(name.trim(), near)?;
     let quantity = id.get();
     if quantity.kind == Kind::Choice {
-        let place = amount::read_choice(value, quantity.choices).map_err(|error| unread(id, &error))?;
+        let place = amount::read_choice(value, quantity.labels).map_err(|error| unread(id, &error))?;
         return Ok((id, place as f64, false));
     }
     let read = amount::read(value, &Wanted::new(quantity.kind)).map_err(|error| unread(id, &error))?;
@@ -305,8 +305,8 @@ fn list(word: &str) -> Result<()> {
             quantity.name,
             if units.is_empty() { String::new() } else { format!(", {units}") }
         )?;
-        if !quantity.choices.is_empty() {
-            writeln!(out, "{:<28}   one of: {}", "", quantity.choices.join(", "))?;
+        if !quantity.labels.is_empty() {
+            writeln!(out, "{:<28}   one of: {}", "", quantity.labels.join(", "))?;
         }
         for method in registry.giving(id) {
             let relation = method.get().relation;

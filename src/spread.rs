@@ -63,7 +63,7 @@ impl Spread {
         let values = cases.iter().map(|case| case.values[id.index()]).filter(|value| value.is_finite());
         if quantity.kind == Kind::Choice {
             let mut counts: Vec<(String, u32)> =
-                quantity.choices.iter().map(|choice| ((*choice).to_owned(), 0)).collect();
+                quantity.labels.iter().map(|choice| ((*choice).to_owned(), 0)).collect();
             for value in values {
                 if let Some(count) = counts.get_mut(value as usize) {
                     count.1 += 1;
@@ -161,7 +161,7 @@ fn text(plan: &Plan, cases: &[Case], spreads: &[Spread]) -> String {
         if of_topic.peek().is_none() {
             continue;
         }
-        let _ = writeln!(out, "\n{}", topic.title);
+        let _ = writeln!(out, "\n{}", topic.heading());
         for spread in of_topic {
             let chart = match &spread.shape {
                 Shape::Numbers { counts, .. } => bars(counts),
@@ -194,7 +194,7 @@ fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
         if of_topic.is_empty() {
             continue;
         }
-        let _ = writeln!(out, "<h2>{}</h2>\n<table>", escape(topic.title));
+        let _ = writeln!(out, "<h2>{}</h2>\n<table>", escape(topic.heading()));
         for spread in of_topic {
             let quantity = spread.id.get();
             let words = spread.words(machines);

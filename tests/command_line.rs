@@ -32,6 +32,8 @@ mod records;
 mod serve;
 #[path = "command_line/solve.rs"]
 mod solve;
+#[path = "command_line/words.rs"]
+mod words;
 
 use std::collections::BTreeMap;
 use std::io::Write as _;

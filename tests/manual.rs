@@ -101,7 +101,9 @@ fn every_command_prints_what_the_manual_says() {
                 }
                 "remove" => inside.lines().for_each(|file| std::fs::remove_file(here.join(file)).unwrap()),
                 _ if file("file=").is_some() => {
-                    std::fs::write(file("file=").unwrap(), inside.replace("~~~", "```")).unwrap();
+                    let path = file("file=").unwrap();
+                    std::fs::create_dir_all(path.parent().unwrap()).unwrap();
+                    std::fs::write(path, inside.replace("~~~", "```")).unwrap();
                 }
                 _ if file("replace=").is_some() => {
                     let (from, to) = inside.split_once("---\n").unwrap();

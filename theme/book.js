@@ -1,6 +1,11 @@
 // Runs before the page is drawn: applies the colours, units and keys the reader chose last time.
 // Storage may be forbidden (private windows, files on a phone); then nothing is remembered and nothing breaks.
 "use strict";
+/** The text `id` of what scripts say, in the language of the course, with its places filled in. */
+const say = (() => {
+  const words = "words-to-be-set";
+  return (id, places = {}) => (words[id] ?? id).replace(/\{([a-z]+)\}/g, (all, name) => String(places[name] ?? all));
+})();
 (() => {
   const root = document.documentElement;
   const read = (name) => { try { return localStorage.getItem(name); } catch { return null; } };

@@ -1,8 +1,12 @@
 //! What a course hands to the browser.
 
+use std::collections::BTreeMap;
+
+use drivecourse_machine::language::{self, Message};
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::words::{self, Words};
 use drivecourse_machine::{Family, Plan, topics};
+use drivecourse_quiz::explain::{skill_id, skill_name};
 use drivecourse_quiz::{Bank, Item};
 
 /// The words, families and items of a course, packed as text: the words for the pictures, all of it for the practice.
@@ -17,7 +21,7 @@ impl Bundle {
     #[must_use]
     pub fn pack(bank: &Bank) -> Self {
         let mut out = Self { words: String::new(), bank: String::new() };
-        Words::of_registry().pack(&mut out.words);
+        Words::of_registry(messages(), skills(bank)).pack(&mut out.words);
         let families: Vec<Family> = bank.plans.iter().map(|plan| plan.family.clone()).collect();
         families.pack(&mut out.bank);
         bank.items.pack(&mut out.bank);
@@ -35,6 +39,20 @@ impl Bundle {
     pub fn bank(&self) -> &str {
         &self.bank
     }
+}
+
+/// Everything that is said in the browser beside the registry's words.
+fn messages() -> Vec<Message> {
+    [crate::messages(), language::messages(), drivecourse_quiz::messages(), drivecourse_course::messages()].concat()
+}
+
+/// What skills are called, where that is not what their ids say.
+fn skills(bank: &Bank) -> BTreeMap<String, String> {
+    let named = |item: &Item| {
+        (item.skill != skill_name(&item.skill).replace(' ', "-"))
+            .then(|| (skill_id(&item.skill), skill_name(&item.skill)))
+    };
+    bank.items.iter().filter_map(named).collect()
 }
 
 /// What a page hears when its parts do not belong together.

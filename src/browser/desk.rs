@@ -3,6 +3,7 @@
 use drivecourse_course::portray::Portrait;
 use drivecourse_course::view::{self, capital};
 use drivecourse_machine::System;
+use drivecourse_machine::messages;
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_quiz::explain::cause_name;
 use drivecourse_quiz::marking::Marking;
@@ -12,6 +13,16 @@ use drivecourse_quiz::{Bank, Item, Question, Setting, mark, setting, twins};
 use crate::bundle::open_bank;
 use crate::request::{Card, Face, Marked, Reply, Request, Sheet, Spot};
 use crate::{json, progress};
+
+messages! { pub(crate) SAYS {
+    NOT_UNDERSTOOD = "desk-not-understood", "This request is not understood.";
+    NO_PART = "desk-no-part", "There is no such part.";
+    NO_QUESTION = "desk-no-question", "There is no such question in this course.";
+    NO_MACHINE_FITS = "desk-no-machine-fits", "No machine of this course fits this question.";
+    NO_MACHINE = "desk-no-machine", "There is no such machine in this course.";
+    NO_FIT = "desk-no-fit", "This question does not fit this machine.";
+    OTHER_UNITS = "desk-other-units", "This question is not asked in these units.";
+} }
 
 /// Questions kept at hand: the cards of a page that are worked at.
 const KEPT: usize = 16;
@@ -39,7 +50,7 @@ impl Desk {
     pub fn answer(&mut self, request: &str) -> String {
         let reply = match Vec::unpack(&mut Reader::new(request)).and_then(Request::read) {
             Some(request) => self.reply(request).unwrap_or_else(Reply::Error),
-            None => Reply::Error("This request is not understood.".into()),
+            None => Reply::Error(NOT_UNDERSTOOD.text().into()),
         };
         json::write(&reply)
     }
@@ -52,7 +63,7 @@ impl Desk {
             }
             Request::Read { spot, system, part, text } => {
                 let question = self.face(&spot, system)?;
-                let part = question.parts.get(part).ok_or("There is no such part.")?;
+                let part = question.parts.get(part).ok_or(NO_PART.text())?;
                 match mark::read(part, question, &text, &Marking::default()) {
                     Ok(None) => Reply::Read(String::new()),
                     Ok(Some(answer)) => Reply::Read(mark::read_as(part, &answer)),
@@ -79,7 +90,7 @@ impl Desk {
     }
 
     fn item(&self, spot: &Spot) -> Result<usize, String> {
-        self.bank.item_place(&spot.item).ok_or_else(|| "There is no such question in this course.".into())
+        self.bank.item_place(&spot.item).ok_or_else(|| NO_QUESTION.text().into())
     }
 
     /// Fills in a family that fits: the one named, if it does.
@@ -97,7 +108,7 @@ impl Desk {
                 return Ok(());
             }
         }
-        Err("No machine of this course fits this question.".into())
+        Err(NO_MACHINE_FITS.text().into())
     }
 
     fn setting(&mut self, item: usize, plan: usize, system: System) -> Option<&Setting<'static>> {
@@ -116,13 +127,13 @@ impl Desk {
             return Ok(&self.kept[place].1);
         }
         let item = self.item(spot)?;
-        let plan = self.bank.plan_place(&spot.family).ok_or("There is no such machine in this course.")?;
+        let plan = self.bank.plan_place(&spot.family).ok_or(NO_MACHINE.text())?;
         for system in spot.units.systems() {
-            self.setting(item, plan, *system).ok_or("This question does not fit this machine.")?;
+            self.setting(item, plan, *system).ok_or(NO_FIT.text())?;
         }
         let ready = |system: &System| self.ready.iter().find(|(key, _)| *key == (item, plan, *system))?.1.as_ref();
         let settings: Vec<&Setting<'_>> = spot.units.systems().iter().filter_map(ready).collect();
-        let questions = twins(&settings, spot.seed).map_err(|_| "No machine fits this question.".to_owned())?;
+        let questions = twins(&settings, spot.seed).map_err(|_| NO_MACHINE_FITS.text().to_owned())?;
         if self.kept.len() == KEPT {
             self.kept.remove(0);
         }
@@ -134,13 +145,13 @@ impl Desk {
     fn face(&mut self, spot: &Spot, system: System) -> Result<&Question, String> {
         let questions = view::faces(self.questions(spot)?);
         let found = questions.iter().find(|question| question.system == system);
-        found.ok_or_else(|| "This question is not asked in these units.".into())
+        found.ok_or_else(|| OTHER_UNITS.text().into())
     }
 
     fn card(&mut self, spot: Spot, id: &str) -> Result<Card, String> {
         let bank = self.bank;
         let item = &bank.items[self.item(&spot)?];
-        let plan = &bank.plans[bank.plan_place(&spot.family).ok_or("There is no such machine in this course.")?];
+        let plan = &bank.plans[bank.plan_place(&spot.family).ok_or(NO_MACHINE.text())?];
         let shown = view::faces(self.questions(&spot)?);
         let faces = shown.iter().map(|question| face(item, question, id, shown.len() > 1)).collect();
         let (easier, harder) = beside(bank, item);

@@ -7,6 +7,8 @@
 //! Compiled to WebAssembly, three functions are exported: `alloc`, `free` and `run`. The page keeps every decision out
 //! of its scripts: what a unit is, how an answer is read and what it earns is all decided here.
 
+use drivecourse_machine::language::Message;
+
 mod bundle;
 mod desk;
 #[cfg(target_arch = "wasm32")]
@@ -22,3 +24,8 @@ pub use easel::Easel;
 
 /// Digest of the source files this was built from: a module with another one is stale.
 pub const SOURCES: &str = env!("DRIVECOURSE_SOURCES");
+
+/// What the desk and the progress page say of themselves.
+pub fn messages() -> Vec<Message> {
+    [desk::SAYS, progress::SAYS].concat()
+}

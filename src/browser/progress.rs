@@ -2,8 +2,9 @@
 
 use core::fmt::Write as _;
 
-use drivecourse_machine::topics;
+use drivecourse_machine::{messages, topics};
 use drivecourse_quiz::Bank;
+use drivecourse_quiz::explain::skill_name;
 use drivecourse_quiz::progress::{Answered, SITS, Standing, Turn};
 use serde::Serialize;
 
@@ -67,7 +68,7 @@ pub(crate) fn rows(bank: &Bank, noted: &[Noted], now: f64) -> Vec<SkillRow> {
         let sure = if answers.is_empty() { 0 } else { (standing.sure * 100.0) as u32 };
         let row = SkillRow {
             skill: skill.to_owned(),
-            name: capital(&skill.replace('-', " ")),
+            name: capital(&skill_name(skill)),
             topic: topics::titles().find(|(id, _)| *id == item.topic).map_or("", |(_, title)| title),
             item: item.id.clone(),
             answers: answers.len() as u32,
@@ -88,31 +89,48 @@ pub(crate) fn rows(bank: &Bank, noted: &[Noted], now: f64) -> Vec<SkillRow> {
     out.into_iter().map(|(_, row)| row).collect()
 }
 
+messages! { pub(crate) SAYS {
+    NOT_TRIED = "progress-not-tried", "not tried yet";
+    SITS_WELL = "progress-sits", "sits";
+    NEARLY = "progress-nearly", "nearly there";
+    NEEDS_PRACTICE = "progress-needs-practice", "needs practice";
+    DUE = "progress-due", "due again";
+    UNSURE = "progress-unsure", "not sure yet";
+    NEW = "progress-new", "new";
+    RESTS = "progress-rests", "rests";
+    NOW = "progress-now", "now";
+    WITHIN_A_DAY = "progress-within-a-day", "within a day";
+    TOMORROW = "progress-tomorrow", "tomorrow";
+    IN_DAYS = "progress-in-days", "in {days} days";
+} }
+
 fn says(standing: &Standing) -> &'static str {
     match standing.due {
-        None => "not tried yet",
-        Some(_) if standing.sure >= SITS => "sits",
-        Some(_) if standing.sure >= 0.4 => "nearly there",
-        Some(_) => "needs practice",
+        None => NOT_TRIED,
+        Some(_) if standing.sure >= SITS => SITS_WELL,
+        Some(_) if standing.sure >= 0.4 => NEARLY,
+        Some(_) => NEEDS_PRACTICE,
     }
+    .text()
 }
 
 fn turn_says(turn: Turn) -> &'static str {
     match turn {
-        Turn::Due => "due again",
-        Turn::Unsure => "not sure yet",
-        Turn::New => "new",
-        Turn::Later => "rests",
+        Turn::Due => DUE,
+        Turn::Unsure => UNSURE,
+        Turn::New => NEW,
+        Turn::Later => RESTS,
     }
+    .text()
 }
 
 fn waits(days: f64) -> String {
     let hours = (days * 24.0) as i32;
     match hours {
-        ..=0 => "now".into(),
-        1..=23 => "within a day".into(),
-        24..=47 => "tomorrow".into(),
-        _ => ["in ", &(hours / 24).to_string(), " days"].concat(),
+        ..=0 => NOW.text().into(),
+        1..=23 => WITHIN_A_DAY.text().into(),
+        24..=47 => TOMORROW.text().into(),
+        _ => IN_DAYS.say(&[("days", &(hours / 24).to_string())]),
     }
 }
 

@@ -6,6 +6,7 @@
 mod contents;
 mod error;
 mod finish;
+mod frame;
 mod guard;
 mod live;
 mod slots;
@@ -17,6 +18,7 @@ mod tests;
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Component, Path, PathBuf};
+use std::sync::Arc;
 
 use mdbook_core::book::Book;
 use mdbook_core::config::{Config, HtmlConfig, Search};
@@ -29,8 +31,13 @@ pub use guard::{MARKER, check_output};
 pub use live::Live;
 pub use slots::Slots;
 
+use crate::words::Words;
+
 /// The theme's script that keeps a course on the reader's device.
 const WORKER: &str = "live/worker.js";
+
+/// Files of the theme that hold words of the frame by their ids.
+const SAYING: [&str; 3] = ["index.hbs", "toc.html.hbs", "book.js"];
 
 /// The files a book is made of, each under its name with `/` between folders.
 #[derive(Debug, Clone, Default)]
@@ -58,6 +65,8 @@ pub struct Options {
     pub slots: Slots,
     /// What makes the practice cards live; without it they stay as they are written.
     pub live: Option<Live>,
+    /// What the pages' frame and scripts say, and in which language.
+    pub words: Arc<Words>,
     /// Folders the chapters and the theme were read from, which the output must stay clear of.
     pub sources: Vec<PathBuf>,
 }
@@ -71,6 +80,7 @@ impl Default for Options {
             search: true,
             slots: Slots::default(),
             live: None,
+            words: Arc::default(),
             sources: Vec::new(),
         }
     }
@@ -127,7 +137,7 @@ pub fn build(
         .tempdir()
         .map_err(|e| BuildError::file("make a folder for temporary files", &std::env::temp_dir(), e))?;
     let source = workshop.path();
-    write_sources(assets, source)?;
+    write_sources(assets, source, &options.words)?;
 
     // `check_output` refuses a path without a parent, so the file system root cannot get here.
     let beside = out.parent().unwrap_or(Path::new("."));
@@ -158,14 +168,14 @@ pub fn build(
 }
 
 /// Writes chapters and theme where the book program expects them.
-fn write_sources(assets: &Assets, root: &Path) -> Result<(), BuildError> {
+fn write_sources(assets: &Assets, root: &Path, words: &Words) -> Result<(), BuildError> {
     if !assets.chapters.contains_key("SUMMARY.md") {
         return Err(BuildError::NoSummary);
     }
     let theme = assets
         .theme
         .iter()
-        .filter(|(name, _)| ["pages/", "print/", "live/"].iter().all(|inside| !name.starts_with(inside)));
+        .filter(|(name, _)| ["pages/", "print/", "live/", "words/"].iter().all(|inside| !name.starts_with(inside)));
     let stock = finish::STOCK_FILES.iter().filter(|name| !assets.theme.contains_key(**name));
     // The theme folder is the root itself: a script is then called `scripts/look.js` both here and in the output.
     let files = assets
@@ -177,7 +187,11 @@ fn write_sources(assets: &Assets, root: &Path) -> Result<(), BuildError> {
         if name.is_empty() || !Path::new(name).components().all(|c| matches!(c, Component::Normal(_))) {
             return Err(BuildError::BadName(name.clone()));
         }
-        write(&root.join(place), bytes)?;
+        if SAYING.contains(&name.as_str()) {
+            write(&root.join(place), frame::say(&String::from_utf8_lossy(bytes), words).as_bytes())?;
+        } else {
+            write(&root.join(place), bytes)?;
+        }
     }
     for name in stock {
         write(&root.join(name), b"")?;
@@ -221,7 +235,7 @@ fn configure(assets: &Assets, options: &Options, destination: &Path) -> AnyResul
     let mut config = Config::default();
     config.book.title = Some(options.title.clone());
     config.book.description = Some(options.description.clone());
-    config.book.language = Some("en".into());
+    config.book.language = Some(options.words.code().into());
     config.build.build_dir = destination.to_path_buf();
     config.build.create_missing = false;
     config.build.use_default_preprocessors = false;
@@ -244,6 +258,7 @@ fn run(
     }
     book.with_renderer(finish::Site {
         units: options.units,
+        words: Arc::clone(&options.words),
         slots: options.slots.clone(),
         live: options.live.as_ref().map(Live::addresses).unwrap_or_default(),
     });

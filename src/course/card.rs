@@ -9,6 +9,7 @@ mod results;
 use serde::Serialize;
 
 use drivecourse_machine::Working;
+use drivecourse_machine::language::Message;
 use drivecourse_quiz::{Item, Part, Question};
 
 use crate::figures::Figure;
@@ -103,6 +104,12 @@ impl<'a> Cards<'a> {
         }
         self.fill("card-figure.html", &Drawn { svg: Trusted::made_by_us(figure.svg.clone()), caption })
     }
+}
+
+/// What papers, keys and results say besides their templates.
+#[must_use]
+pub fn messages() -> Vec<Message> {
+    [paper::SAYS, results::SAYS, crate::reference::SAYS].concat()
 }
 
 #[derive(Debug, Serialize)]

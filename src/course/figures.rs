@@ -68,6 +68,8 @@ pub use zone_bar::ZoneBar;
 
 use core::fmt;
 
+use drivecourse_machine::language::Message;
+
 /// A finished drawing and the words that go with it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Figure {
@@ -88,6 +90,29 @@ impl Figure {
         let (head, rest) = self.svg.split_once('>').unwrap_or((&self.svg, ""));
         format!("{head}><style>{STYLE}{}</style>{rest}", kit::STANDALONE_STYLE)
     }
+}
+
+/// What figures say.
+pub(crate) fn messages() -> Vec<Message> {
+    [
+        baseline_chart::SAYS,
+        bolt_pattern::SAYS,
+        calendar::SAYS,
+        dials::SAYS,
+        drive_side::SAYS,
+        foot_corners::SAYS,
+        foot_plan::SAYS,
+        key_section::SAYS,
+        power_chain::SAYS,
+        shaft_load::SAYS,
+        shim_pack::SAYS,
+        spectrum::SAYS,
+        straightedge::SAYS,
+        warm_up::SAYS,
+        zone_bar::SAYS,
+        &faces::messages(),
+    ]
+    .concat()
 }
 
 /// Why a figure cannot be drawn.
@@ -154,6 +179,9 @@ fn magnification(length: f64, least: f64) -> f64 {
 }
 
 /// Collects the rows of a table from labels that are shown.
-fn rows(pairs: &[(&str, &Option<String>)]) -> Vec<(String, String)> {
-    pairs.iter().filter_map(|(name, label)| label.as_ref().map(|label| ((*name).to_owned(), label.clone()))).collect()
+fn rows(pairs: &[(Message, &Option<String>)]) -> Vec<(String, String)> {
+    pairs
+        .iter()
+        .filter_map(|(name, label)| label.as_ref().map(|label| (name.text().to_owned(), label.clone())))
+        .collect()
 }

@@ -7,6 +7,7 @@
 //! * [`links`]: what chapters refer to, and whether it is there
 //! * [`portray`]: the picture of a case, by name
 //! * [`mod@reference`]: formulas, mistakes, sources and quantities, from the registry
+//! * [`words`]: the files of words that a translator works on, in Fluent's format
 //! * [`pages`]: the single-file pages: papers, keys, results
 //! * `typeset`: the same papers and keys as PDF, with the feature `pdf`
 //! * [`figures`]: line drawings of the drive, its feet, shaft, shims and warm-up, drawn from numbers
@@ -31,3 +32,12 @@ pub mod trusted;
 #[cfg(feature = "pdf")]
 pub mod typeset;
 pub mod view;
+#[cfg(feature = "book")]
+pub mod words;
+
+use drivecourse_machine::language::Message;
+
+/// What this crate says on cards and in pictures, in the browser too.
+pub fn messages() -> Vec<Message> {
+    [view::SAYS.to_vec(), portray::messages(), figures::messages()].concat()
+}

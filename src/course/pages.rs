@@ -10,9 +10,12 @@ mod tests;
 use std::collections::BTreeMap;
 use std::fmt;
 use std::io::{self, Write};
+use std::sync::Arc;
 
 use serde::Serialize;
 use tera::{Context, Kwargs, State, Tera};
+
+use crate::words::Words;
 
 /// Templates ready to be filled.
 #[derive(Debug)]
@@ -21,15 +24,20 @@ pub struct Pages {
 }
 
 impl Pages {
-    /// Reads the templates, each under the name another template includes it by.
+    /// Reads the templates, each under the name another template includes it by; they ask `words` for every text:
+    /// `{{ word(id="paper-question", number=q.number) }}`.
     ///
     /// # Errors
     /// When a template has a fault or includes one that is not there; the message shows the place.
-    pub fn new(templates: &BTreeMap<String, String>) -> Result<Self, PageError> {
+    pub fn new(templates: &BTreeMap<String, String>, words: &Arc<Words>) -> Result<Self, PageError> {
         let mut tera = Tera::new();
+        let (said, spoken) = (Arc::clone(words), Arc::clone(words));
+        tera.register_function("word", move |kwargs: Kwargs, _: &State| word(&said, &kwargs));
+        tera.register_function("language", move |_: Kwargs, _: &State| spoken.code().to_owned());
         tera.autoescape_on(["html"]);
         tera.set_escape_fn(escape);
         tera.register_filter("css_text", css_text);
+        tera.register_filter("js_text", js_text);
         tera.add_raw_templates(templates.iter().map(|(name, text)| (name.clone(), text.as_str())))
             .map_err(|e| PageError::new("the page templates cannot be read", &e))?;
         Ok(Self { tera })
@@ -44,6 +52,15 @@ impl Pages {
         let context = Context::from_serialize(data).map_err(|e| PageError::new(&about, &e))?;
         self.tera.render(name, &context).map_err(|e| PageError::new(&about, &e))
     }
+}
+
+/// The text `id` with whatever else is named filled in.
+fn word(words: &Words, kwargs: &Kwargs) -> tera::TeraResult<String> {
+    let id = kwargs.must_get::<&str>("id")?;
+    let named = kwargs.iter().map(|(name, value)| (name.to_string(), value.to_string()));
+    let named: Vec<(String, String)> = named.filter(|(name, _)| name != "id").collect();
+    let named: Vec<(&str, &str)> = named.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
+    Ok(words.say(id, &named))
 }
 
 /// Why a page could not be written.
@@ -93,6 +110,11 @@ fn escape(text: &str, out: &mut dyn Write) -> io::Result<()> {
         }
     }
     Ok(())
+}
+
+/// Escapes for a string or a template literal of a script; what is to be filled in (`${...}`) stays.
+fn js_text(text: &str, _: Kwargs, _: &State) -> String {
+    text.replace('\\', "\\\\").replace('`', "\\`").replace('"', "\\\"").replace("</", "<\\/")
 }
 
 /// Escapes for a quoted string in a style sheet; the result has no character that HTML or CSS could mistake.

@@ -23,6 +23,7 @@ mod tests;
 
 use core::fmt;
 
+use drivecourse_machine::language::Message;
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::registry::nearest;
@@ -31,6 +32,12 @@ use drivecourse_quiz::{Part, Question};
 
 use crate::figures::{Figure, FigureError};
 pub(crate) use instruments::how_read;
+
+/// What pictures say that are made of the registry's values.
+pub(crate) fn messages() -> Vec<Message> {
+    [align::SAYS, chain::SAYS, follow::SAYS, heat::SAYS, instruments::SAYS, mount::SAYS, start::SAYS, vibrate::SAYS]
+        .concat()
+}
 
 /// The pictures an item or a chapter may name.
 pub const PICTURES: [&str; 21] = [

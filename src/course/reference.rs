@@ -8,12 +8,23 @@ use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::topics::{self, Topic};
 use drivecourse_machine::working::formula_mathml;
-use drivecourse_machine::{Draw, Kind, Linked, Plan, Registry, Role, Source, System, Unit, amount};
+use drivecourse_machine::{Draw, Kind, Linked, Plan, Registry, Role, Source, System, Unit, amount, messages};
 
 use crate::card::Cards;
 use crate::pages::PageError;
 use crate::pages::model::Trusted;
 use crate::view::{capital, how_known, source_line, symbol};
+
+messages! { pub(crate) SAYS {
+    PUBLISHED = "reference-published", "Published";
+    DERIVED = "reference-derived", "Derived";
+    COMMON_PRACTICE = "reference-common-practice", "Common practice, no source";
+    FROM_MEMORY = "reference-from-memory", "From memory";
+    ONE_OF_A_LIST = "reference-one-of-a-list", "one of a list";
+    NUMBER = "reference-number", "number";
+    NO_UNIT = "reference-no-unit", "no unit";
+    OR = "reference-or", "or";
+} }
 
 /// The topic called `id`.
 ///
@@ -124,7 +135,13 @@ fn own_values(linked: &Linked, plans: &[Plan]) -> Vec<String> {
                 System::ALL.map(|system| value.map(|value| amount::write(quantity, value, system))).to_vec();
             values.dedup();
             let values: Vec<String> = values.into_iter().flatten().collect();
-            let text = format!("{}: {} {} ({})", family.name, quantity.name, values.join(" or "), stated.text());
+            let text = format!(
+                "{}: {} {} ({})",
+                family.name,
+                quantity.name,
+                values.join(&format!(" {} ", OR.text())),
+                stated.text()
+            );
             out.push(capital(&text));
         }
     }
@@ -198,7 +215,6 @@ struct SourceLine {
 /// # Errors
 /// When the template has a fault.
 pub fn sources(cards: &Cards<'_>, relations: &[&'static Linked]) -> Result<Trusted, PageError> {
-    const NAMES: [&str; 4] = ["Published", "Derived", "Common practice, no source", "From memory"];
     let mut groups: [BTreeMap<String, Vec<&str>>; 4] = Default::default();
     for linked in relations {
         let (group, line) = match linked.relation.source {
@@ -212,9 +228,12 @@ pub fn sources(cards: &Cards<'_>, relations: &[&'static Linked]) -> Result<Trust
             titles.push(linked.relation.title);
         }
     }
-    let rows = (NAMES.into_iter().zip(groups))
+    let rows = ([PUBLISHED, DERIVED, COMMON_PRACTICE, FROM_MEMORY].into_iter().zip(groups))
         .filter(|(_, lines)| !lines.is_empty())
-        .map(|(name, lines)| SourceGroup { name, lines: lines.into_iter().flat_map(source_lines).collect() })
+        .map(|(name, lines)| SourceGroup {
+            name: name.text(),
+            lines: lines.into_iter().flat_map(source_lines).collect(),
+        })
         .collect();
     cards.fill("reference-sources.html", &Rows { rows })
 }
@@ -247,9 +266,9 @@ pub fn quantities(cards: &Cards<'_>, topic: &Topic) -> Result<Trusted, PageError
         .map(|id| {
             let quantity = id.get();
             let unit = |system| match quantity.kind {
-                Kind::Choice => "one of a list".to_owned(),
-                Kind::Count => "number".to_owned(),
-                _ if quantity.unit(system).is_bare() => "no unit".to_owned(),
+                Kind::Choice => ONE_OF_A_LIST.text().to_owned(),
+                Kind::Count => NUMBER.text().to_owned(),
+                _ if quantity.unit(system).is_bare() => NO_UNIT.text().to_owned(),
                 _ => quantity.unit(system).symbol.to_owned(),
             };
             QuantityRow {

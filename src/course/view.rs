@@ -5,12 +5,20 @@ use serde::Serialize;
 
 use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::working::Line;
-use drivecourse_machine::{Known, QuantityId, Registry, Source, System, Working, amount};
+use drivecourse_machine::{Known, QuantityId, Registry, Source, System, Working, amount, messages};
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
 use crate::portray::how_read;
 use crate::trusted::Trusted;
+
+messages! { pub(crate) SAYS {
+    IN_SI = "card-in-si", "In SI units";
+    IN_US = "card-in-us", "In US units";
+    WORKED = "card-worked-out", "worked out";
+    PLATE = "card-plate", "plate, drawing or data sheet";
+    SOURCE = "card-source", "Source: {source}";
+} }
 
 /// Wrong answers listed in a solution, at most.
 const MOST_WRONG: usize = 6;
@@ -115,7 +123,6 @@ pub fn line_rows(working: &Working) -> Vec<LineRow> {
 #[must_use]
 pub fn part_row(question: &Question, index: usize) -> PartRow {
     let part = &question.parts[index];
-    let carried: Vec<String> = part.carried.iter().map(|(_, earlier)| format!("({})", part_letter(*earlier))).collect();
     let options = part.options().into_iter().enumerate();
     PartRow {
         letter: lettered(question, index),
@@ -124,7 +131,7 @@ pub fn part_row(question: &Question, index: usize) -> PartRow {
         unit: answer_unit(part, question.system),
         ordering: matches!(part.body, Body::Order { .. }),
         options: options.map(|(place, text)| Choice { letter: letter(place), text }).collect(),
-        carried: carried.join(" and "),
+        carried: explain::earlier_parts(part),
     }
 }
 
@@ -223,8 +230,8 @@ pub fn face_class(system: System, both: bool) -> &'static str {
 pub fn face_name(system: System, both: bool) -> &'static str {
     match system {
         _ if !both => "",
-        System::Si => "In SI units",
-        System::Us => "In US units",
+        System::Si => IN_SI.text(),
+        System::Us => IN_US.text(),
     }
 }
 
@@ -324,8 +331,8 @@ pub(crate) fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
 /// How a value is come by, in a word or two.
 pub(crate) fn how_known(known: Known) -> &'static str {
     match known {
-        Known::Worked => "worked out",
-        Known::Plate => "plate, drawing or data sheet",
+        Known::Worked => WORKED.text(),
+        Known::Plate => PLATE.text(),
         Known::Read(instrument) => instrument.name(),
     }
 }
@@ -339,7 +346,7 @@ pub(crate) fn symbol(id: QuantityId) -> Option<Trusted> {
 /// Where a step comes from, as a line of its own.
 pub(crate) fn source_line(source: Source) -> String {
     match source {
-        Source::Published { .. } => format!("Source: {source}"),
+        Source::Published { .. } => SOURCE.say(&[("source", &source.to_string())]),
         other => capital(&other.to_string()),
     }
 }

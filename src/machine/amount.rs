@@ -5,6 +5,7 @@ mod read;
 pub use read::*;
 
 use crate::instrument::Figures;
+use crate::language;
 use crate::quantity::{Quantity, magnitude};
 use crate::unit::{Kind, System, Unit};
 
@@ -28,9 +29,9 @@ pub fn write(quantity: &Quantity, base: f64, system: System) -> String {
     with_unit(&number(unit.from_base(base), display.figures), unit)
 }
 
-/// The label of a choice, if `base` stands for one.
+/// The label of a choice as people are shown it, if `base` stands for one.
 pub fn choice(quantity: &Quantity, base: f64) -> Option<&'static str> {
-    (base >= 0.0 && base.is_finite()).then(|| quantity.choices.get(base.round() as usize).copied()).flatten()
+    (base >= 0.0 && base.is_finite()).then(|| quantity.labels.get(base.round() as usize).copied()).flatten()
 }
 
 /// `text` followed by the unit, spaced as the unit is: `45°`, `4 %`, `11 mm`, `19`.
@@ -61,10 +62,10 @@ pub fn number(value: f64, figures: Figures) -> String {
     }
 }
 
-/// Decimal text with thin no-break spaces in long whole numbers, and a true minus sign.
+/// Decimal text with the language's decimal mark, thin no-break spaces in long whole numbers, and a true minus sign.
 fn plain(value: f64, places: usize) -> String {
     if value.abs() >= 1e15 {
-        return format!("{value:e}");
+        return language::with_decimal_mark(format!("{value:e}"));
     }
     let text = format!("{:.places$}", value.abs());
     let (whole, rest) = text.split_at(text.find('.').unwrap_or(text.len()));
@@ -77,7 +78,7 @@ fn plain(value: f64, places: usize) -> String {
         grouped.push(figure);
     }
     let negative = value < 0.0 && text.bytes().any(|b| b.is_ascii_digit() && b != b'0');
-    format!("{}{grouped}{rest}", if negative { "−" } else { "" })
+    language::with_decimal_mark(format!("{}{grouped}{rest}", if negative { "−" } else { "" }))
 }
 
 /// `1 3/16`, `7/16`, `2`: lowest terms.

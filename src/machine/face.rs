@@ -4,7 +4,7 @@
 //! here, so that a picture, its words and the foreseen wrong readings belong to the same face. The faces are plain ones
 //! of the usual divisions (common practice, no source).
 
-mod slip;
+pub(crate) mod slip;
 
 pub use slip::{Misreading, Slip};
 

@@ -1,5 +1,6 @@
 //! What a reading is taken with: its smallest step in each system of units.
 
+use crate::messages;
 use crate::unit::System;
 
 /// How finely a value is shown.
@@ -83,26 +84,27 @@ impl Instrument {
     /// Its name, as the trade says it.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Scale => "steel scale",
-            Self::Tape => "tape measure",
-            Self::Caliper => "caliper",
-            Self::Feeler => "feeler gauge",
-            Self::Dial => "dial indicator",
-            Self::Level => "precision level",
-            Self::Thermometer => "thermometer",
-            Self::FineThermometer => "thermometer in tenths",
-            Self::Watch => "watch",
-            Self::Tachometer => "tachometer",
-            Self::Protractor => "protractor",
-            Self::PowerMeter => "power meter",
-            Self::SightGlass => "sight glass",
-            Self::PressureGauge => "pressure gauge",
-            Self::Voltmeter => "voltmeter",
-            Self::Ammeter => "clamp ammeter",
-            Self::VibrationMeter | Self::DisplacementMeter => "vibration meter",
-            Self::SoundMeter => "sound level meter",
-            Self::Analyser => "vibration analyser",
+            Self::Scale => SCALE,
+            Self::Tape => TAPE,
+            Self::Caliper => CALIPER,
+            Self::Feeler => FEELER,
+            Self::Dial => DIAL,
+            Self::Level => LEVEL,
+            Self::Thermometer => THERMOMETER,
+            Self::FineThermometer => FINE_THERMOMETER,
+            Self::Watch => WATCH,
+            Self::Tachometer => TACHOMETER,
+            Self::Protractor => PROTRACTOR,
+            Self::PowerMeter => POWER_METER,
+            Self::SightGlass => SIGHT_GLASS,
+            Self::PressureGauge => PRESSURE_GAUGE,
+            Self::Voltmeter => VOLTMETER,
+            Self::Ammeter => AMMETER,
+            Self::VibrationMeter | Self::DisplacementMeter => VIBRATION_METER,
+            Self::SoundMeter => SOUND_METER,
+            Self::Analyser => ANALYSER,
         }
+        .text()
     }
 
     /// Its step in `system` (usual shop instruments; common practice, no source).
@@ -147,3 +149,25 @@ impl Instrument {
         Step { unit, step, figures }
     }
 }
+
+messages! { pub(crate) NAMES {
+    SCALE = "instrument-scale", "steel scale";
+    TAPE = "instrument-tape", "tape measure";
+    CALIPER = "instrument-caliper", "caliper";
+    FEELER = "instrument-feeler", "feeler gauge";
+    DIAL = "instrument-dial", "dial indicator";
+    LEVEL = "instrument-level", "precision level";
+    THERMOMETER = "instrument-thermometer", "thermometer";
+    FINE_THERMOMETER = "instrument-fine-thermometer", "thermometer in tenths";
+    WATCH = "instrument-watch", "watch";
+    TACHOMETER = "instrument-tachometer", "tachometer";
+    PROTRACTOR = "instrument-protractor", "protractor";
+    POWER_METER = "instrument-power-meter", "power meter";
+    SIGHT_GLASS = "instrument-sight-glass", "sight glass";
+    PRESSURE_GAUGE = "instrument-pressure-gauge", "pressure gauge";
+    VOLTMETER = "instrument-voltmeter", "voltmeter";
+    AMMETER = "instrument-ammeter", "clamp ammeter";
+    VIBRATION_METER = "instrument-vibration-meter", "vibration meter";
+    SOUND_METER = "instrument-sound-meter", "sound level meter";
+    ANALYSER = "instrument-analyser", "vibration analyser";
+} }

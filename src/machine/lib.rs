@@ -18,6 +18,7 @@ pub mod face;
 mod family;
 pub mod formula;
 mod instrument;
+pub mod language;
 pub mod packed;
 mod path;
 mod plan;

@@ -39,15 +39,17 @@ pub struct Quantity {
     pub us: Display,
     /// How a person comes to know it.
     pub known: Known,
-    /// The possibilities of a [`Kind::Choice`], in the order of its values.
+    /// The possibilities of a [`Kind::Choice`], in the order of its values, as files and tables name them.
     pub choices: &'static [&'static str],
+    /// The same as people are shown them: in the language spoken.
+    pub labels: &'static [&'static str],
 }
 
 impl Quantity {
     /// A quantity that is worked out, shown in the usual units of its kind to three figures.
     pub const fn new(id: &'static str, symbol: &'static str, kind: Kind, name: &'static str) -> Self {
         let (si, us) = usual(kind);
-        Self { id, symbol, kind, name, si, us, known: Known::Worked, choices: &[] }
+        Self { id, symbol, kind, name, si, us, known: Known::Worked, choices: &[], labels: &[] }
     }
 
     /// A choice among `choices`.
@@ -59,6 +61,7 @@ impl Quantity {
     ) -> Self {
         let mut quantity = Self::new(id, symbol, Kind::Choice, name);
         quantity.choices = choices;
+        quantity.labels = choices;
         quantity
     }
 

@@ -2,6 +2,8 @@
 
 use core::fmt;
 
+use crate::messages;
+
 /// Where a formula, limit or table comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Source {
@@ -27,14 +29,22 @@ impl Source {
     }
 }
 
+messages! { pub(crate) SAYS {
+    DERIVED = "source-derived", "derived: {what}";
+    COMMON_PRACTICE = "source-common-practice", "common practice, no source";
+    /// Before an input that a plant states for itself.
+    OWN_VALUE = "source-own-value", "{quantity} {value}, the plant's own: {source}";
+    FROM_MEMORY = "source-from-memory", "from memory: {what}";
+} }
+
 impl fmt::Display for Source {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Published { document, place: "" } => f.write_str(document),
             Self::Published { document, place } => write!(f, "{document}, {place}"),
-            Self::Derived(from) => write!(f, "derived: {from}"),
-            Self::CommonPractice => f.write_str("common practice, no source"),
-            Self::FromMemory(what) => write!(f, "from memory: {what}"),
+            Self::Derived(from) => f.write_str(&DERIVED.say(&[("what", from)])),
+            Self::CommonPractice => f.write_str(COMMON_PRACTICE.text()),
+            Self::FromMemory(what) => f.write_str(&FROM_MEMORY.say(&[("what", what)])),
         }
     }
 }

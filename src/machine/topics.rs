@@ -15,6 +15,7 @@ mod oil;
 mod start;
 mod vibrate;
 
+use crate::language::text;
 use crate::quantity::Quantity;
 use crate::relation::Relation;
 
@@ -29,6 +30,13 @@ pub struct Topic {
     pub quantities: &'static [Quantity],
     /// Its relations.
     pub relations: fn() -> &'static [Relation],
+}
+
+impl Topic {
+    /// Its heading in the language spoken.
+    pub fn heading(&self) -> &'static str {
+        text(&title_id(self.id), self.title)
+    }
 }
 
 /// Every topic, in the order a learner meets them.
@@ -74,7 +82,12 @@ pub fn relations() -> Vec<&'static Relation> {
     RELATIONS.iter().flat_map(|relations| relations()).collect()
 }
 
-/// Id and heading of every topic.
+/// The id of the message that is the heading of the topic `id`.
+pub(crate) fn title_id(id: &str) -> String {
+    format!("topic-{id}")
+}
+
+/// Id and heading of every topic, in the language spoken.
 pub fn titles() -> impl Iterator<Item = (&'static str, &'static str)> {
     const TITLES: [(&str, &str); LIST.len()] = {
         let mut all = [("", ""); LIST.len()];
@@ -85,5 +98,5 @@ pub fn titles() -> impl Iterator<Item = (&'static str, &'static str)> {
         }
         all
     };
-    TITLES.into_iter()
+    TITLES.into_iter().map(|(id, title)| (id, text(&title_id(id), title)))
 }

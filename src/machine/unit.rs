@@ -9,6 +9,8 @@ mod table;
 
 pub use table::UNITS;
 
+use crate::messages;
+
 /// What sort of quantity a number is: decides which units it may carry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
@@ -109,39 +111,42 @@ impl Kind {
 
     /// The name a person would use: `"a length"`.
     pub fn name(self) -> &'static str {
-        match self {
-            Self::Count => "a count",
-            Self::Choice => "a choice",
-            Self::Ratio => "a plain number or percentage",
-            Self::Slope => "a slope",
-            Self::Turns => "a number of turns",
-            Self::Length => "a length",
-            Self::Angle => "an angle",
-            Self::Mass => "a mass",
-            Self::MassPerLength => "a mass per length",
-            Self::Force => "a force",
-            Self::Torque => "a torque",
-            Self::Power => "a power",
-            Self::Speed => "a speed of rotation",
-            Self::Velocity => "a speed along a line",
-            Self::Stress => "a stress or pressure",
-            Self::Temperature => "a temperature",
-            Self::TemperatureRise => "a temperature difference",
-            Self::Time => "a time",
-            Self::Conductance => "a heat flow per degree",
-            Self::Viscosity => "a viscosity",
-            Self::Area => "an area",
-            Self::Volume => "a volume",
-            Self::Density => "a density",
-            Self::Expansion => "an expansion per degree",
-            Self::Frequency => "a frequency",
-            Self::Current => "a current",
-            Self::Voltage => "a voltage",
-            Self::Acceleration => "an acceleration",
-            Self::Level => "a sound level",
-        }
+        // In the order of the kinds, which a test holds it to.
+        NAMES[self as usize].text()
     }
 }
+
+messages! { pub(crate) NAMES {
+    COUNT = "kind-count", "a count";
+    CHOICE = "kind-choice", "a choice";
+    RATIO = "kind-ratio", "a plain number or percentage";
+    SLOPE = "kind-slope", "a slope";
+    TURNS = "kind-turns", "a number of turns";
+    LENGTH = "kind-length", "a length";
+    ANGLE = "kind-angle", "an angle";
+    MASS = "kind-mass", "a mass";
+    MASS_PER_LENGTH = "kind-mass-per-length", "a mass per length";
+    FORCE = "kind-force", "a force";
+    TORQUE = "kind-torque", "a torque";
+    POWER = "kind-power", "a power";
+    SPEED = "kind-speed", "a speed of rotation";
+    VELOCITY = "kind-velocity", "a speed along a line";
+    STRESS = "kind-stress", "a stress or pressure";
+    TEMPERATURE = "kind-temperature", "a temperature";
+    TEMPERATURE_RISE = "kind-temperature-rise", "a temperature difference";
+    TIME = "kind-time", "a time";
+    CONDUCTANCE = "kind-conductance", "a heat flow per degree";
+    VISCOSITY = "kind-viscosity", "a viscosity";
+    AREA = "kind-area", "an area";
+    VOLUME = "kind-volume", "a volume";
+    DENSITY = "kind-density", "a density";
+    EXPANSION = "kind-expansion", "an expansion per degree";
+    FREQUENCY = "kind-frequency", "a frequency";
+    CURRENT = "kind-current", "a current";
+    VOLTAGE = "kind-voltage", "a voltage";
+    ACCELERATION = "kind-acceleration", "an acceleration";
+    LEVEL = "kind-level", "a sound level";
+} }
 
 /// The two sets of units in which everything can be shown.
 #[derive(
@@ -242,6 +247,16 @@ impl PartialEq for Unit {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn names_stand_in_the_order_of_the_kinds() {
+        assert_eq!(NAMES.len(), Kind::ALL.len());
+        assert_eq!((Kind::Count.name(), Kind::Level.name()), ("a count", "a sound level"));
+        assert_eq!(
+            (Kind::MassPerLength.name(), Kind::TemperatureRise.name()),
+            ("a mass per length", "a temperature difference")
+        );
+    }
 
     fn base(kind: Kind, symbol: &str, value: f64) -> f64 {
         Unit::find(kind, symbol).unwrap().to_base(value)

@@ -5,6 +5,7 @@
 //! the same words, kept in one place.
 
 use crate::instrument::{Display, Figures, Instrument};
+use crate::language::{self, Language, Message};
 use crate::packed;
 use crate::packed::{Packed, Reader};
 use crate::quantity::{Known, Quantity};
@@ -17,6 +18,7 @@ use crate::unit::{Kind, System};
 #[derive(Debug, Clone)]
 #[cfg_attr(not(wordless), allow(dead_code))] // Only a build without words has to learn them.
 pub struct Words {
+    language: Language,
     quantities: Vec<Quantity>,
     relations: Vec<Said>,
 }
@@ -45,17 +47,21 @@ struct Turn {
     says: &'static str,
 }
 
-packed!(Words { quantities, relations });
+packed!(Words { language, quantities, relations });
 packed!(Said { id, title, gives, args, formula, method, limits, source, turns });
 packed!(Turn { id, extra, says });
 packed!(Arg { name, quantity, kind });
 packed!(Display { unit, figures });
 
 impl Words {
-    /// The registry's.
-    pub fn of_registry() -> Self {
+    /// The registry's, `messages`, and `more` texts by their ids, in the language spoken.
+    pub fn of_registry(
+        messages: impl IntoIterator<Item = Message>,
+        more: impl IntoIterator<Item = (String, String)>,
+    ) -> Self {
         let registry = Registry::get();
         Self {
+            language: Language::of_messages(messages, more),
             quantities: registry.quantities().map(|id| *id.get()).collect(),
             relations: registry.relations().iter().map(|linked| Said::of(linked.relation)).collect(),
         }
@@ -92,7 +98,8 @@ impl Packed for Quantity {
             Known::Read(instrument) => 2 + instrument as u64,
         };
         known.pack(out);
-        self.choices.to_vec().pack(out);
+        // The browser compares with no file: it needs the labels only.
+        self.labels.to_vec().pack(out);
     }
 
     fn unpack(from: &mut Reader<'_>) -> Option<Self> {
@@ -104,7 +111,8 @@ impl Packed for Quantity {
             1 => Known::Plate,
             other => Known::Read(*INSTRUMENTS.get(usize::from(other) - 2)?),
         };
-        Some(Self { id, symbol, kind, name, si, us, known, choices: Vec::unpack(from)?.leak() })
+        let labels: &[&str] = Vec::unpack(from)?.leak();
+        Some(Self { id, symbol, kind, name, si, us, known, choices: labels, labels })
     }
 }
 
@@ -198,6 +206,11 @@ const INSTRUMENTS: [Instrument; 20] = {
 };
 
 #[cfg(not(wordless))]
+mod said;
+#[cfg(not(wordless))]
+pub use said::{Text, texts};
+
+#[cfg(not(wordless))]
 mod place {
     use super::*;
     use crate::topics;
@@ -206,11 +219,13 @@ mod place {
     pub fn learn(_: Words, _: fn() -> Vec<&'static Relation>) {}
 
     pub(crate) fn quantities() -> Vec<&'static Quantity> {
-        topics::ALL.iter().flat_map(|topic| topic.quantities).collect()
+        let all = topics::ALL.iter().flat_map(|topic| topic.quantities);
+        if language::code() == "en" { all.collect() } else { all.map(|quantity| said::quantity(quantity)).collect() }
     }
 
     pub(crate) fn relations() -> Vec<&'static Relation> {
-        topics::relations()
+        let all = topics::relations();
+        if language::code() == "en" { all } else { all.into_iter().map(said::relation).collect() }
     }
 }
 
@@ -226,6 +241,7 @@ mod place {
     /// Takes on the words and the calculations they go with; to be called before anything else is asked of the registry.
     pub fn learn(words: Words, relations: fn() -> Vec<&'static Relation>) {
         // Those learnt first stay.
+        let _ = language::speak(words.language.clone());
         let _ = WORDS.set((words, relations));
     }
 
@@ -274,7 +290,7 @@ mod tests {
 
     #[test]
     fn the_registry_can_be_told_again_from_its_words() {
-        let words = Words::of_registry();
+        let words = Words::of_registry(language::messages(), []);
         let mut text = String::new();
         words.pack(&mut text);
         let mut reader = Reader::new(&text);

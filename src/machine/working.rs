@@ -6,7 +6,7 @@ use crate::formula::{Formula, symbol_mathml, symbol_text, unit_for};
 use crate::instrument::Figures;
 use crate::path::Path;
 use crate::registry::{Linked, QuantityId, Registry};
-use crate::source::Source;
+use crate::source::{OWN_VALUE, Source};
 use crate::unit::{System, Unit};
 
 /// A worked solution: one line for each step.
@@ -58,7 +58,8 @@ impl Working {
             let Some(linked) = Registry::get().relation(line.relation) else { continue };
             for (input, (name, _, value)) in linked.inputs().zip(&line.inputs) {
                 if let Some(stated) = stated.iter().find(|stated| stated.quantity == input) {
-                    line.own.push(format!("{name} {value}, the plant's own: {}", stated.text()));
+                    let words = [("quantity", *name), ("value", value), ("source", &stated.text())];
+                    line.own.push(OWN_VALUE.say(&words));
                 }
             }
         }

@@ -2,6 +2,7 @@
 //!
 //! ```toml
 //! title = "Commissioning a conveyor drive"
+//! language = "en"                 # left out: the module's
 //! minutes = 60
 //! pass = "70 %"
 //! units = "si"                    # or "us"; a person on the roster may ask for the other
@@ -36,7 +37,7 @@ use core::ops::Range;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, System, read_toml, schema, topics};
+use drivecourse_machine::{Kind, Problem, System, messages, read_toml, schema, topics};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::{Spanned, Value as Toml};
@@ -48,15 +49,17 @@ const MOST_ROWS: usize = 200;
 const MOST_COUNT: u32 = 200;
 
 /// What is printed above every paper whose blueprint names no cautions of its own.
-pub const USUAL_CAUTIONS: [&str; 5] = [
-    "The questions describe machines on paper. Do nothing on a machine from a paper alone.",
-    "Before you touch a drive: isolate it, lock it out, and verify zero energy. A loaded chain or a load that can run \
-     back stores energy too.",
-    "No drive runs, not even for a moment, without its guards in place.",
-    "Wear the protective equipment that the job and the site ask for.",
-    "The maker's manual, the site's rules and local codes go before anything written here; licensed work is for \
-     licensed people.",
-];
+pub fn usual_cautions() -> Vec<String> {
+    CAUTIONS.iter().map(|caution| caution.text().to_owned()).collect()
+}
+
+messages! { pub(crate) CAUTIONS {
+    ON_PAPER = "caution-on-paper", "The questions describe machines on paper. Do nothing on a machine from a paper alone.";
+    LOCK_OUT = "caution-lock-out", "Before you touch a drive: isolate it, lock it out, and verify zero energy. A loaded chain or a load that can run back stores energy too.";
+    GUARDS = "caution-guards", "No drive runs, not even for a moment, without its guards in place.";
+    PROTECTION = "caution-protection", "Wear the protective equipment that the job and the site ask for.";
+    CODES = "caution-codes", "The maker's manual, the site's rules and local codes go before anything written here; licensed work is for licensed people.";
+} }
 
 /// An exam: what every one of its papers is made of.
 #[derive(Debug, Deserialize, JsonSchema)]
@@ -66,6 +69,9 @@ pub(crate) struct File {
     /// As a heading.
     #[schemars(with = "String")]
     title: Spanned<String>,
+    /// The language of its papers, such as "de"; the module's, if left out.
+    #[allow(dead_code)] // Read before anything is said, from the bare file.
+    language: Option<String>,
     /// Time allowed.
     #[schemars(with = "u32", range(min = 1, max = 1440))]
     minutes: Spanned<u32>,
@@ -285,7 +291,7 @@ impl Blueprint {
             minutes: file.minutes.into_inner(),
             pass,
             units,
-            cautions: file.cautions.map_or_else(|| USUAL_CAUTIONS.map(str::to_owned).to_vec(), Spanned::into_inner),
+            cautions: file.cautions.map_or_else(usual_cautions, Spanned::into_inner),
             band,
             no_safety: file.no_safety,
             months: file.months.map(Spanned::into_inner),
@@ -433,7 +439,7 @@ marks = 2
         assert_eq!((blueprint.minutes, blueprint.pass, blueprint.band), (45, 0.7, 0.08));
         assert_eq!(blueprint.questions(), 4);
         assert_eq!(blueprint.units, System::Si);
-        assert_eq!(blueprint.cautions.len(), USUAL_CAUTIONS.len());
+        assert_eq!(blueprint.cautions.len(), usual_cautions().len());
         assert_eq!(blueprint.rows[1].pick, Pick::Item("lock-out".into()));
         assert_eq!(&GOOD[blueprint.rows[0].span.clone()], "\"mount\"");
         assert_eq!(&GOOD[blueprint.family_spans[0].clone()], "\"bench\"");

@@ -71,10 +71,22 @@ pub struct Exam {
     pub scenario: String,
     /// [`Secret::key_check`].
     pub key_check: String,
+    /// The language that the papers are in; left out where it is English.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub language: Option<Spoken>,
     /// What papers are made of.
     pub blueprint: Blueprint,
     /// The papers, in the order they were drawn.
     pub papers: Vec<Record>,
+}
+
+/// The language of an exam's papers, and which words they were made with.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Spoken {
+    /// Its tag.
+    pub tag: String,
+    /// Digest of the files of words.
+    pub words: String,
 }
 
 /// Why a paper cannot be made again as it was printed.
@@ -105,9 +117,17 @@ impl Exam {
             id: id.to_owned(),
             scenario: scenario.to_owned(),
             key_check: secret.key_check(id),
+            language: None,
             blueprint,
             papers: Vec::new(),
         }
+    }
+
+    /// With papers in this language.
+    #[must_use]
+    pub fn spoken(mut self, language: Option<Spoken>) -> Self {
+        self.language = language;
+        self
     }
 
     /// Writes a paper down.
@@ -160,6 +180,7 @@ impl Exam {
             id: self.id.clone(),
             scenario: self.scenario.clone(),
             key_check: self.key_check.clone(),
+            language: self.language.clone(),
             blueprint: self.blueprint.clone(),
             papers: Vec::new(),
         }

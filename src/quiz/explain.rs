@@ -1,39 +1,86 @@
 //! What the program says about an answer: to the person, in a sentence or two.
 
 use drivecourse_machine::amount::{SPACE, number, with_unit};
-use drivecourse_machine::{Figures, Registry, Unit};
+use drivecourse_machine::language::{slug, translated};
+use drivecourse_machine::{Figures, Registry, Unit, messages};
 
 use crate::letter;
 use crate::predict::Cause;
 use crate::question::{Body, Part, Question};
 
+messages! { pub(crate) SAYS {
+    BLANK = "explain-blank", "No answer was written.";
+    RIGHT = "explain-right", "Right.";
+    MARK = "explain-mark", "1 mark";
+    MARKS = "explain-marks", "{count} marks";
+    MISQUOTED = "explain-misquoted", "It is quoted with too few or too many figures, which costs {marks}.";
+    NEAR = "explain-near", "Near, but not within what rounding allows: {marks} of {of}. Look at how you rounded on the way.";
+    WAY = "explain-way", "Of the results on the way {found} of {of} are right, which earns {marks}.";
+    CARRIED = "explain-carried", "Right from your own answer to {parts}: the slip there is not charged twice.";
+    AND = "explain-and", "and";
+    OR_ELSE = "explain-or-else", "Or else:";
+    WRONG_CHOICE = "explain-wrong-choice", "Not right. Work the numbers through again and hold them against the limit.";
+    CLOSE_LARGE = "explain-close-large", "Close, but too large: look at how you rounded on the way.";
+    CLOSE_SMALL = "explain-close-small", "Close, but too small: look at how you rounded on the way.";
+    TOO_LARGE = "explain-too-large", "Not right: the answer is too large. Open the steps and compare them with yours, one at a time.";
+    TOO_SMALL = "explain-too-small", "Not right: the answer is too small. Open the steps and compare them with yours, one at a time.";
+    UNCONVERTED = "explain-unconverted", "You put the {quantity} into the formula in {shown} where it wants {wanted}.";
+    STOPPED = "explain-stopped", "You gave the {quantity}; that is a step on the way, not what was asked.";
+    OTHER_UNIT = "explain-other-unit", "The number would be right in {unit}: check the unit you wrote.";
+    WRONG_WAY = "explain-wrong-way", "You changed from or to {unit} the wrong way round: multiply where you divided.";
+    POINT_LARGE = "explain-point-large", "The decimal point is out of place: your answer is {factor} times too large.";
+    POINT_SMALL = "explain-point-small", "The decimal point is out of place: your answer is {factor} times too small.";
+    SIGN = "explain-sign", "The sign is the wrong way round.";
+    STOP_ACCEPTED = "explain-stop-accepted", "A machine that must stop was called fit to run.";
+    PLAIN_NUMBER = "explain-plain-number", "a plain number";
+    FIRST_STEP = "explain-first-step", "The first step is not “{step}”.";
+    NEXT_STEP = "explain-next-step", "After “{before}” does not come “{step}”.";
+    WRONG = "explain-wrong", "Not right.";
+} }
+
 pub(crate) fn blank() -> String {
-    "No answer was written.".into()
+    BLANK.text().into()
 }
 
 pub(crate) fn right(_text: &str) -> String {
-    "Right.".into()
+    RIGHT.text().into()
 }
 
 fn marks(count: u32) -> String {
-    if count == 1 { "1 mark".into() } else { format!("{count} marks") }
+    if count == 1 { MARK.text().into() } else { MARKS.say(&[("count", &count.to_string())]) }
 }
 
 pub(crate) fn misquoted(says: &str, cost: u32) -> String {
-    format!("{says} It is quoted with too few or too many figures, which costs {}.", marks(cost))
+    format!("{says} {}", MISQUOTED.say(&[("marks", &marks(cost))]))
 }
 
 pub(crate) fn near(earned: u32, of: u32) -> String {
-    format!("Near, but not within what rounding allows: {} of {of}. Look at how you rounded on the way.", marks(earned))
+    NEAR.say(&[("marks", &marks(earned)), ("of", &of.to_string())])
 }
 
 pub(crate) fn way(says: &str, earned: u32, found: usize, of: usize) -> String {
-    format!("{says} Of the results on the way {found} of {of} are right, which earns {}.", marks(earned))
+    let (found, of) = (found.to_string(), of.to_string());
+    format!("{says} {}", WAY.say(&[("found", &found), ("of", &of), ("marks", &marks(earned))]))
 }
 
 pub(crate) fn carried(part: &Part) -> String {
+    CARRIED.say(&[("parts", &earlier_parts(part))])
+}
+
+/// The earlier parts that a part builds on: `(a) and (b)`.
+pub fn earlier_parts(part: &Part) -> String {
     let from: Vec<String> = part.carried.iter().map(|(_, earlier)| format!("({})", part_letter(*earlier))).collect();
-    format!("Right from your own answer to {}: the slip there is not charged twice.", from.join(" and "))
+    from.join(&format!(" {} ", AND.text()))
+}
+
+/// The message that names the skill `skill`.
+pub fn skill_id(skill: &str) -> String {
+    format!("skill-{}", slug(skill))
+}
+
+/// A skill as people are told it.
+pub fn skill_name(skill: &str) -> String {
+    translated(&skill_id(skill), &skill.replace('-', " "), false).into_owned()
 }
 
 /// How parts are named: a, b, c ...
@@ -45,7 +92,7 @@ pub(crate) fn wrong(question: &Question, part: &Part, base: f64, causes: &[Cause
     match causes {
         [] => unknown(question, part, base),
         [cause] => sentence(cause),
-        [first, second, ..] => format!("{} Or else: {}", sentence(first), sentence(second)),
+        [first, second, ..] => format!("{} {} {}", sentence(first), OR_ELSE.text(), sentence(second)),
     }
 }
 
@@ -53,17 +100,18 @@ pub(crate) fn wrong(question: &Question, part: &Part, base: f64, causes: &[Cause
 fn unknown(question: &Question, part: &Part, base: f64) -> String {
     let Body::Quantity { asked, keys, .. } = &part.body else { return String::new() };
     if asked.get().choices.len() > 1 {
-        return "Not right. Work the numbers through again and hold them against the limit.".into();
+        return WRONG_CHOICE.text().into();
     }
     let key = keys[0].value;
-    let way = if base > key { "too large" } else { "too small" };
     let close = (base - key).abs() <= 4.0 * keys[0].tolerance;
     let _ = question;
-    if close {
-        format!("Close, but {way}: look at how you rounded on the way.")
-    } else {
-        format!("Not right: the answer is {way}. Open the steps and compare them with yours, one at a time.")
-    }
+    let says = match (close, base > key) {
+        (true, true) => CLOSE_LARGE,
+        (true, false) => CLOSE_SMALL,
+        (false, true) => TOO_LARGE,
+        (false, false) => TOO_SMALL,
+    };
+    says.text().into()
 }
 
 /// What a cause says.
@@ -71,29 +119,22 @@ pub fn sentence(cause: &Cause) -> String {
     match cause {
         Cause::Turn { relation, turn } => relation.get().turns()[*turn].says.to_owned(),
         Cause::Own { says } => says.clone(),
-        Cause::Unconverted { quantity, shown, wanted, .. } => format!(
-            "You put the {} into the formula in {} where it wants {}.",
-            quantity.get().name,
-            unit_name(shown),
-            unit_name(wanted)
-        ),
-        Cause::Stopped(quantity) => {
-            format!("You gave the {}; that is a step on the way, not what was asked.", quantity.get().name)
-        }
-        Cause::OtherUnit(unit) => {
-            format!("The number would be right in {}: check the unit you wrote.", unit_name(unit))
-        }
-        Cause::WrongWay(unit) => {
-            format!("You changed from or to {} the wrong way round: multiply where you divided.", unit_name(unit))
-        }
+        Cause::Unconverted { quantity, shown, wanted, .. } => UNCONVERTED.say(&[
+            ("quantity", quantity.get().name),
+            ("shown", unit_said(shown)),
+            ("wanted", unit_said(wanted)),
+        ]),
+        Cause::Stopped(quantity) => STOPPED.say(&[("quantity", quantity.get().name)]),
+        Cause::OtherUnit(unit) => OTHER_UNIT.say(&[("unit", unit_said(unit))]),
+        Cause::WrongWay(unit) => WRONG_WAY.say(&[("unit", unit_said(unit))]),
         Cause::DecimalPoint(places) => {
-            let way = if *places > 0 { "large" } else { "small" };
+            let says = if *places > 0 { POINT_LARGE } else { POINT_SMALL };
             let factor = number(libm::pow(10.0, f64::from(places.abs())), Figures::Places(0));
-            format!("The decimal point is out of place: your answer is {factor} times too {way}.")
+            says.say(&[("factor", &factor)])
         }
-        Cause::Sign => "The sign is the wrong way round.".into(),
+        Cause::Sign => SIGN.text().into(),
         Cause::Misread(slip) => slip.says().to_owned(),
-        Cause::StopAccepted => "A machine that must stop was called fit to run.".into(),
+        Cause::StopAccepted => STOP_ACCEPTED.text().into(),
     }
 }
 
@@ -122,13 +163,18 @@ fn unit_name(unit: &Unit) -> &'static str {
     if unit.is_bare() { "a plain number" } else { unit.symbol }
 }
 
+/// A unit as the person is told of it.
+fn unit_said(unit: &Unit) -> &'static str {
+    if unit.is_bare() { PLAIN_NUMBER.text() } else { unit.symbol }
+}
+
 pub(crate) fn wrong_order(part: &Part, given: &[usize]) -> String {
     let Body::Order { shown, right, because } = &part.body else { return String::new() };
     let first = given.iter().zip(right).position(|(given, right)| given != right).unwrap_or(0);
     let mut out = if first == 0 {
-        format!("The first step is not “{}”.", shown[given[0]])
+        FIRST_STEP.say(&[("step", &shown[given[0]])])
     } else {
-        format!("After “{}” does not come “{}”.", shown[given[first - 1]], shown[given[first]])
+        NEXT_STEP.say(&[("before", &shown[given[first - 1]]), ("step", &shown[given[first]])])
     };
     if !because.is_empty() {
         out.push(' ');
@@ -138,7 +184,7 @@ pub(crate) fn wrong_order(part: &Part, given: &[usize]) -> String {
 }
 
 pub(crate) fn wrong_pick(because: &str) -> String {
-    if because.is_empty() { "Not right.".into() } else { format!("Not right. {because}") }
+    if because.is_empty() { WRONG.text().into() } else { format!("{} {because}", WRONG.text()) }
 }
 
 /// The tolerance of a part as a person reads it: `± 12 N`; empty for choices and counts.

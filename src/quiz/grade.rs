@@ -13,6 +13,7 @@ pub use statistics::{Count, ItemStatistics, correlation, mean, ranked};
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::{Figures, amount, messages};
 use serde::{Deserialize, Serialize};
 
 use crate::blueprint::Blueprint;
@@ -262,22 +263,39 @@ pub fn outcome(present: bool, earned: u32, of: u32, pass: f64, missed: &[usize])
 
 fn says(present: bool, enough: bool, pass: f64, (earned, of, share): (u32, u32, f64), missed: &[usize]) -> String {
     if !present {
-        return "Nothing was handed in.".into();
+        return NOTHING.text().into();
     }
-    let marks = format!("{earned} of {of} marks, {:.1} %", share * 100.0);
-    let needed = format!("{:.0} % are needed", pass * 100.0);
+    let percent = |share: f64, figures| amount::number(share * 100.0, figures);
+    let marks = MARKS.say(&[
+        ("earned", &earned.to_string()),
+        ("of", &of.to_string()),
+        ("share", &percent(share, Figures::Places(1))),
+    ]);
+    let needed = NEEDED.say(&[("share", &format!("{:.0}", pass * 100.0))]);
     let numbers: Vec<String> = missed.iter().map(usize::to_string).collect();
+    let words = [("marks", marks.as_str()), ("needed", needed.as_str()), ("numbers", &numbers.join(", "))];
     match (enough, missed) {
-        (true, []) => format!("Passed: {marks}; {needed}."),
-        (false, []) => format!("Not passed: {marks}; {needed}."),
-        (enough, _) => {
-            let word = if missed.len() == 1 { "Safety question" } else { "Safety questions" };
-            let reason =
-                if enough { "this alone decides, whatever the score" } else { "the marks do not suffice either" };
-            format!("Not passed: {word} {} missed; {reason}. {marks}; {needed}.", numbers.join(", "))
-        }
+        (true, []) => PASSED,
+        (false, []) => NOT_PASSED,
+        (true, [_]) => MISSED_ONE,
+        (true, _) => MISSED,
+        (false, [_]) => MISSED_ONE_AND_SHORT,
+        (false, _) => MISSED_AND_SHORT,
     }
+    .say(&words)
 }
+
+messages! { pub(crate) SAYS {
+    NOTHING = "outcome-nothing", "Nothing was handed in.";
+    MARKS = "outcome-marks", "{earned} of {of} marks, {share} %";
+    NEEDED = "outcome-needed", "{share} % are needed";
+    PASSED = "outcome-passed", "Passed: {marks}; {needed}.";
+    NOT_PASSED = "outcome-not-passed", "Not passed: {marks}; {needed}.";
+    MISSED_ONE = "outcome-missed-one", "Not passed: Safety question {numbers} missed; this alone decides, whatever the score. {marks}; {needed}.";
+    MISSED = "outcome-missed", "Not passed: Safety questions {numbers} missed; this alone decides, whatever the score. {marks}; {needed}.";
+    MISSED_ONE_AND_SHORT = "outcome-missed-one-and-short", "Not passed: Safety question {numbers} missed; the marks do not suffice either. {marks}; {needed}.";
+    MISSED_AND_SHORT = "outcome-missed-and-short", "Not passed: Safety questions {numbers} missed; the marks do not suffice either. {marks}; {needed}.";
+} }
 
 fn grade_question(number: usize, placed: &Placed, answers: &[Written], marking: &Marking) -> GradedQuestion {
     let question = &placed.question;

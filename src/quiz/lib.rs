@@ -21,6 +21,8 @@ extern crate self as drivecourse_quiz;
 #[path = "benches/common/mod.rs"]
 mod built_in;
 
+use drivecourse_machine::language::Message;
+
 mod bank;
 pub mod blueprint;
 pub mod code;
@@ -66,3 +68,13 @@ pub use setting::{Setting, Unsettled};
 pub use twin::{about, twins};
 
 pub use drivecourse_machine::amount::letter;
+
+/// What this crate says of answers: to whoever practises, in the browser too.
+pub fn messages() -> Vec<Message> {
+    [explain::SAYS, judge::decide::SAYS, judge::diagnose::SAYS, judge::odd::SAYS].concat()
+}
+
+/// What this crate says on papers and results.
+pub fn paper_messages() -> Vec<Message> {
+    [blueprint::CAUTIONS, grade::SAYS, marking::SAYS].concat()
+}

@@ -3,6 +3,7 @@
 //! ```toml
 //! title = "Chain drives at our plant"
 //! description = "What our apprentices must show before they check a drive beside somebody."
+//! language = "en"                               # of everything people read; left out: English
 //!
 //! [reuse]
 //! items = ["chain", "safe-work", "dial-rises"]   # topics, skills, or single items of the program
@@ -33,6 +34,8 @@ pub(crate) struct File {
     /// One sentence about the course.
     #[serde(default)]
     description: String,
+    /// The language of everything people read, such as "de"; English, if left out.
+    language: Option<String>,
     /// What exams may ask besides the module's own.
     #[serde(default)]
     reuse: ReuseFile,
@@ -59,6 +62,8 @@ pub struct Manifest {
     pub title: String,
     /// One sentence about it; empty for the usual one.
     pub description: String,
+    /// Its language, if it names one.
+    pub language: Option<String>,
     items: Vec<(String, Range<usize>)>,
     families: Vec<(String, Range<usize>)>,
 }
@@ -74,7 +79,7 @@ impl Manifest {
             names.into_iter().map(|name| (name.get_ref().clone(), name.span())).collect::<Vec<_>>()
         };
         let (items, families) = (named(file.reuse.items), named(file.reuse.families));
-        Ok(Self { title: file.title, description: file.description, items, families })
+        Ok(Self { title: file.title, description: file.description, language: file.language, items, families })
     }
 
     /// Whether anything is taken over.

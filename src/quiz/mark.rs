@@ -94,13 +94,13 @@ pub fn read(part: &Part, question: &Question, text: &str, marking: &Marking) -> 
         Body::Quantity { asked, .. } => {
             let quantity = asked.get();
             if quantity.kind == Kind::Choice {
-                let place = amount::read_choice(text, quantity.choices)?;
+                let place = amount::read_choice(text, quantity.labels)?;
                 let unit = quantity.unit(question.system);
-                let read_as = quantity.choices[place].to_owned();
+                let read_as = quantity.labels[place].to_owned();
                 Answer::Value { base: place as f64, written: place as f64, unit, read_as, amount: None }
             } else {
                 let read = amount::read(text, &marking.wanted(*asked, question.system))?;
-                let read_as = read.understood().trim_start_matches("read as ").to_owned();
+                let read_as = read.as_read();
                 let (base, written, unit) = (read.base, read.written, read.unit);
                 Answer::Value { base, written, unit, read_as, amount: Some(read) }
             }

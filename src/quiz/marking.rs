@@ -17,7 +17,7 @@
 //! * results on the way count each once, from the person's own earlier numbers as well; the final answer is none of them.
 
 use drivecourse_machine::amount::{self, Amount, Wanted};
-use drivecourse_machine::{Figures, Kind, Path, Problem, QuantityId, System, schema};
+use drivecourse_machine::{Figures, Kind, Path, Problem, QuantityId, System, language, messages, schema};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::{Spanned, Value as Toml};
@@ -172,47 +172,34 @@ impl Marking {
     pub fn policy(&self, safety: bool) -> Vec<String> {
         let percent = |share: f64| format!("{:.0} %", share * 100.0);
         let mut out = vec![
-            match self.unit_may_miss {
-                true => "Write each answer with its unit; any unit of the right kind will do. A number without a unit is \
-                         read in the unit printed beside the answer.",
-                false => "Write each answer with its unit. Any unit of the right kind will do.",
-            }
-            .to_owned(),
-            "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three \
-             figures are enough."
-                .to_owned(),
+            if self.unit_may_miss { POLICY_UNIT_PRINTED } else { POLICY_UNIT }.text().to_owned(),
+            POLICY_CLOSE.text().to_owned(),
         ];
         if let Some(Partial { within, earns }) = self.partial {
-            out.push(format!(
-                "An answer up to {within} times as far off earns {} of the marks, rounded down to whole marks, unless it \
-                 comes from a known mistake.",
-                percent(earns)
-            ));
+            let within = language::with_decimal_mark(within.to_string());
+            out.push(POLICY_PARTIAL.say(&[("within", &within), ("share", &percent(earns))]));
         }
         if let Some(Quoted { least, most, costs }) = self.figures {
-            let marks = if costs == 1 { "a mark".to_owned() } else { format!("{costs} marks") };
-            out.push(format!(
-                "Quote results with {least} to {most} significant figures: fewer or more cost {marks}, but never the last one."
-            ));
+            let says = if costs == 1 { POLICY_FIGURES_ONE } else { POLICY_FIGURES };
+            let words = [("least", least.to_string()), ("most", most.to_string()), ("costs", costs.to_string())];
+            out.push(says.say(&words.each_ref().map(|(name, word)| (*name, word.as_str()))));
         }
         if let Some(method) = self.method {
-            out.push(format!(
-                "Where the way takes several steps, write the result of each with its unit in the room to work: right \
-                 results on the way earn up to {} of the marks, rounded down, when the answer is wrong.",
-                percent(method)
-            ));
+            out.push(POLICY_METHOD.say(&[("share", &percent(method))]));
         }
-        out.push("A later part is also marked from your own earlier answer: a slip is charged once.".into());
+        out.push(POLICY_CARRIED.text().into());
         if safety {
-            out.push("Questions about safety must be right, whatever the score; and whoever calls a machine fit to run that must stop does not pass.".into());
+            out.push(POLICY_SAFETY.text().into());
         }
-        out.push("Show your working: it helps you, and the assessor if an answer is in doubt.".into());
+        out.push(POLICY_WORKING.text().into());
         out
     }
 
     pub(crate) fn wanted(&self, quantity: QuantityId, system: System) -> Wanted {
         let quantity = quantity.get();
-        if self.unit_may_miss { Wanted::in_unit(quantity.unit(system)) } else { Wanted::new(quantity.kind) }
+        let wanted =
+            if self.unit_may_miss { Wanted::in_unit(quantity.unit(system)) } else { Wanted::new(quantity.kind) };
+        wanted.with_mark(language::decimal_mark())
     }
 
     /// Marks that a near miss earns.
@@ -284,14 +271,27 @@ fn found(key: &Key, steps: &str, system: System) -> (usize, usize) {
         let tolerance = tolerance::of(&path, &key.values, &[], system);
         found += usize::from(written.iter().any(|text| {
             if quantity.kind == Kind::Choice {
-                return amount::read_choice(text, quantity.choices).is_ok_and(|choice| choice as f64 == value);
+                return amount::read_choice(text, quantity.labels).is_ok_and(|choice| choice as f64 == value);
             }
-            amount::read(text, &Wanted::new(quantity.kind))
+            amount::read(text, &Wanted::new(quantity.kind).with_mark(language::decimal_mark()))
                 .is_ok_and(|read| (read.base - value).abs() <= tolerance * (1.0 + 1e-9) + 1e-12 * value.abs())
         }));
     }
     (found, of)
 }
+
+messages! { pub(crate) SAYS {
+    POLICY_UNIT_PRINTED = "policy-unit-printed", "Write each answer with its unit; any unit of the right kind will do. A number without a unit is read in the unit printed beside the answer.";
+    POLICY_UNIT = "policy-unit", "Write each answer with its unit. Any unit of the right kind will do.";
+    POLICY_CLOSE = "policy-close", "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three figures are enough.";
+    POLICY_PARTIAL = "policy-partial", "An answer up to {within} times as far off earns {share} of the marks, rounded down to whole marks, unless it comes from a known mistake.";
+    POLICY_FIGURES_ONE = "policy-figures-one", "Quote results with {least} to {most} significant figures: fewer or more cost a mark, but never the last one.";
+    POLICY_FIGURES = "policy-figures", "Quote results with {least} to {most} significant figures: fewer or more cost {costs} marks, but never the last one.";
+    POLICY_METHOD = "policy-method", "Where the way takes several steps, write the result of each with its unit in the room to work: right results on the way earn up to {share} of the marks, rounded down, when the answer is wrong.";
+    POLICY_CARRIED = "policy-carried", "A later part is also marked from your own earlier answer: a slip is charged once.";
+    POLICY_SAFETY = "policy-safety", "Questions about safety must be right, whatever the score; and whoever calls a machine fit to run that must stop does not pass.";
+    POLICY_WORKING = "policy-working", "Show your working: it helps you, and the assessor if an answer is in doubt.";
+} }
 
 #[cfg(test)]
 mod tests;

@@ -168,7 +168,7 @@ impl Part {
     /// Statements or steps to choose from, as shown; the labels of a choice; empty for a number.
     pub fn options(&self) -> Vec<String> {
         match &self.body {
-            Body::Quantity { asked, .. } => asked.get().choices.iter().map(|choice| (*choice).to_owned()).collect(),
+            Body::Quantity { asked, .. } => asked.get().labels.iter().map(|choice| (*choice).to_owned()).collect(),
             Body::Order { shown, .. } | Body::Pick { shown, .. } => shown.clone(),
         }
     }

@@ -26,8 +26,8 @@
   }));
   const tell = () => {
     const written = answers().filter((entry) => entry.answer.trim()).length;
-    const where = kept ? "Kept on this device." : "This browser cannot keep them: save them to a file before you leave this page.";
-    count.textContent = `${written} of ${parts.length} parts answered. ${where}`;
+    const where = kept ? "{{ word(id="screen-kept") | js_text | safe }}" : "{{ word(id="screen-not-kept") | js_text | safe }}";
+    count.textContent = `{{ word(id="screen-count", written="${written}", all="${parts.length}") | js_text | safe }} ${where}`;
     for (const part of parts) {
       const clear = part.querySelector("button.clear");
       if (clear) clear.hidden = !answer(part);
@@ -66,7 +66,7 @@
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
     handed = true;
-    said.textContent = `Saved as answers-${code}.json. Hand that file in.`;
+    said.textContent = `{{ word(id="screen-saved", code="${code}") | js_text | safe }}`;
   });
   document.getElementById("load").addEventListener("change", async (event) => {
     const file = event.target.files[0];
@@ -75,9 +75,9 @@
       const found = JSON.parse(await file.text()).responses.find((response) => response.paper === code);
       const taken = take(found.answers);
       keep();
-      said.textContent = `Took ${taken} answers from ${file.name}.`;
+      said.textContent = `{{ word(id="screen-took", count="${taken}", file="${file.name}") | js_text | safe }}`;
     } catch {
-      said.textContent = `${file.name} holds no answers to paper ${code}.`;
+      said.textContent = `{{ word(id="screen-none", file="${file.name}", code="${code}") | js_text | safe }}`;
     }
   });
   addEventListener("beforeunload", (event) => { if (!kept && !handed) event.preventDefault(); });

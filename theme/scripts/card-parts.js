@@ -35,30 +35,30 @@
       if (row.how) name.append(" ", make("span", "how", row.how));
       return make("tr", "", name, make("td", "symbol", markup(row.symbol)), make("td", "to-right", row.value));
     });
-    const top = make("tr", "", head("", "What"), head("symbol", "Symbol"), head("to-right", "Value"));
-    const caption = make("caption", "", "What you can see and measure");
+    const top = make("tr", "", head("", say("table-what")), head("symbol", say("table-symbol")), head("to-right", say("table-value")));
+    const caption = make("caption", "", say("card-givens"));
     return make("table", "givens", caption, make("thead", "", top), make("tbody", "", ...body));
   };
 
   const ask = (part) => {
-    const worth = make("span", "worth", `${part.marks} ${part.marks === 1 ? "mark" : "marks"}`);
+    const worth = make("span", "worth", part.marks === 1 ? say("script-one-mark") : say("marks", { count: part.marks }));
     const out = make("div", "ask", make("p", "", ...lettered(part.letter), part.text, " ", worth));
     if (part.options.length) {
       const options = part.options.map((option) => make("li", "", make("span", "option-letter", option.letter), " ", option.text));
       out.append(make("ul", "options", ...options));
     }
-    if (part.ordering) out.append(make("p", "answer-as", "Answer with the letters in order."));
+    if (part.ordering) out.append(make("p", "answer-as", say("card-letters-in-order")));
     if (!part.options.length) {
-      const unit = part.unit ? `Unit of the answer: ${part.unit}.` : "The answer is a plain number.";
-      const on = part.carried ? ` Go on from your answer to ${part.carried}.` : "";
+      const unit = part.unit ? say("card-unit", { unit: part.unit }) : say("card-plain-number");
+      const on = part.carried ? ` ${say("card-go-on", { parts: part.carried })}` : "";
       out.append(make("p", "answer-as", unit + on));
     }
     return out;
   };
 
   const hint = (row) => {
-    const about = row.steps.length ? ": the steps" : row.formulas.length ? ": the formula" : "";
-    const out = make("details", "hint", make("summary", "", `Hint${row.letter ? ` for ${row.letter}` : ""}${about}`));
+    const about = row.steps.length ? `: ${say("card-hint-steps")}` : row.formulas.length ? `: ${say("card-hint-formula")}` : "";
+    const out = make("details", "hint", make("summary", "", (row.letter ? say("card-hint-for", { letter: row.letter }) : say("card-hint")) + about));
     if (row.text) out.append(make("p", "", row.text));
     if (row.steps.length) out.append(list("ol", row.steps));
     for (const formula of row.formulas) out.append(make("div", "formula", markup(formula)));
@@ -81,15 +81,15 @@
   const solved = (row) => {
     const out = make("div", "solved", make("p", "solved-text", ...lettered(row.letter), row.text));
     if (row.lines.length) out.append(make("ol", "working", ...row.lines.map(line)));
-    const answer = make("p", "answer", "Answer: ", make("strong", "result", row.answer));
-    if (row.tolerance) answer.append(" ", make("span", "accepted", `accepted ${row.tolerance}`));
+    const answer = make("p", "answer", `${say("card-answer")} `, make("strong", "result", row.answer));
+    if (row.tolerance) answer.append(" ", make("span", "accepted", say("card-accepted", { tolerance: row.tolerance })));
     out.append(answer);
     if (row.order.length) out.append(list("ol", row.order));
     if (row.because) out.append(make("p", "", row.because));
-    for (const other of row.also) out.append(make("p", "", `${other} by another accepted method earns the mark too.`));
+    for (const other of row.also) out.append(make("p", "", say("card-other-method", { answer: other })));
     if (row.wrong.length) {
       const wrong = row.wrong.map((wrong) => make("li", "", make("span", "wrong-answer", wrong.answer), " ", wrong.says));
-      out.append(make("p", "wrong-head", "If you found something else"), make("ul", "wrong-answers", ...wrong));
+      out.append(make("p", "wrong-head", say("card-something-else")), make("ul", "wrong-answers", ...wrong));
     }
     return out;
   };
@@ -101,7 +101,7 @@
     givens(face.givens),
     ...face.parts.map(ask),
     ...face.hints.flat().map(hint),
-    make("details", "solution", make("summary", "", "Answer and worked solution"), figure(solvedDrawing), ...face.solutions.map(solved)),
+    make("details", "solution", make("summary", "", say("card-answer-and-solution")), figure(solvedDrawing), ...face.solutions.map(solved)),
   ].filter(Boolean);
 
   window.drivecourse.parts = { make, markup, question };

@@ -8,18 +8,18 @@
   const note = document.createElement("aside");
   note.className = "kept";
   note.hidden = true;
-  note.setAttribute("aria-label", "The course on this device");
+  note.setAttribute("aria-label", say("script-on-device"));
   const words = document.createElement("p");
   words.setAttribute("role", "status");
   const act = document.createElement("button");
   const close = document.createElement("button");
   act.type = close.type = "button";
-  close.textContent = "Close";
+  close.textContent = say("script-close");
   close.addEventListener("click", () => { note.hidden = true; });
   note.append(words, act, close);
   document.body.append(note);
 
-  const say = (text, button, then) => {
+  const tell = (text, button, then) => {
     note.hidden = false;
     words.textContent = text;
     act.hidden = !button;
@@ -33,7 +33,7 @@
   });
 
   /** A newer course is ready: the reader decides when to turn to it. */
-  const offer = (worker) => say("A newer version of this course is ready.", "Use it now", () => {
+  const offer = (worker) => tell(say("script-newer"), say("script-use-now"), () => {
     asked = true;
     worker.postMessage("take over");
   });
@@ -43,7 +43,7 @@
     const first = !navigator.serviceWorker.controller;
     worker.addEventListener("statechange", () => {
       if (worker.state === "installed" && !first) offer(worker);
-      if (worker.state === "activated" && first) say("This course is now on your device: it works without a network.");
+      if (worker.state === "activated" && first) tell(say("script-kept"));
     });
   };
 

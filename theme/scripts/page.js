@@ -79,11 +79,11 @@
     const boxes = [...all].filter((box) => box.checkVisibility());
     const scrolls = boxes.map((box) => box.scrollWidth > box.clientWidth + 1);
     boxes.forEach((box, place) => {
-      const marked = box.getAttribute("aria-label") === "Scrolls sideways";
+      const marked = box.getAttribute("aria-label") === say("script-scrolls");
       if (scrolls[place] && !marked) {
         box.tabIndex = 0;
         box.setAttribute("role", "group");
-        box.setAttribute("aria-label", "Scrolls sideways");
+        box.setAttribute("aria-label", say("script-scrolls"));
       } else if (!scrolls[place] && marked) {
         box.removeAttribute("tabindex");
         box.removeAttribute("role");

@@ -20,7 +20,7 @@
   };
   /** Where the calculation cannot be loaded, a person is told so once and keeps the fixed case. */
   const failed = (place) => (error) => {
-    place.textContent = /^[A-Z].*\.$/.test(error.message) ? error.message : "The calculation could not be loaded; the question and its solution stand here as they are.";
+    place.textContent = /^[A-Z].*\.$/.test(error.message) ? error.message : say("script-not-loaded");
   };
 
   /** An answer field for one part; `spot` tells the case, `place` the part. */
@@ -30,12 +30,12 @@
     const heard = status("read-as");
     const verdict = status("verdict");
     heard.id = `${name}-heard`;
-    const picking = options.length > 0 && !/in order/.test(asked.querySelector(".answer-as")?.textContent ?? "");
+    const picking = options.length > 0 && asked.querySelector(".answer-as")?.textContent !== say("card-letters-in-order");
     let read;
     if (picking) {
       const group = asked.querySelector(".options");
       group.setAttribute("role", "radiogroup");
-      group.setAttribute("aria-label", "Your answer");
+      group.setAttribute("aria-label", say("script-your-answer"));
       options.forEach((option) => {
         const letter = option.querySelector(".option-letter").textContent.trim();
         const input = make("input");
@@ -52,7 +52,7 @@
       input.setAttribute("autocapitalize", "off");
       input.setAttribute("aria-describedby", heard.id);
       const letter = asked.querySelector(".part-letter")?.textContent;
-      const label = make("label", "", `Your answer${letter ? ` to ${letter}` : ""}`);
+      const label = make("label", "", letter ? say("script-your-answer-to", { letter }) : say("script-your-answer"));
       label.htmlFor = name;
       let wait;
       input.addEventListener("input", () => {
@@ -62,7 +62,7 @@
           const reply = await ask("read", ...face.card.spot(), face.system, place, text).catch(() => null);
           if (!reply || input.value !== text) return;
           heard.classList.toggle("is-refused", "refused" in reply);
-          heard.textContent = "refused" in reply ? reply.refused : reply.read ? `Read as ${reply.read}` : "";
+          heard.textContent = "refused" in reply ? reply.refused : reply.read ? say("script-read-as", { amount: reply.read }) : "";
         }, 250);
       });
       read = () => input.value;
@@ -72,10 +72,10 @@
       read,
       show: (mark) => {
         verdict.dataset.verdict = mark.verdict;
-        const of = mark.of === 1 ? "1 mark" : `${mark.of} marks`;
-        const word = { right: "Right", carried: "Right so far", wrong: "Not right", "wrong-unit": "Another unit is wanted", unreadable: "Not understood", blank: "No answer yet" }[mark.verdict];
+        const of = mark.of === 1 ? say("script-one-mark") : say("marks", { count: mark.of });
+        const word = say(`script-verdict-${mark.verdict}`);
         const says = mark.says === `${word}.` ? "" : ` ${mark.says}`;
-        verdict.replaceChildren(make("strong", "", `${word}: ${mark.earned} of ${of}.`), says);
+        verdict.replaceChildren(make("strong", "", say("script-earned", { word, earned: mark.earned, of })), says);
       },
     };
   };
@@ -93,7 +93,7 @@
     const fields = parts.map((part, place) => field(part, face, place));
     const says = status("form-says");
 
-    const check = make("button", "", "Check");
+    const check = make("button", "", say("script-check"));
     check.type = "submit";
     const actions = make("div", "actions", check);
     const hints = [...details.querySelectorAll(":scope > .hint")];
@@ -108,10 +108,10 @@
         hint.open = true;
         face.hinted = true;
         tell();
-        says.textContent = `${hint.querySelector("summary").textContent}, opened below.`;
+        says.textContent = say("script-opened", { hint: hint.querySelector("summary").textContent });
       });
       const tell = () => {
-        more.textContent = shown < hints.length ? `Hint ${shown + 1} of ${hints.length}` : "No more hints";
+        more.textContent = shown < hints.length ? say("script-hint-of", { number: shown + 1, all: hints.length }) : say("script-no-more-hints");
         more.setAttribute("aria-disabled", String(shown === hints.length));
       };
       tell();
@@ -145,10 +145,10 @@
     for (const face of faces()) enliven(card, face);
     if (!tools) return null;
 
-    const link = make("a", "case-link", "Link to this case");
-    const easier = button("Easier", () => go(easier.dataset.item));
-    const harder = button("Harder", () => go(harder.dataset.item));
-    const fresh = button("New numbers", () => go(data.item));
+    const link = make("a", "case-link", say("script-link"));
+    const easier = button(say("script-easier"), () => go(easier.dataset.item));
+    const harder = button(say("script-harder"), () => go(harder.dataset.item));
+    const fresh = button(say("script-new-numbers"), () => go(data.item));
     const offer = (button, item) => {
       button.dataset.item = item;
       button.setAttribute("aria-disabled", String(!item));
@@ -164,7 +164,7 @@
       Object.assign(data, { item: put.spot.item, family: put.spot.family, seed: put.spot.seed, units: put.spot.units });
       const built = put.faces.map((face, place) => {
         const word = face.name ? [" ", make("span", "face-word", face.name.replace("In ", "in "))] : [];
-        const details = make("details", "question", make("summary", "", "The question", ...word), ...question(face, ...drawn[place]));
+        const details = make("details", "question", make("summary", "", say("card-the-question"), ...word), ...question(face, ...drawn[place]));
         details.open = open;
         const out = make("div", face.class, face.name ? make("p", "face-name", face.name) : null, details);
         out.dataset.system = face.system;
@@ -174,8 +174,8 @@
       rest.forEach((face) => face.remove());
       first.replaceWith(...built);
       built.forEach((face) => enliven(card, face));
-      element.querySelector(":is(h2, h3, h4, h5, h6)").textContent = `Practice: ${put.title}`;
-      element.querySelector(".card-case").textContent = `${put.machine}, case ${put.spot.seed}`;
+      element.querySelector(":is(h2, h3, h4, h5, h6)").textContent = say("card-practice", { title: put.title });
+      element.querySelector(".card-case").textContent = say("card-case", { machine: put.machine, seed: put.spot.seed });
       offer(easier, put.easier);
       offer(harder, put.harder);
       tell();
@@ -184,14 +184,14 @@
     };
     const go = async (item) => {
       if (!item) {
-        says.textContent = "There is none of this skill.";
+        says.textContent = say("script-none-of-skill");
         return;
       }
       try {
         const seed = crypto.getRandomValues(new Uint32Array(1))[0] % SEEDS;
         const put = await show(item, data.family, seed, data.units);
         for (const face of faces()) face.querySelector("details.question").open = true;
-        says.textContent = `${put.title}, new case ${put.spot.seed}.`;
+        says.textContent = say("script-new-case", { title: put.title, seed: put.spot.seed });
       } catch (error) {
         failed(says)(error);
       }

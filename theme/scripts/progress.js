@@ -57,8 +57,8 @@
   let card = null;
   const practise = async (row) => {
     if (!card) {
-      const question = make("details", "question", make("summary", "", "The question"), make("div", "ask"));
-      const element = make("section", "practice", make("h2", "", "Practice"), make("p", "card-case", ""), make("div", "", question));
+      const question = make("details", "question", make("summary", "", say("card-the-question")), make("div", "ask"));
+      const element = make("section", "practice", make("h2", "", say("script-practice")), make("p", "card-case", ""), make("div", "", question));
       element.id = "practise";
       element.tabIndex = -1;
       element.setAttribute("aria-labelledby", "practise-head");
@@ -80,10 +80,10 @@
   };
 
   const list = (row) => {
-    const tried = row.answers ? `${row.says}, ${row.sure} % sure, from ${row.answers} ${row.answers === 1 ? "answer" : "answers"}` : row.says;
+    const tried = row.answers ? say(row.answers === 1 ? "script-sure-one" : "script-sure", { says: row.says, sure: row.sure, answers: row.answers }) : row.says;
     const words = make("p", "skill-words", make("strong", "", row.name), make("span", "", `${row.topic}: ${tried}`));
-    if (row.due) words.append(make("span", "", `Comes back: ${row.due}.`));
-    const start = button("Practise", () => practise(row));
+    if (row.due) words.append(make("span", "", say("script-comes-back", { due: row.due })));
+    const start = button(say("script-practise"), () => practise(row));
     start.append(make("span", "unseen", ` ${row.name}`));
     const out = make("li", "", words, markup(row.chart), start);
     out.dataset.skill = row.skill;
@@ -98,31 +98,31 @@
       if (mine !== turn) return;
       const [first] = reply.skills;
       skills.replaceChildren(...reply.skills.map(list));
-      next.replaceChildren(make("strong", "", "Next: "), `${first.name} (${first.turn}).`);
+      next.replaceChildren(make("strong", "", `${say("script-next")} `), `${first.name} (${first.turn}).`);
       start.hidden = false;
       start.onclick = () => practise(first);
     } catch (error) {
-      says.textContent = "The calculation could not be loaded, so the progress cannot be shown; nothing noted is lost.";
+      says.textContent = say("script-no-progress");
     }
   };
 
   const next = make("p", "next");
-  const start = button("Practise this now", () => {});
+  const start = button(say("script-practise-now"), () => {});
   start.hidden = true;
   start.className = "";
 
-  const saveFile = button("Save to a file", () => {
+  const saveFile = button(say("script-save"), () => {
     const text = JSON.stringify({ progress: 1, answers: load() });
     const link = make("a");
     link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
     link.download = "progress.json";
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-    says.textContent = "Saved as progress.json.";
+    says.textContent = say("script-saved");
   });
   const chosen = make("input", "");
   Object.assign(chosen, { type: "file", accept: "application/json,.json", hidden: true });
-  chosen.setAttribute("aria-label", "File with progress");
+  chosen.setAttribute("aria-label", say("script-file"));
   chosen.addEventListener("change", async () => {
     const [file] = chosen.files;
     chosen.value = "";
@@ -135,22 +135,22 @@
       // Not JSON: said below.
     }
     if (!answers) {
-      says.textContent = `${file.name} holds no progress; choose a file saved on this page.`;
+      says.textContent = say("script-no-file", { file: file.name });
       return;
     }
     // What both have is kept once.
     const both = new Map([...load(), ...answers].map((answer) => [JSON.stringify(answer), answer]));
     const merged = [...both.values()].sort((a, b) => a[1] - b[1]);
-    says.textContent = save(merged) ? `Loaded ${answers.length} answers.` : "This device does not let the page keep anything.";
+    says.textContent = save(merged) ? say("script-loaded", { count: answers.length }) : say("script-not-kept");
     show();
   });
-  const loadFile = button("Load from a file", () => chosen.click());
+  const loadFile = button(say("script-load"), () => chosen.click());
   let sure = false;
-  const clear = button("Clear", () => {
+  const clear = button(say("script-clear"), () => {
     if (!sure) {
       sure = true;
-      clear.textContent = "Clear everything noted here";
-      says.textContent = "Press again to clear; it cannot be undone.";
+      clear.textContent = say("script-clear-all");
+      says.textContent = say("script-press-again");
       return;
     }
     try {
@@ -159,12 +159,12 @@
       // Nothing was kept.
     }
     unsure();
-    says.textContent = "Cleared.";
+    says.textContent = say("script-cleared");
     show();
   });
   const unsure = () => {
     sure = false;
-    clear.textContent = "Clear";
+    clear.textContent = say("script-clear");
   };
   clear.addEventListener("blur", unsure);
 

@@ -53,8 +53,8 @@
     }));
     found.hidden = hits.length === 0;
     if (!words.length) count.textContent = "";
-    else if (hits.length > most) count.textContent = `The first ${most} of ${hits.length} places`;
-    else count.textContent = hits.length === 1 ? "1 place" : `${hits.length} places`;
+    else if (hits.length > most) count.textContent = say("script-first-places", { most, all: hits.length });
+    else count.textContent = hits.length === 1 ? say("script-one-place") : say("script-places", { all: hits.length });
   };
 
   const look = async () => {
@@ -63,7 +63,7 @@
       // What is in the field now, not when the wait began.
       show(index, field.value);
     } catch {
-      count.textContent = "The search could not be loaded; use the list of contents.";
+      count.textContent = say("script-no-search");
     }
   };
   field.addEventListener("focus", () => ready().catch(() => {}));

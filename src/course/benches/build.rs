@@ -9,11 +9,13 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 use std::time::Instant;
 
 use drivecourse_course::book::{Assets, Options, build};
 use drivecourse_course::expand::{CourseData, Expander};
 use drivecourse_course::pages::Pages;
+use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_quiz::Bank;
 use mdbook_core::config::{Config, HtmlConfig};
 use mdbook_driver::MDBook;
@@ -24,6 +26,10 @@ fn main() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let (chapters, theme, scenarios) =
         (files(&root.join("book")), files(&root.join("theme")), files(&root.join("scenarios")));
+    let english = theme.iter().filter(|(path, _)| path.starts_with("words/en/"));
+    let english = english.map(|(path, bytes)| (path.clone(), String::from_utf8(bytes.clone()).unwrap())).collect();
+    let words = Arc::new(Words::read(ENGLISH, &[], &[&english], false).unwrap());
+    let chapters: BTreeMap<_, _> = chapters.into_iter().filter(|(path, _)| !path.starts_with("de/")).collect();
     let expander = || {
         let (bank, problems) = Bank::read(scenarios.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice())));
         assert!(problems.is_empty());
@@ -32,7 +38,8 @@ fn main() {
             .iter()
             .filter_map(|(path, bytes)| Some((path.strip_prefix("pages/")?.to_owned(), text(bytes))))
             .collect();
-        Expander::new(CourseData { items: bank.items, plans: bank.plans, pages: Pages::new(&templates).unwrap() })
+        let pages = Pages::new(&templates, &words).unwrap();
+        Expander::new(CourseData { items: bank.items, plans: bank.plans, pages })
     };
     let whole = expander();
     let out = tempfile::tempdir().unwrap();
@@ -52,7 +59,7 @@ fn main() {
     let directives: usize =
         chapters.values().map(|bytes| String::from_utf8_lossy(bytes).matches("\n```").count() / 2).sum();
     // As the program builds it: with the search index.
-    let options = Options { search: true, ..Options::default() };
+    let options = Options { search: true, words: Arc::clone(&words), ..Options::default() };
     let ours = Assets { chapters, theme: theme.clone() };
     let (mut ratios, mut times) = (Vec::new(), Vec::new());
     for _ in 0..ROUNDS {

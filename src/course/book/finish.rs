@@ -3,6 +3,7 @@
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use aho_corasick::AhoCorasick;
 use mdbook_core::book::Book;
@@ -11,6 +12,7 @@ use mdbook_html::HtmlHandlebars;
 use mdbook_renderer::{RenderContext, Renderer};
 
 use super::{Slots, Units, contents};
+use crate::words::Words;
 
 /// Files of the stock look. Those the theme does not bring are written empty and taken away after the build.
 pub(super) const STOCK_FILES: &[&str] = &[
@@ -41,6 +43,7 @@ const TEXT_END: &str = "<!--/text-->";
 /// The book program's page writer, followed by our finish.
 pub(super) struct Site {
     pub(super) units: Units,
+    pub(super) words: Arc<Words>,
     pub(super) slots: Slots,
     /// Where a page finds what makes its cards live; empty where they are not.
     pub(super) live: String,
@@ -66,7 +69,8 @@ impl Renderer for Site {
         pages.sort();
         // A chapter may itself be called index.md; its page is finished once.
         pages.dedup_by(|a, b| a.0 == b.0);
-        let (mender, whole) = (Mender::new(&self.slots, false)?, Mender::new(&self.slots, true)?);
+        let (mender, whole) =
+            (Mender::new(&self.slots, &self.words, false)?, Mender::new(&self.slots, &self.words, true)?);
         for (page, chapter) in pages {
             let path = context.destination.join(&page);
             let html = fs::read_to_string(&path)?;
@@ -119,6 +123,15 @@ const MENDS: &[(&str, &str)] = &[
 /// The title of a box; the book program puts a picture behind it.
 const BOX_WORD: &str = "<p class=\"blockquote-tag-title\">";
 
+/// What the book program calls the boxes, and our words for them.
+const BOX_WORDS: &[(&str, &str)] = &[
+    ("Caution", "frame-caution"),
+    ("Warning", "frame-warning"),
+    ("Note", "frame-note"),
+    ("Tip", "frame-tip"),
+    ("Important", "frame-important"),
+];
+
 /// Besides, for the page that holds the whole course: every heading one level down, and page turns by name.
 const WHOLE_MENDS: &[(&str, &str)] = &[
     ("<div style=\"break-before: page; page-break-before: always;\"></div>", "<div class=\"page-turn\"></div>"),
@@ -142,14 +155,15 @@ const WHOLE_MENDS: &[(&str, &str)] = &[
 /// Mends the text of a page in one pass: the page with the whole course is long.
 struct Mender<'a> {
     slots: &'a Slots,
+    words: &'a Words,
     finder: AhoCorasick,
     mends: Vec<(&'static str, &'static str)>,
 }
 
 impl<'a> Mender<'a> {
-    fn new(slots: &'a Slots, whole: bool) -> AnyResult<Self> {
+    fn new(slots: &'a Slots, words: &'a Words, whole: bool) -> AnyResult<Self> {
         let mends = if whole { [MENDS, WHOLE_MENDS].concat() } else { MENDS.to_vec() };
-        Ok(Self { slots, finder: AhoCorasick::new(mends.iter().map(|(written, _)| written))?, mends })
+        Ok(Self { slots, words, finder: AhoCorasick::new(mends.iter().map(|(written, _)| written))?, mends })
     }
 
     fn mend(&self, text: &str, out: &mut String) {
@@ -170,6 +184,13 @@ impl<'a> Mender<'a> {
             if written == BOX_WORD {
                 let picture = text[done..].strip_prefix("<svg").and_then(|rest| rest.split_once("</svg>"));
                 done = picture.map_or(done, |(_, words)| text.len() - words.len());
+                // The book program says it in English.
+                if let Some((word, rest)) = text[done..].split_once("</p>")
+                    && let Some((_, id)) = BOX_WORDS.iter().find(|(english, _)| *english == word)
+                {
+                    out.push_str(&self.words.say(id, &[]));
+                    done = text.len() - rest.len() - "</p>".len();
+                }
             }
         }
         out.push_str(&text[done..]);

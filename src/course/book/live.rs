@@ -92,7 +92,7 @@ fn gather(folder: &Path, before: &str, out: &mut Vec<String>) -> io::Result<()> 
 }
 
 /// `text` as a string of a script.
-fn quoted(text: &str) -> String {
+pub(super) fn quoted(text: &str) -> String {
     let mut out = String::with_capacity(text.len() + 2);
     out.push('"');
     for c in text.chars() {

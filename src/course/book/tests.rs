@@ -21,6 +21,11 @@ fn files(folder: &Path) -> BTreeMap<String, Vec<u8>> {
 const SUMMARY: &str = "# Summary\n\n[Start](start.md)\n\n# Mounting\n\n- [Soft foot & \"shims\"](mount/soft-foot.md)\n  - \
                        [Bolts](mount/bolts.md)\n\n# Running\n\n- [Chain](chain.md)\n- [Later]()\n";
 
+/// The usual options, in English.
+fn options() -> Options {
+    Options { words: crate::words::tests::english(), ..Options::default() }
+}
+
 /// A small course with everything the theme styles, in our real theme.
 fn sample() -> Assets {
     let chapters = [
@@ -53,7 +58,7 @@ fn refusal(out: &Path, sources: &[PathBuf]) -> String {
 fn builds_every_page_in_our_theme() {
     let home = tempfile::tempdir().unwrap();
     let out = home.path().join("site/course");
-    let built = build(&sample(), &out, Vec::new(), &Options::default()).unwrap();
+    let built = build(&sample(), &out, Vec::new(), &options()).unwrap();
     assert_eq!(built.chapters, 4);
     assert_eq!(built.warnings, Vec::<String>::new());
     for page in
@@ -78,7 +83,7 @@ fn builds_every_page_in_our_theme() {
     assert!(out.join("mount/empty.txt").is_file(), "an author's file stays even when empty");
     assert!(!out.join("SUMMARY.md").exists());
     if let Ok(keep) = std::env::var("DRIVECOURSE_KEEP_SAMPLE") {
-        build(&sample(), Path::new(&keep), Vec::new(), &Options::default()).unwrap();
+        build(&sample(), Path::new(&keep), Vec::new(), &options()).unwrap();
     }
 }
 
@@ -86,7 +91,7 @@ fn builds_every_page_in_our_theme() {
 fn contents_lead_everywhere_and_mark_the_page() {
     let home = tempfile::tempdir().unwrap();
     let out = home.path().join("course");
-    build(&sample(), &out, Vec::new(), &Options { units: Units::Si, ..Options::default() }).unwrap();
+    build(&sample(), &out, Vec::new(), &Options { units: Units::Si, ..options() }).unwrap();
     let html = text(&out, "mount/bolts.html");
     assert!(html.contains("<a href=\"../mount/bolts.html\" aria-current=\"page\">"));
     assert!(html.contains("<a href=\"../chain.html\">"));
@@ -102,7 +107,7 @@ fn contents_lead_everywhere_and_mark_the_page() {
 fn cautions_are_ours_and_the_whole_course_has_one_first_heading() {
     let home = tempfile::tempdir().unwrap();
     let out = home.path().join("course");
-    build(&sample(), &out, Vec::new(), &Options::default()).unwrap();
+    build(&sample(), &out, Vec::new(), &options()).unwrap();
     let html = text(&out, "start.html");
     assert!(html.contains("<blockquote class=\"caution\">\n<p class=\"box-word\">Caution</p>"), "{html}");
     assert!(html.contains("<blockquote class=\"aside\">\n<p class=\"box-word\">Note</p>"));
@@ -115,8 +120,8 @@ fn cautions_are_ours_and_the_whole_course_has_one_first_heading() {
 fn search_can_be_left_out() {
     let home = tempfile::tempdir().unwrap();
     let (with, without) = (home.path().join("with"), home.path().join("without"));
-    build(&sample(), &with, Vec::new(), &Options::default()).unwrap();
-    build(&sample(), &without, Vec::new(), &Options { search: false, ..Options::default() }).unwrap();
+    build(&sample(), &with, Vec::new(), &options()).unwrap();
+    build(&sample(), &without, Vec::new(), &Options { search: false, ..options() }).unwrap();
     let parts = |folder: &Path| {
         files(folder).keys().filter(|n| n.contains("searchindex-") || n.contains("elasticlunr")).count()
     };
@@ -129,7 +134,7 @@ fn search_can_be_left_out() {
 fn the_same_bytes_twice() {
     let home = tempfile::tempdir().unwrap();
     let (one, two) = (home.path().join("one"), home.path().join("two"));
-    let options = Options::default();
+    let options = options();
     build(&sample(), &one, Vec::new(), &options).unwrap();
     build(&sample(), &two, Vec::new(), &options).unwrap();
     assert_eq!(files(&one), files(&two));
@@ -157,11 +162,11 @@ impl Preprocessor for Adds {
 fn preprocessors_run_and_a_failed_build_leaves_the_old_one() {
     let home = tempfile::tempdir().unwrap();
     let out = home.path().join("course");
-    build(&sample(), &out, vec![Box::new(Adds("\n\nAdded words.\n"))], &Options::default()).unwrap();
+    build(&sample(), &out, vec![Box::new(Adds("\n\nAdded words.\n"))], &options()).unwrap();
     let before = files(&out);
     assert!(text(&out, "chain.html").contains("<p>Added words.</p>"));
 
-    let error = build(&sample(), &out, vec![Box::new(Adds(""))], &Options::default()).unwrap_err();
+    let error = build(&sample(), &out, vec![Box::new(Adds(""))], &options()).unwrap_err();
     assert!(error.to_string().contains("the practice block on line 3 has no question"), "{error}");
     assert_eq!(files(&out), before);
     let beside: Vec<_> = fs::read_dir(home.path()).unwrap().map(|e| e.unwrap().file_name()).collect();
@@ -175,7 +180,7 @@ fn faults_in_the_list_of_chapters_are_named() {
     let fail = |change: &dyn Fn(&mut Assets)| {
         let mut assets = sample();
         change(&mut assets);
-        build(&assets, &out, Vec::new(), &Options::default()).unwrap_err().to_string()
+        build(&assets, &out, Vec::new(), &options()).unwrap_err().to_string()
     };
     assert!(fail(&|a| drop(a.chapters.remove("SUMMARY.md"))).contains("no SUMMARY.md"));
     let missing = fail(&|a| drop(a.chapters.remove("chain.md")));
@@ -190,7 +195,7 @@ fn faults_in_the_list_of_chapters_are_named() {
 
     let mut assets = sample();
     assets.chapters.insert("lost.md".into(), b"# Lost".to_vec());
-    let built = build(&assets, &out, Vec::new(), &Options::default()).unwrap();
+    let built = build(&assets, &out, Vec::new(), &options()).unwrap();
     assert_eq!(built.warnings, ["`lost.md` is not listed in SUMMARY.md, so it is not in the course"]);
 }
 
@@ -201,7 +206,7 @@ fn the_book_program_itself_empties_its_output() {
     write_sources(&sample(), home.path()).unwrap();
     let target = home.path().join("book");
     write(&target.join("our-chapter.md"), b"# Ours").unwrap();
-    let config = configure(&sample(), &Options::default(), &target).unwrap();
+    let config = configure(&sample(), &options(), &target).unwrap();
     MDBook::load_with_config(home.path(), config).unwrap().build().unwrap();
     assert!(!target.join("our-chapter.md").exists());
 }
@@ -226,7 +231,7 @@ fn unsafe_outputs_are_refused_and_nothing_is_deleted() {
     let strange = refusal(&source, &[]);
     assert!(strange.contains("no earlier build") && strange.contains("choose an empty or a new folder"), "{strange}");
 
-    let options = Options { sources: sources.to_vec(), ..Options::default() };
+    let options = Options { sources: sources.to_vec(), ..options() };
     for out in [&source, &home.path().join("work"), &source.join("mount")] {
         build(&sample(), out, Vec::new(), &options).unwrap_err();
     }

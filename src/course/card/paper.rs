@@ -1,7 +1,7 @@
 //! Papers and keys filled from questions.
 
 use drivecourse_machine::formula::symbol_mathml;
-use drivecourse_machine::{Figures, Kind, QuantityId, System, Working, amount};
+use drivecourse_machine::{Figures, Kind, QuantityId, System, Working, amount, messages};
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
@@ -17,6 +17,18 @@ pub struct Sheet<'a> {
     /// The question.
     pub question: &'a Question,
 }
+
+messages! { pub(crate) SAYS {
+    ORDER = "answer-order", "letters in order";
+    TO_FIGURES = "answer-to-figures", "to {figures} figures";
+    TO_WHOLE = "answer-to-whole", "to a whole number";
+    TO_STEP = "answer-to-step", "to {step}";
+    TWO = "answer-two", "two";
+    THREE = "answer-three", "three";
+    FOUR = "answer-four", "four";
+    OR = "answer-or", "or";
+    OTHER_METHOD = "answer-other-method", "by another accepted method {answers}";
+} }
 
 /// Lines of room the paper template knows.
 const ROOMS: [usize; 6] = [2, 4, 6, 8, 10, 12];
@@ -94,7 +106,7 @@ fn paper_part(question: &Question, index: usize, part: &Part) -> model::Part {
         prompt: part.text.clone(),
         unit: answer_unit(part, question.system),
         hint: if ordering {
-            "letters in order".into()
+            ORDER.text().into()
         } else {
             part.asked().map_or_else(String::new, |id| figures(id, question.system))
         },
@@ -113,18 +125,18 @@ fn figures(id: QuantityId, system: System) -> String {
     }
     let figures = quantity.display(system).figures;
     match figures {
-        Figures::Significant(wanted) => format!("to {} figures", in_words(wanted)),
-        Figures::Places(0) => "to a whole number".into(),
-        Figures::Places(_) => format!("to {}", amount::number(figures.step(1.0), figures)),
-        Figures::Fraction(parts) => format!("to 1/{parts}"),
+        Figures::Significant(wanted) => TO_FIGURES.say(&[("figures", &in_words(wanted))]),
+        Figures::Places(0) => TO_WHOLE.text().into(),
+        Figures::Places(_) => TO_STEP.say(&[("step", &amount::number(figures.step(1.0), figures))]),
+        Figures::Fraction(parts) => TO_STEP.say(&[("step", &format!("1/{parts}"))]),
     }
 }
 
 fn in_words(number: u8) -> String {
     match number {
-        2 => "two".into(),
-        3 => "three".into(),
-        4 => "four".into(),
+        2 => TWO.text().into(),
+        3 => THREE.text().into(),
+        4 => FOUR.text().into(),
         other => other.to_string(),
     }
 }
@@ -185,7 +197,8 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
     let other = other_methods(question, part);
     let mut tolerance = explain::tolerance(question, part);
     if !other.is_empty() {
-        tolerance.push_str(&format!("; by another accepted method {}", other.join(" or ")));
+        let other = other.join(&format!(" {} ", OR.text()));
+        tolerance.push_str(&format!("; {}", OTHER_METHOD.say(&[("answers", &other)])));
     }
     KeyPart {
         label: label(question, index),

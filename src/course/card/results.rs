@@ -2,11 +2,23 @@
 
 use std::collections::BTreeMap;
 
-use drivecourse_machine::topics;
+use drivecourse_machine::{messages, topics};
 use drivecourse_quiz::Verdict;
+use drivecourse_quiz::explain::skill_name;
 use drivecourse_quiz::grade::{ENOUGH, Graded, GradedPaper, GradedPart};
 
 use crate::pages::model::{CandidateResult, Fault, Head, PartResult, Practice, ResultRow, Results};
+
+messages! { pub(crate) SAYS {
+    OF = "result-of", "{earned} of {of}";
+    TOTAL = "result-total", "{earned} of {of} ({share} %)";
+    QUESTION = "result-question", "Question {number}: {title}";
+    READ_AS = "result-read-as", "{answer} (read as {amount})";
+    NOTHING = "result-nothing", "nothing handed in";
+    PASSED = "result-passed", "passed";
+    NOT_PASSED = "result-not-passed", "not passed";
+    MISSED = "result-missed", "not passed: safety question missed";
+} }
 
 /// One candidate's result sheet.
 #[must_use]
@@ -23,7 +35,7 @@ pub fn candidate_result(head: Head, paper: &GradedPaper) -> CandidateResult {
             asked: part.asked.clone(),
             answer: answer(part),
             expected: part.expected.clone(),
-            marks: format!("{} of {}", part.earned, part.of),
+            marks: OF.say(&[("earned", &part.earned.to_string()), ("of", &part.of.to_string())]),
             diagnosis: if matches!(part.verdict, Verdict::Right | Verdict::Blank) {
                 Vec::new()
             } else {
@@ -39,7 +51,9 @@ pub fn candidate_result(head: Head, paper: &GradedPaper) -> CandidateResult {
         outcome: paper.says.clone(),
         parts,
         practice: to_practise(paper),
-        cautions: missed.map(|question| format!("Question {}: {}", question.number, question.title)).collect(),
+        cautions: missed
+            .map(|question| QUESTION.say(&[("number", &question.number.to_string()), ("title", &question.title)]))
+            .collect(),
     }
 }
 
@@ -50,7 +64,7 @@ fn answer(part: &GradedPart) -> String {
     if part.read_as.is_empty() || plain(&part.read_as) == plain(said) {
         said.to_owned()
     } else {
-        format!("{said} (read as {})", part.read_as)
+        READ_AS.say(&[("answer", said), ("amount", &part.read_as)])
     }
 }
 
@@ -59,7 +73,7 @@ fn to_practise(paper: &GradedPaper) -> Vec<String> {
     let share = |earned: u32, of: u32| f64::from(earned) / f64::from(of.max(1));
     let mut weak: Vec<_> = paper.skills.iter().filter(|skill| share(skill.earned, skill.of) < ENOUGH).collect();
     weak.sort_by(|a, b| share(a.earned, a.of).total_cmp(&share(b.earned, b.of)).then_with(|| a.skill.cmp(&b.skill)));
-    weak.into_iter().map(|skill| skill.skill.replace('-', " ")).collect()
+    weak.into_iter().map(|skill| skill_name(&skill.skill)).collect()
 }
 
 /// The summary of a class: marks by topic, what went wrong and how often, who should practise what.
@@ -79,14 +93,18 @@ pub fn class_results(plant: &str, date: Option<String>, graded: &Graded, remarks
                 format!("{}/{}", of_topic().map(|q| q.earned).sum::<u32>(), of_topic().map(|q| q.of).sum::<u32>())
             })
             .collect(),
-        total: format!("{} of {} ({:.0} %)", paper.earned, paper.of, paper.share * 100.0),
+        total: TOTAL.say(&[
+            ("earned", &paper.earned.to_string()),
+            ("of", &paper.of.to_string()),
+            ("share", &format!("{:.0}", paper.share * 100.0)),
+        ]),
         outcome: outcome(paper),
     };
     Results {
         plant: plant.to_owned(),
         exam: graded.title.clone(),
         date,
-        columns: asked.iter().map(|topic| topic.title.to_owned()).collect(),
+        columns: asked.iter().map(|topic| topic.heading().to_owned()).collect(),
         candidates: graded.candidates.iter().map(row).collect(),
         faults: faults(graded),
         practice: (graded.candidates.iter())
@@ -100,11 +118,13 @@ pub fn class_results(plant: &str, date: Option<String>, graded: &Graded, remarks
 
 fn outcome(paper: &GradedPaper) -> String {
     match (paper.present, paper.passed, paper.safety_missed.is_empty()) {
-        (false, ..) => "nothing handed in".into(),
-        (_, true, _) => "passed".into(),
-        (_, _, false) => "not passed: safety question missed".into(),
-        _ => "not passed".into(),
+        (false, ..) => NOTHING,
+        (_, true, _) => PASSED,
+        (_, _, false) => MISSED,
+        _ => NOT_PASSED,
     }
+    .text()
+    .into()
 }
 
 /// What went wrong, most frequent first, with who did it and in which questions.

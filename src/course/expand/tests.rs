@@ -42,7 +42,7 @@ fn pages() -> Pages {
         .into_iter()
         .filter_map(|(name, bytes)| Some((name.strip_prefix("pages/")?.to_owned(), String::from_utf8(bytes).unwrap())))
         .collect();
-    Pages::new(&templates).unwrap()
+    Pages::new(&templates, &crate::words::tests::english()).unwrap()
 }
 
 fn data() -> CourseData {
@@ -118,6 +118,11 @@ fn check_well_formed(html: &str) {
 
 fn ids(html: &str) -> Vec<&str> {
     html.split(" id=\"").skip(1).map(|rest| rest.split('"').next().unwrap()).collect()
+}
+
+/// The usual options, in English.
+fn options() -> Options {
+    Options { words: crate::words::tests::english(), ..Options::default() }
 }
 
 #[test]
@@ -307,7 +312,7 @@ fn a_real_book_is_built_and_its_problems_are_told() {
     let home = tempfile::tempdir().unwrap();
     let (one, two) = (home.path().join("one"), home.path().join("two"));
     for out in [&one, &two] {
-        let built = build(&sample(), out, vec![Box::new(Expander::new(whole_drive()))], &Options::default()).unwrap();
+        let built = build(&sample(), out, vec![Box::new(Expander::new(whole_drive()))], &options()).unwrap();
         assert_eq!(built.warnings, Vec::<String>::new());
     }
     assert_eq!(read(&one, ""), read(&two, ""));
@@ -320,16 +325,14 @@ fn a_real_book_is_built_and_its_problems_are_told() {
     all.dedup();
     assert_eq!(all.len(), count, "ids are unique in the whole course");
     if let Ok(keep) = std::env::var("DRIVECOURSE_KEEP_COURSE") {
-        build(&sample(), Path::new(&keep), vec![Box::new(Expander::new(whole_drive()))], &Options::default()).unwrap();
+        build(&sample(), Path::new(&keep), vec![Box::new(Expander::new(whole_drive()))], &options()).unwrap();
     }
 
     let mut assets = sample();
     let broken = CHAPTER.replacen("item = \"soft-foot-gap\"", "item = \"soft-foot-gab\"", 1);
     let line = broken.lines().position(|line| line.contains("gab")).unwrap() + 1;
     assets.chapters.insert("mount/feet.md".into(), broken.into_bytes());
-    let error = build(&assets, &two, vec![Box::new(Expander::new(whole_drive()))], &Options::default())
-        .unwrap_err()
-        .to_string();
+    let error = build(&assets, &two, vec![Box::new(Expander::new(whole_drive()))], &options()).unwrap_err().to_string();
     assert!(error.contains(&format!("mount/feet.md:{line}:8: There is no item")), "{error}");
     assert!(error.contains("Did you mean \"soft-foot-gap\"?"), "{error}");
 }

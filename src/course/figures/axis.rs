@@ -1,5 +1,7 @@
 //! Scales with round numbers on them.
 
+use drivecourse_machine::language::with_decimal_mark;
+
 /// Which numbers count as round on a scale.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Steps {
@@ -44,7 +46,8 @@ impl Axis {
         while i <= count && i < 50.0 {
             let value = (first + i) * self.step;
             // Adding nought turns minus nought into nought.
-            marks.push((value, format!("{:.*}", self.decimals, value + 0.0).replace('-', "\u{2212}")));
+            let written = format!("{:.*}", self.decimals, value + 0.0).replace('-', "\u{2212}");
+            marks.push((value, with_decimal_mark(written)));
             i += 1.0;
         }
         marks

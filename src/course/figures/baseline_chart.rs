@@ -5,6 +5,27 @@ use super::geometry::{Area, Pt, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, LARGEST, within};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    UPPER = "baseline-upper", "Upper limit";
+    MEAN = "baseline-mean", "Mean";
+    LOWER = "baseline-lower", "Lower limit";
+    UPPER_NAME = "baseline-upper-name", "upper limit";
+    MEAN_NAME = "baseline-mean-name", "mean";
+    LOWER_NAME = "baseline-lower-name", "lower limit";
+    SETTLED_SIDE = "baseline-settled-side", "settled";
+    LATER_SIDE = "baseline-later-side", "later";
+    READING = "baseline-reading", "Reading";
+    DOTS = "baseline-dots", "settled readings as solid dots joined by a line";
+    RINGS = "baseline-rings", "later readings as rings, to the right of an upright line";
+    MEAN_LINE = "baseline-mean-line", "the mean of the settled ones as a line of dashes and dots";
+    LIMIT_LINES = "baseline-limit-lines", "control limits as dashed lines";
+    ABOUT = "baseline-about", "{value} (upright) of readings in their order (across): {parts}.";
+    SETTLED_READING = "baseline-settled-reading", "Settled reading {number}";
+    LATER_READING = "baseline-later-reading", "Later reading {number}";
+} }
 
 /// One reading in the log, with a label if its value is to be shown.
 #[derive(Debug, Clone)]
@@ -93,12 +114,9 @@ impl BaselineChart {
     }
 
     /// Mean and limits that are there, with what each is called and how its line looks.
-    fn levels(&self) -> Vec<(&'static str, &Across, Line)> {
-        let all = [
-            ("Upper limit", &self.upper, Line::Hidden),
-            ("Mean", &self.mean, Line::Centre),
-            ("Lower limit", &self.lower, Line::Hidden),
-        ];
+    fn levels(&self) -> Vec<(Message, &Across, Line)> {
+        let all =
+            [(UPPER, &self.upper, Line::Hidden), (MEAN, &self.mean, Line::Centre), (LOWER, &self.lower, Line::Hidden)];
         all.into_iter().filter_map(|(name, level, line)| level.as_ref().map(|level| (name, level, line))).collect()
     }
 
@@ -107,14 +125,16 @@ impl BaselineChart {
         let mean = self.mean.as_ref().map(|mean| height(axis, mean.value));
         for (name, level, _) in self.levels() {
             let line = height(axis, level.value);
-            let y = match (name, mean) {
-                ("Upper limit", Some(mean)) => line.min(mean - NAME),
-                ("Lower limit", Some(mean)) => line.max(mean + NAME),
-                _ => line,
+            let (y, written) = match (name, mean) {
+                (UPPER, Some(mean)) => (line.min(mean - NAME), UPPER_NAME),
+                (LOWER, Some(mean)) => (line.max(mean + NAME), LOWER_NAME),
+                (UPPER, None) => (line, UPPER_NAME),
+                (LOWER, None) => (line, LOWER_NAME),
+                _ => (line, MEAN_NAME),
             };
             let end = pt(FIELD.high.x, line);
             sketch.line(end, pt(FIELD.high.x + 8.0, y), Line::Thin);
-            sketch.text(pt(FIELD.high.x + 12.0, y - 8.0), Anchor::Start, &name.to_lowercase());
+            sketch.text(pt(FIELD.high.x + 12.0, y - 8.0), Anchor::Start, written.text());
             sketch.text(pt(FIELD.high.x + 12.0, y + 8.0), Anchor::Start, &level.label);
         }
     }
@@ -169,35 +189,38 @@ impl BaselineChart {
         if !self.later.is_empty() && !self.settled.is_empty() {
             let x = low.x + step * self.settled.len() as f64;
             sketch.line(pt(x, low.y), pt(x, high.y), Line::Thin);
-            sketch.text(pt(0.5 * (low.x + x), high.y + 32.0), Anchor::Middle, "settled");
-            sketch.text(pt(0.5 * (high.x + x), high.y + 32.0), Anchor::Middle, "later");
+            sketch.text(pt(0.5 * (low.x + x), high.y + 32.0), Anchor::Middle, SETTLED_SIDE.text());
+            sketch.text(pt(0.5 * (high.x + x), high.y + 32.0), Anchor::Middle, LATER_SIDE.text());
         }
-        sketch.text(pt(FIELD.centre().x, high.y + 52.0), Anchor::Middle, "Reading");
+        sketch.text(pt(FIELD.centre().x, high.y + 52.0), Anchor::Middle, READING.text());
         let left = sketch.extent().map_or(0.0, |extent| extent.low.x);
         sketch.text(pt(left, low.y - 18.0), Anchor::Start, &self.value_name);
     }
 
     fn description(&self) -> String {
         let parts = [
-            (!self.settled.is_empty(), "settled readings as solid dots joined by a line"),
-            (!self.later.is_empty(), "later readings as rings, to the right of an upright line"),
-            (self.mean.is_some(), "the mean of the settled ones as a line of dashes and dots"),
-            (self.upper.is_some() || self.lower.is_some(), "control limits as dashed lines"),
+            (!self.settled.is_empty(), DOTS),
+            (!self.later.is_empty(), RINGS),
+            (self.mean.is_some(), MEAN_LINE),
+            (self.upper.is_some() || self.lower.is_some(), LIMIT_LINES),
         ];
-        let parts: Vec<&str> = parts.iter().filter(|(there, _)| *there).map(|(_, words)| *words).collect();
-        format!("{} (upright) of readings in their order (across): {}.", self.value_name, parts.join(", "))
+        let parts: Vec<&str> = parts.iter().filter(|(there, _)| *there).map(|(_, words)| words.text()).collect();
+        ABOUT.say(&[("value", &self.value_name), ("parts", &parts.join(", "))])
     }
 
     fn table(&self) -> Vec<(String, String)> {
-        let named = |name: &'static str, from: usize, readings: &[Logged]| {
+        let named = |name: Message, from: usize, readings: &[Logged]| {
             let rows = readings.iter().enumerate().filter_map(move |(place, reading)| {
-                reading.label.as_ref().map(|label| (format!("{name} reading {}", from + place + 1), label.clone()))
+                reading
+                    .label
+                    .as_ref()
+                    .map(|label| (name.say(&[("number", &(from + place + 1).to_string())]), label.clone()))
             });
             rows.collect::<Vec<_>>()
         };
-        let mut table = named("Settled", 0, &self.settled);
-        table.extend(named("Later", self.settled.len(), &self.later));
-        table.extend(self.levels().into_iter().map(|(name, level, _)| (name.to_owned(), level.label.clone())));
+        let mut table = named(SETTLED_READING, 0, &self.settled);
+        table.extend(named(LATER_READING, self.settled.len(), &self.later));
+        table.extend(self.levels().into_iter().map(|(name, level, _)| (name.text().to_owned(), level.label.clone())));
         table
     }
 }

@@ -5,6 +5,18 @@ use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, rows, within};
 use core::f64::consts::{FRAC_PI_2, TAU};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    IN_CIRCLE = "bolts-in-circle", "Bolts in the circle";
+    PLACE = "bolts-place", "Place in the order";
+    AT_PLACE = "bolts-at-place", "Bolt at that place";
+    TITLE = "bolts-title", "Bolts round a circle";
+    NOTE = "bolts-note", "Place {place} in the order: bolt {bolt}";
+    LINES = "bolts-lines", "Lines lead from bolt to bolt in the order {order}.";
+    ABOUT = "bolts-about", "A flange with {count} bolts, numbered clockwise from the top.";
+    ORDER = "bolts-order", "Order";
+} }
 
 /// A flange with its bolts, numbered clockwise from the top.
 #[derive(Debug, Clone)]
@@ -73,9 +85,9 @@ impl BoltPattern {
         }
         if let Some(place) = &self.place_label {
             let bolt = self.bolt_label.as_deref().unwrap_or("?");
-            sketch.note(&format!("Place {place} in the order: bolt {bolt}"));
+            sketch.note(&NOTE.say(&[("place", place), ("bolt", bolt)]));
         }
-        Ok(sketch.finish(&self.id, "Bolts round a circle", &self.description(), self.table()))
+        Ok(sketch.finish(&self.id, TITLE.text(), &self.description(), self.table()))
     }
 
     fn description(&self) -> String {
@@ -83,21 +95,18 @@ impl BoltPattern {
             [] | [_] => String::new(),
             order => {
                 let words: Vec<String> = order.iter().map(u32::to_string).collect();
-                format!(" Lines lead from bolt to bolt in the order {}.", words.join(", "))
+                format!(" {}", LINES.say(&[("order", &words.join(", "))]))
             }
         };
-        format!("A flange with {} bolts, numbered clockwise from the top.{order}", self.bolts)
+        format!("{}{order}", ABOUT.say(&[("count", &self.bolts.to_string())]))
     }
 
     fn table(&self) -> Vec<(String, String)> {
-        let mut table = rows(&[
-            ("Bolts in the circle", &self.bolts_label),
-            ("Place in the order", &self.place_label),
-            ("Bolt at that place", &self.bolt_label),
-        ]);
+        let mut table =
+            rows(&[(IN_CIRCLE, &self.bolts_label), (PLACE, &self.place_label), (AT_PLACE, &self.bolt_label)]);
         if self.order.len() > 1 {
             let words: Vec<String> = self.order.iter().map(u32::to_string).collect();
-            table.push(("Order".to_owned(), words.join(", ")));
+            table.push((ORDER.text().to_owned(), words.join(", ")));
         }
         table
     }

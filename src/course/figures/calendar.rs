@@ -4,6 +4,21 @@ use super::geometry::{Area, Pt, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, within};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    AGE_AXIS = "calendar-age-axis", "Age of the drive since the first start";
+    LEGEND = "calendar-legend", "circle: read while it runs; square: locked out; filled: done";
+    LAST = "calendar-last", "last";
+    NEXT = "calendar-next", "next";
+    NOW = "calendar-now", "The age now is an upright dashed line.";
+    ABOUT = "calendar-about", "One row for each check, with a mark at every age of the drive at which it is due; time goes to the right, evenly in doublings. Circles are read while the drive runs, squares need it locked out, filled marks are done.";
+    AGE = "calendar-age", "Age of the drive";
+    WEEKS = "calendar-weeks", "{count} wk";
+    DAYS = "calendar-days", "{count} d";
+    HOURS = "calendar-hours", "{count} h";
+} }
 
 /// One check and its ages.
 #[derive(Debug, Clone)]
@@ -41,15 +56,15 @@ const WIDE: f64 = 400.0;
 const ROW: f64 = 52.0;
 
 /// Ages with a mark on the scale, in hours, and what is written there.
-const MARKS: [(f64, &str); 8] = [
-    (1.0, "1 h"),
-    (4.0, "4 h"),
-    (8.0, "8 h"),
-    (24.0, "1 d"),
-    (72.0, "3 d"),
-    (168.0, "1 wk"),
-    (672.0, "4 wk"),
-    (4368.0, "26 wk"),
+const MARKS: [(f64, Message, &str); 8] = [
+    (1.0, HOURS, "1"),
+    (4.0, HOURS, "4"),
+    (8.0, HOURS, "8"),
+    (24.0, DAYS, "1"),
+    (72.0, DAYS, "3"),
+    (168.0, WEEKS, "1"),
+    (672.0, WEEKS, "4"),
+    (4368.0, WEEKS, "26"),
 ];
 
 /// Ages that can be drawn, in hours.
@@ -62,7 +77,7 @@ const MOST: usize = 8;
 impl CalendarRow {
     /// The labels that are there, each with its word.
     fn labels(&self) -> Vec<(&'static str, &String)> {
-        let all = [("last", &self.last_label), ("next", &self.next_label)];
+        let all = [(LAST.text(), &self.last_label), (NEXT.text(), &self.next_label)];
         all.into_iter().filter_map(|(word, label)| label.as_ref().map(|label| (word, label))).collect()
     }
 }
@@ -101,26 +116,23 @@ impl Calendar {
             }
         }
         sketch.line(pt(0.0, bottom), pt(WIDE, bottom), Line::Outline);
-        for (age, words) in MARKS.into_iter().filter(|(age, _)| *age <= latest * 1.2) {
+        for (age, unit, count) in MARKS.into_iter().filter(|(age, ..)| *age <= latest * 1.2) {
             sketch.line(pt(place(age), bottom), pt(place(age), bottom + 5.0), Line::Thin);
-            sketch.text(pt(place(age), bottom + 15.0), Anchor::Middle, words);
+            sketch.text(pt(place(age), bottom + 15.0), Anchor::Middle, &unit.say(&[("count", count)]));
         }
         if let Some((age, words)) = &self.now {
             sketch.line(pt(place(*age), 0.0), pt(place(*age), bottom), Line::Hidden);
             let edge = place(*age).clamp(60.0, WIDE - 60.0);
             sketch.text(pt(edge, -10.0), Anchor::Middle, words);
         }
-        sketch.text(pt(0.5 * WIDE, bottom + 36.0), Anchor::Middle, "Age of the drive since the first start");
-        sketch.note("circle: read while it runs; square: locked out; filled: done");
+        sketch.text(pt(0.5 * WIDE, bottom + 36.0), Anchor::Middle, AGE_AXIS.text());
+        sketch.note(LEGEND.text());
         Ok(sketch.finish(&self.id, &self.title, &self.description(), self.table()))
     }
 
     fn description(&self) -> String {
-        let now = if self.now.is_some() { " The age now is an upright dashed line." } else { "" };
-        format!(
-            "One row for each check, with a mark at every age of the drive at which it is due; time goes to the right, evenly in doublings. \
-Circles are read while the drive runs, squares need it locked out, filled marks are done.{now}"
-        )
+        let now = if self.now.is_some() { format!(" {}", NOW.text()) } else { String::new() };
+        format!("{}{now}", ABOUT.text())
     }
 
     fn table(&self) -> Vec<(String, String)> {
@@ -131,7 +143,7 @@ Circles are read while the drive runs, squares need it locked out, filled marks 
             table
                 .extend(row.labels().into_iter().map(|(word, label)| (format!("{}, {word}", row.name), label.clone())));
         }
-        table.extend(self.now.iter().map(|(_, words)| ("Age of the drive".to_owned(), words.clone())));
+        table.extend(self.now.iter().map(|(_, words)| (AGE.text().to_owned(), words.clone())));
         table
     }
 }
@@ -149,11 +161,11 @@ fn mark(sketch: &mut Sketch, at: Pt, locked_out: bool, done: bool) {
 fn spoken(hours: f64) -> String {
     let whole = |unit: f64| (hours / unit - (hours / unit).round()).abs() < 1e-6 && hours >= unit;
     let (unit, name) = if whole(168.0) {
-        (168.0, "wk")
+        (168.0, WEEKS)
     } else if whole(24.0) {
-        (24.0, "d")
+        (24.0, DAYS)
     } else {
-        (1.0, "h")
+        (1.0, HOURS)
     };
-    format!("{:.0}\u{a0}{name}", hours / unit)
+    name.say(&[("count", &format!("{:.0}", hours / unit))]).replace(' ', "\u{a0}")
 }

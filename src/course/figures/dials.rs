@@ -5,6 +5,23 @@ use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, rows, within};
 use core::f64::consts::FRAC_PI_2;
+use drivecourse_machine::language::code;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TRIAL = "dials-trial", "Bar's trial, at the bottom";
+    CIRCLE_NAME = "dials-circle-name", "Diameter of the face dial's circle";
+    APART = "dials-apart", "Between the two rim dials";
+    FRONT = "dials-front", "Measuring plane to front feet";
+    REAR = "dials-rear", "Measuring plane to rear feet";
+    TITLE = "dials-title", "Dials on the coupling";
+    NOTE = "dials-note", "Bar tried on a stiff pipe: {reading} at the bottom";
+    REDUCER = "dials-reducer", "reducer";
+    MOTOR = "dials-motor", "motor";
+    CIRCLE = "dials-circle", "circle {value}";
+    ABOUT = "dials-about", "The reducer at the left and the motor at the right, with hubs and dials from the side; below, a clock face seen from the motor for each sweep: {sweeps}. Every dial stands at nought at 12 o'clock.";
+    HOUR = "dials-hour", "{sweep}, {hour} o'clock";
+} }
 
 /// The readings of one dial, swept once round.
 #[derive(Debug, Clone)]
@@ -61,9 +78,9 @@ impl Dials {
             clock(&mut sketch, pt(x, y), sweep);
         }
         if let Some(words) = &self.trial_label {
-            sketch.note(&format!("Bar tried on a stiff pipe: {words} at the bottom"));
+            sketch.note(&NOTE.say(&[("reading", words)]));
         }
-        Ok(sketch.finish(&self.id, "Dials on the coupling", &self.description(), self.table()))
+        Ok(sketch.finish(&self.id, TITLE.text(), &self.description(), self.table()))
     }
 
     /// Both machines from the side, the motor at the right.
@@ -71,9 +88,9 @@ impl Dials {
         let axis = 0.0;
         let reducer = Area { low: pt(0.0, -44.0), high: pt(86.0, 52.0) };
         let motor = Area { low: pt(276.0, -44.0), high: pt(410.0, 36.0) };
-        for (area, name) in [(reducer, "reducer"), (motor, "motor")] {
+        for (area, name) in [(reducer, REDUCER), (motor, MOTOR)] {
             sketch.rect(area, Line::Outline, Fill::Tint);
-            sketch.text(area.centre() - pt(0.0, 22.0), Anchor::Middle, name);
+            sketch.text(area.centre() - pt(0.0, 22.0), Anchor::Middle, name.text());
         }
         let (plane, far) = (132.0, 200.0);
         let near_hub = Area { low: pt(110.0, -28.0), high: pt(plane, 28.0) };
@@ -119,17 +136,16 @@ impl Dials {
             sketch.line(pt(plane, 30.0), pt(plane, level - 22.0), Line::Hidden);
         }
         if let (true, Some(words)) = (self.face, &self.circle_label) {
-            sketch.label(pt(152.0, -20.0), 12.0, pt(0.4, 1.0), &format!("circle {words}"));
+            sketch.label(pt(152.0, -20.0), 12.0, pt(0.4, 1.0), &CIRCLE.say(&[("value", words)]));
         }
     }
 
     fn description(&self) -> String {
-        let what: Vec<String> = self.sweeps.iter().map(|sweep| sweep.name.to_lowercase()).collect();
-        format!(
-            "The reducer at the left and the motor at the right, with hubs and dials from the side; below, a clock face seen from \
-             the motor for each sweep: {}. Every dial stands at nought at 12 o'clock.",
-            what.join(", ")
-        )
+        // English says them small inside a sentence; other languages have capitals of their own.
+        let english = code().starts_with("en");
+        let inside = |name: &str| if english { name.to_lowercase() } else { name.to_owned() };
+        let what: Vec<String> = self.sweeps.iter().map(|sweep| inside(&sweep.name)).collect();
+        ABOUT.say(&[("sweeps", &what.join(", "))])
     }
 
     fn table(&self) -> Vec<(String, String)> {
@@ -137,16 +153,16 @@ impl Dials {
         for sweep in &self.sweeps {
             for (hour, reading) in HOURS.iter().zip(&sweep.readings) {
                 if let Some(reading) = reading {
-                    table.push((format!("{}, {hour} o'clock", sweep.name), reading.clone()));
+                    table.push((HOUR.say(&[("sweep", &sweep.name), ("hour", &hour.to_string())]), reading.clone()));
                 }
             }
         }
         table.extend(rows(&[
-            ("Bar's trial, at the bottom", &self.trial_label),
-            ("Diameter of the face dial's circle", &self.circle_label),
-            ("Between the two rim dials", &self.apart_label),
-            ("Measuring plane to front feet", &self.front_label),
-            ("Measuring plane to rear feet", &self.rear_label),
+            (TRIAL, &self.trial_label),
+            (CIRCLE_NAME, &self.circle_label),
+            (APART, &self.apart_label),
+            (FRONT, &self.front_label),
+            (REAR, &self.rear_label),
         ]));
         table
     }

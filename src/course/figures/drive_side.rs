@@ -5,6 +5,28 @@ use super::geometry::{Pt, polar, pt};
 use super::kit::{Line, Sketch};
 use super::label::{Anchor, SIZE, width};
 use super::{Figure, FigureError, rows};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    DRIVING = "drive-side-driving", "Driving sprocket";
+    DRIVEN = "drive-side-driven", "Driven sprocket";
+    CENTRES = "drive-side-centres", "Centre distance";
+    SPAN = "drive-side-span", "Free span";
+    SAG = "drive-side-sag", "Sag at mid-span";
+    INCLINE = "drive-side-incline", "Inclination";
+    TITLE = "drive-side-title", "Chain drive from the side";
+    TIGHT = "drive-side-tight", "tight strand";
+    SLACK = "drive-side-slack", "slack strand";
+    EDGE = "drive-side-edge", "straightedge";
+    SCALE_NOTE = "drive-side-scale-note", "Sag drawn {times} times its size.";
+    LEVEL = "drive-side-level", "level with it at the right";
+    ABOVE = "drive-side-above", "above it";
+    ABOVE_RIGHT = "drive-side-above-right", "above it to the right";
+    CLOCKWISE = "drive-side-clockwise", "The reducer's output sprocket at the left drives a sprocket {place}. It turns clockwise, so the upper strand is the slack one.";
+    ANTICLOCKWISE = "drive-side-anticlockwise", "The reducer's output sprocket at the left drives a sprocket {place}. It turns anticlockwise, so the lower strand is the slack one.";
+    EDGE_ALONG = "drive-side-edge-along", "A straightedge lies along it.";
+    SCALE = "drive-side-scale", "The sag is drawn {times} times its size.";
+} }
 
 /// Which way the driving sprocket turns, as drawn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -79,9 +101,9 @@ impl DriveSide {
         self.dimensions(&mut sketch, &layout);
         self.names(&mut sketch, &layout);
         if layout.magnified > 1.0 {
-            sketch.note(&format!("Sag drawn {} times its size.", layout.magnified));
+            sketch.note(&SCALE_NOTE.say(&[("times", &layout.magnified.to_string())]));
         }
-        let title = "Chain drive from the side";
+        let title = TITLE.text();
         Ok(sketch.finish(&self.id, title, &self.description(&layout), self.table()))
     }
 
@@ -110,7 +132,7 @@ impl DriveSide {
         let square = pt(layout.along.y, -layout.along.x);
         let out = if square.dot(layout.tight_out) > 0.0 { square } else { square * -1.0 };
         let feet = housing(layout).corners().iter().map(|c| c.dot(out)).fold(0.0, f64::max);
-        let named = if self.name_strands { room("tight strand", out) } else { 0.0 };
+        let named = if self.name_strands { room(TIGHT.text(), out) } else { 0.0 };
         let offset = (tight_reach + 22.0 + named).max(if out.y > 0.3 { feet + 22.0 } else { 0.0 });
         sketch.dimension(layout.centres[0], layout.centres[1], out * offset, self.centres_label.as_deref());
 
@@ -145,51 +167,50 @@ impl DriveSide {
         }
         let place = |strand: [Pt; 2], part: f64| strand[0] + (strand[1] - strand[0]) * part;
         if self.name_strands {
-            sketch.label(place(layout.tight, 0.62), 5.0, layout.tight_out, "tight strand");
+            sketch.label(place(layout.tight, 0.62), 5.0, layout.tight_out, TIGHT.text());
             let part = 0.25;
             let drop = layout.sag_way * (4.0 * part * (1.0 - part) * layout.sag);
             let inward = if layout.sags_outwards() { layout.sag_way } else { layout.slack_out * -1.0 };
-            sketch.label(place(layout.slack, part) + drop, 5.0, inward, "slack strand");
+            sketch.label(place(layout.slack, part) + drop, 5.0, inward, SLACK.text());
         }
         if self.straightedge {
             let (part, way) = if layout.sags_outwards() { (0.3, -1.0) } else { (0.79, 1.0) };
             let way = layout.slack_out * way;
-            sketch.label(place(layout.slack, part) + way * 6.0, 4.0, way, "straightedge");
+            sketch.label(place(layout.slack, part) + way * 6.0, 4.0, way, EDGE.text());
         }
     }
 
     fn table(&self) -> Vec<(String, String)> {
         rows(&[
-            ("Driving sprocket", &self.driver_label),
-            ("Driven sprocket", &self.driven_label),
-            ("Centre distance", &self.centres_label),
-            ("Free span", &self.span_label),
-            ("Sag at mid-span", &self.sag_label),
-            ("Inclination", &self.incline_label),
+            (DRIVING, &self.driver_label),
+            (DRIVEN, &self.driven_label),
+            (CENTRES, &self.centres_label),
+            (SPAN, &self.span_label),
+            (SAG, &self.sag_label),
+            (INCLINE, &self.incline_label),
         ])
     }
 
     fn description(&self, layout: &Layout) -> String {
         let place = if self.incline < 10.0 {
-            "level with it at the right"
+            LEVEL
         } else if self.incline > 80.0 {
-            "above it"
+            ABOVE
         } else {
-            "above it to the right"
+            ABOVE_RIGHT
         };
-        let (turn, strand) = match self.turning {
-            Turning::Clockwise => ("clockwise", "upper"),
-            Turning::Anticlockwise => ("anticlockwise", "lower"),
+        let says = match self.turning {
+            Turning::Clockwise => CLOCKWISE,
+            Turning::Anticlockwise => ANTICLOCKWISE,
         };
-        let edge = if self.straightedge { " A straightedge lies along it." } else { "" };
-        let scale = if layout.magnified > 1.0 {
-            format!(" The sag is drawn {} times its size.", layout.magnified)
-        } else {
-            String::new()
-        };
-        format!(
-            "The reducer's output sprocket at the left drives a sprocket {place}. It turns {turn}, so the {strand} strand is the slack one.{edge}{scale}"
-        )
+        let mut out = says.say(&[("place", place.text())]);
+        if self.straightedge {
+            out.push_str(&format!(" {}", EDGE_ALONG.text()));
+        }
+        if layout.magnified > 1.0 {
+            out.push_str(&format!(" {}", SCALE.say(&[("times", &layout.magnified.to_string())])));
+        }
+        out
     }
 }
 

@@ -22,22 +22,44 @@ pub use vibration::VibrationFace;
 
 use super::geometry::{Pt, polar};
 use super::kit::{Fill, Line, Sketch};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
+
+messages! { FACES {
+    HALF = "face-half", "half a division";
+    ONE = "face-one", "1 division";
+    SOME = "face-some", "{count} divisions";
+    SOME_AND_HALF = "face-some-and-half", "{count} and a half divisions";
+    AT = "face-at", "at {number}";
+    PAST = "face-past", "{divisions} past {number}";
+    READING = "face-reading", "reading {reading}";
+    READING_NAME = "face-reading-name", "Reading";
+} }
+
+/// What faces say.
+pub(super) fn messages() -> Vec<Message> {
+    [FACES, dial::SAYS, feeler::SAYS, scale::SAYS, sight_glass::SAYS, thermometer::SAYS, vibration::SAYS].concat()
+}
 
 /// `count` things in words: `1 division`, `3 divisions`, `half a division`, `2 and a half divisions`.
 fn divisions(count: f64) -> String {
     let halves = (2.0 * count).round();
     let whole = (0.5 * halves).floor();
     match (whole, halves % 2.0 != 0.0) {
-        (0.0, true) => "half a division".into(),
-        (1.0, false) => "1 division".into(),
-        (whole, false) => format!("{whole:.0} divisions"),
-        (whole, true) => format!("{whole:.0} and a half divisions"),
+        (0.0, true) => HALF.text().into(),
+        (1.0, false) => ONE.text().into(),
+        (whole, false) => SOME.say(&[("count", &format!("{whole:.0}"))]),
+        (whole, true) => SOME_AND_HALF.say(&[("count", &format!("{whole:.0}"))]),
     }
 }
 
 /// Where something stands among the numbers of a row: `at 40`, `3 divisions past 40`.
 fn past(count: f64, number: &str) -> String {
-    if (2.0 * count).round() == 0.0 { format!("at {number}") } else { format!("{} past {number}", divisions(count)) }
+    if (2.0 * count).round() == 0.0 {
+        AT.say(&[("number", number)])
+    } else {
+        PAST.say(&[("divisions", &divisions(count)), ("number", number)])
+    }
 }
 
 /// A hand from `centre` towards `angle`: a long wedge with a short tail and a hub.

@@ -4,6 +4,17 @@ use super::geometry::{Area, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, magnification, positive, rows, within};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    LENGTH = "corners-length", "Length";
+    WIDTH = "corners-width", "Width";
+    TITLE = "corners-title", "Gaps under {foot}";
+    SIDE = "corners-side", "Below it, the same foot from the side, above the base.";
+    ABOUT = "corners-about", "{foot} from above, with the gap at each corner: 1 top left, 2 top right, 3 bottom right, 4 bottom left.";
+    NOTE = "corners-note", "Side view: gaps drawn {times} times their size.";
+    GAP = "corners-gap", "Gap at corner {corner}";
+} }
 
 /// One foot seen from above with the gap measured at each corner, and from the side with its slope.
 ///
@@ -76,12 +87,9 @@ impl FootCorners {
         if self.side_view {
             self.side(&mut sketch, plan, scale);
         }
-        let title = format!("Gaps under {}", self.name);
-        let side = if self.side_view { " Below it, the same foot from the side, above the base." } else { "" };
-        let description = format!(
-            "{} from above, with the gap at each corner: 1 top left, 2 top right, 3 bottom right, 4 bottom left.{side}",
-            self.name
-        );
+        let title = TITLE.say(&[("foot", &self.name)]);
+        let side = if self.side_view { format!(" {}", SIDE.text()) } else { String::new() };
+        let description = format!("{}{side}", ABOUT.say(&[("foot", &self.name)]));
         Ok(sketch.finish(&self.id, &title, &description, self.table()))
     }
 
@@ -114,18 +122,18 @@ impl FootCorners {
         sketch.text(pt(start - 6.0, from.y - 10.0), Anchor::End, names[0]);
         sketch.text(pt(stop + 6.0, to.y - 10.0), Anchor::Start, names[1]);
         if times > 1.0 {
-            sketch.note(&format!("Side view: gaps drawn {times} times their size."));
+            sketch.note(&NOTE.say(&[("times", &times.to_string())]));
         }
     }
 
     fn table(&self) -> Vec<(String, String)> {
-        let names = CORNERS.map(|corner| format!("Gap at corner {corner}"));
+        let names = CORNERS.map(|corner| GAP.say(&[("corner", &corner.to_string())]));
         let mut table: Vec<_> = names
             .into_iter()
             .zip(&self.gap_labels)
             .filter_map(|(name, label)| label.as_ref().map(|label| (name, label.clone())))
             .collect();
-        table.extend(rows(&[("Length", &self.length_label), ("Width", &self.width_label)]));
+        table.extend(rows(&[(LENGTH, &self.length_label), (WIDTH, &self.width_label)]));
         table
     }
 }

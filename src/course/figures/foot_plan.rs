@@ -4,6 +4,23 @@ use super::geometry::{Area, Pt, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::{Anchor, LEADING};
 use super::{Figure, FigureError, positive, within};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    ONE_TWO = "feet-one-two", "Foot 1 to foot 2";
+    ONE_FOUR = "feet-one-four", "Foot 1 to foot 4";
+    TITLE = "feet-title", "The four feet from above";
+    WEIGHT_LINE = "feet-weight-line", "line of the weight";
+    GAP = "feet-gap", "gap {value}";
+    CARRIES = "feet-carries", "Foot {foot} is hatched: it carries.";
+    CARRY = "feet-carry", "Feet {feet} and {last} are hatched: they carry.";
+    WEIGHT = "feet-weight", "A mark shows the line of the weight.";
+    ABOUT = "feet-about", "Plan of the reducer's feet, numbered clockwise from the top left, output shaft at the right.";
+    FOOT_GAP = "feet-foot-gap", "Foot {foot}, gap";
+    FOOT_READING = "feet-foot-reading", "Foot {foot}, reading";
+    SHAFT = "feet-shaft", "shaft";
+    OUTPUT = "feet-output", "output";
+} }
 
 /// One foot of the plan.
 #[derive(Debug, Clone, Default)]
@@ -81,11 +98,10 @@ impl FootPlan {
             let y = within("weight's line", y, -width, 2.0 * width)?;
             let at = pt(x / length * right, y / width * down);
             mark(&mut sketch, at);
-            sketch.label(at, 13.0, pt(0.0, 1.0), "line of the weight");
+            sketch.label(at, 13.0, pt(0.0, 1.0), WEIGHT_LINE.text());
         }
         for (at, foot) in feet.iter().zip(&self.feet) {
-            let words = [("gap ", &foot.gap), ("", &foot.reading)]
-                .map(|(name, label)| label.as_ref().map(|label| format!("{name}{label}")));
+            let words = [foot.gap.as_ref().map(|gap| GAP.say(&[("value", gap)])), foot.reading.clone()];
             // Outwards above and below the feet, so that the sheet stays narrow.
             let out = if at.y < centre.y { pt(0.0, -1.0) } else { pt(0.0, 1.0) };
             for (row, words) in words.iter().flatten().enumerate() {
@@ -98,7 +114,7 @@ impl FootPlan {
         sketch.dimension(feet[3] + below, feet[2] + below, pt(0.0, 18.0), self.length_label.as_deref());
         let beside = pt(-PAD, 0.0);
         sketch.dimension(feet[0] + beside, feet[3] + beside, pt(-24.0, 0.0), self.width_label.as_deref());
-        Ok(sketch.finish(&self.id, "The four feet from above", &self.description(), self.table()))
+        Ok(sketch.finish(&self.id, TITLE.text(), &self.description(), self.table()))
     }
 
     fn description(&self) -> String {
@@ -106,25 +122,23 @@ impl FootPlan {
             self.feet.iter().enumerate().filter(|(_, f)| f.carries).map(|(i, _)| (i + 1).to_string()).collect();
         let load = match carrying.as_slice() {
             [] => String::new(),
-            [one] => format!(" Foot {one} is hatched: it carries."),
-            [first @ .., last] => format!(" Feet {} and {last} are hatched: they carry.", first.join(", ")),
+            [one] => format!(" {}", CARRIES.say(&[("foot", one)])),
+            [first @ .., last] => format!(" {}", CARRY.say(&[("feet", &first.join(", ")), ("last", last)])),
         };
-        let weight = if self.weight.is_some() { " A mark shows the line of the weight." } else { "" };
-        format!(
-            "Plan of the reducer's feet, numbered clockwise from the top left, output shaft at the right.{load}{weight}"
-        )
+        let weight = if self.weight.is_some() { format!(" {}", WEIGHT.text()) } else { String::new() };
+        format!("{}{load}{weight}", ABOUT.text())
     }
 
     fn table(&self) -> Vec<(String, String)> {
         let mut table = Vec::new();
         for (i, foot) in self.feet.iter().enumerate() {
-            for (name, label) in [("gap", &foot.gap), ("reading", &foot.reading)] {
+            for (name, label) in [(FOOT_GAP, &foot.gap), (FOOT_READING, &foot.reading)] {
                 if let Some(label) = label {
-                    table.push((format!("Foot {}, {name}", i + 1), label.clone()));
+                    table.push((name.say(&[("foot", &(i + 1).to_string())]), label.clone()));
                 }
             }
         }
-        table.extend(super::rows(&[("Foot 1 to foot 2", &self.length_label), ("Foot 1 to foot 4", &self.width_label)]));
+        table.extend(super::rows(&[(ONE_TWO, &self.length_label), (ONE_FOUR, &self.width_label)]));
         table
     }
 }
@@ -139,7 +153,7 @@ fn body(sketch: &mut Sketch, feet: [Pt; 4]) {
     let shaft = Area { low: pt(area.high.x, middle - 8.0), high: pt(area.high.x + 34.0, middle + 8.0) };
     sketch.rect(shaft, Line::Outline, Fill::Tint);
     sketch.line(pt(area.high.x - 26.0, middle), pt(shaft.high.x + 8.0, middle), Line::Centre);
-    for (line, word) in ["shaft", "output"].into_iter().enumerate() {
+    for (line, word) in [SHAFT.text(), OUTPUT.text()].into_iter().enumerate() {
         let above = pt(shaft.low.x + 5.0, shaft.low.y - 10.0 - LEADING * line as f64);
         sketch.text(above, Anchor::Start, word);
     }

@@ -4,6 +4,21 @@ use super::geometry::{Area, polar, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, positive, rows, within};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    SHAFT_DIA = "key-section-shaft-dia", "Diameter of the shaft";
+    KEY_WIDTH = "key-section-key-width", "Width of the key";
+    KEYWAY = "key-section-keyway", "Width of the keyway";
+    HEIGHT = "key-section-height", "Height of the key";
+    LENGTH = "key-section-length", "Working length of the key";
+    TITLE = "key-section-title", "Key in shaft and hub";
+    HUB_NAME = "key-section-hub-name", "hub";
+    SHAFT_NAME = "key-section-shaft-name", "shaft";
+    NOTE = "key-section-note", "Working length of the key: {length}";
+    LOWER = "key-section-lower", "A shaft in its hub, cut across. The hatched key, lower than wide, lies half in the shaft and half in the hub.";
+    SQUARE = "key-section-square", "A shaft in its hub, cut across. The hatched key, about as high as wide, lies half in the shaft and half in the hub.";
+} }
 
 /// Shaft, hub and key in section; shaft and key share one scale.
 #[derive(Debug, Clone)]
@@ -53,8 +68,8 @@ impl KeySection {
         sketch.hatch(&key.corners(), 7.0);
         sketch.line(pt(-HUB - 12.0, 0.0), pt(HUB + 12.0, 0.0), Line::Centre);
         sketch.line(pt(0.0, -HUB - 10.0), pt(0.0, HUB + 10.0), Line::Centre);
-        sketch.text(pt(-0.5 * SHAFT, 0.45 * SHAFT), Anchor::Middle, "shaft");
-        sketch.text(polar(centre, 0.5 * (SHAFT + HUB), 2.4), Anchor::Middle, "hub");
+        sketch.text(pt(-0.5 * SHAFT, 0.45 * SHAFT), Anchor::Middle, SHAFT_NAME.text());
+        sketch.text(polar(centre, 0.5 * (SHAFT + HUB), 2.4), Anchor::Middle, HUB_NAME.text());
         let (left, right) = (pt(key.low.x, key.low.y), pt(key.high.x, key.low.y));
         let top = HUB - SHAFT - 0.5 * height;
         sketch.dimension(left, right, pt(0.0, -top - 16.0), self.width_label.as_deref());
@@ -68,23 +83,22 @@ impl KeySection {
         );
         sketch.dimension(pt(-SHAFT, 0.0), pt(SHAFT, 0.0), pt(0.0, HUB + 16.0), self.shaft_label.as_deref());
         if let Some(words) = &self.length_label {
-            sketch.note(&format!("Working length of the key: {words}"));
+            sketch.note(&NOTE.say(&[("length", words)]));
         }
-        Ok(sketch.finish(&self.id, "Key in shaft and hub", &self.description(), self.table()))
+        Ok(sketch.finish(&self.id, TITLE.text(), &self.description(), self.table()))
     }
 
     fn description(&self) -> String {
-        let shape = if self.height < 0.97 * self.width { "lower than wide" } else { "about as high as wide" };
-        format!("A shaft in its hub, cut across. The hatched key, {shape}, lies half in the shaft and half in the hub.")
+        if self.height < 0.97 * self.width { LOWER } else { SQUARE }.text().to_owned()
     }
 
     fn table(&self) -> Vec<(String, String)> {
         rows(&[
-            ("Diameter of the shaft", &self.shaft_label),
-            ("Width of the key", &self.width_label),
-            ("Width of the keyway", &self.keyway_label),
-            ("Height of the key", &self.height_label),
-            ("Working length of the key", &self.length_label),
+            (SHAFT_DIA, &self.shaft_label),
+            (KEY_WIDTH, &self.width_label),
+            (KEYWAY, &self.keyway_label),
+            (HEIGHT, &self.height_label),
+            (LENGTH, &self.length_label),
         ])
     }
 }

@@ -4,6 +4,26 @@ use super::geometry::{Area, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, positive, rows, within};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TITLE = "power-chain-title", "Power from the supply to the output shaft";
+    HEAT = "power-chain-heat", "heat";
+    DRAWN = "power-chain-drawn", "Power drawn";
+    AT_MOTOR = "power-chain-at-motor", "Power at the motor's shaft";
+    AT_OUTPUT = "power-chain-at-output", "Power at the output shaft";
+    DRAWN_PLACE = "power-chain-drawn-place", "drawn";
+    MOTOR_PLACE = "power-chain-motor-place", "motor shaft";
+    OUTPUT_PLACE = "power-chain-output-place", "output shaft";
+    MOTOR_BOX = "power-chain-motor-box", "motor";
+    REDUCER_BOX = "power-chain-reducer-box", "reducer";
+    SUPPLY_BOX = "power-chain-supply-box", "supply";
+    ABOUT = "power-chain-about", "Power drawn from the supply passes the motor and the reducer; each turns a part of it into heat, and the band becomes narrower.";
+    SUPPLY = "power-chain-supply", "Supply";
+    MOTOR = "power-chain-motor", "Motor";
+    REDUCER = "power-chain-reducer", "Reducer";
+} }
 
 /// Three powers one below the other, as bands whose widths go with them; what each machine loses leaves to the right.
 #[derive(Debug, Clone)]
@@ -27,8 +47,8 @@ const WIDEST: f64 = 120.0;
 const BAND: f64 = 58.0;
 const BOX: Area = Area { low: pt(-90.0, 0.0), high: pt(90.0, 40.0) };
 const STEP: f64 = BAND + 40.0;
-const NAMES: [&str; 3] = ["Power drawn", "Power at the motor's shaft", "Power at the output shaft"];
-const PLACES: [&str; 3] = ["drawn", "motor shaft", "output shaft"];
+const NAMES: [Message; 3] = [DRAWN, AT_MOTOR, AT_OUTPUT];
+const PLACES: [Message; 3] = [DRAWN_PLACE, MOTOR_PLACE, OUTPUT_PLACE];
 
 impl PowerChain {
     /// Draws the figure.
@@ -51,7 +71,7 @@ impl PowerChain {
             sketch.head(pt(0.0, top + BAND - 4.0), pt(0.0, 1.0), 14.0);
         }
         for (place, (name, label)) in
-            [("motor", &self.motor_label), ("reducer", &self.reducer_label)].into_iter().enumerate()
+            [(MOTOR_BOX.text(), &self.motor_label), (REDUCER_BOX.text(), &self.reducer_label)].into_iter().enumerate()
         {
             let top = STEP * place as f64 + BAND;
             let area = Area { low: pt(BOX.low.x, top), high: pt(BOX.high.x, top + BOX.height()) };
@@ -60,30 +80,32 @@ impl PowerChain {
             sketch.text(area.centre(), Anchor::Middle, &words);
             let from = pt(BOX.high.x, area.centre().y);
             sketch.arrow(from, from + pt(34.0, 0.0));
-            sketch.text(from + pt(40.0, 0.0), Anchor::Start, "heat");
+            sketch.text(from + pt(40.0, 0.0), Anchor::Start, HEAT.text());
         }
-        let head = self.supply_label.as_ref().map_or_else(|| "supply".to_owned(), |label| format!("supply, {label}"));
+        let head = self
+            .supply_label
+            .as_ref()
+            .map_or_else(|| SUPPLY_BOX.text().to_owned(), |label| format!("{}, {label}", SUPPLY_BOX.text()));
         sketch.text(pt(0.0, -14.0), Anchor::Middle, &head);
         for (place, label) in self.power_labels.iter().enumerate() {
             if let Some(label) = label {
                 let y = STEP * place as f64 + 0.45 * BAND;
-                sketch.text(pt(-half[0] - 12.0, y - 8.0), Anchor::End, PLACES[place]);
+                sketch.text(pt(-half[0] - 12.0, y - 8.0), Anchor::End, PLACES[place].text());
                 sketch.text(pt(-half[0] - 12.0, y + 8.0), Anchor::End, label);
             }
         }
-        let words = "Power drawn from the supply passes the motor and the reducer; each turns a part of it into heat, and the band \
-                     becomes narrower.";
-        Ok(sketch.finish(&self.id, "Power from the supply to the output shaft", words, self.table()))
+        let words = ABOUT.text();
+        Ok(sketch.finish(&self.id, TITLE.text(), words, self.table()))
     }
 
     fn table(&self) -> Vec<(String, String)> {
         let [drawn, shaft, out] = &self.power_labels;
         rows(&[
-            ("Supply", &self.supply_label),
+            (SUPPLY, &self.supply_label),
             (NAMES[0], drawn),
-            ("Motor", &self.motor_label),
+            (MOTOR, &self.motor_label),
             (NAMES[1], shaft),
-            ("Reducer", &self.reducer_label),
+            (REDUCER, &self.reducer_label),
             (NAMES[2], out),
         ])
     }

@@ -4,6 +4,24 @@ use super::geometry::{Pt, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, LARGEST, positive, rows, within};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    BETWEEN = "shaft-load-between", "Between bearings";
+    NEAR_TO_LOAD = "shaft-load-near-to-load", "Near bearing to load";
+    NEAR = "shaft-load-near", "Near bearing reaction";
+    FAR = "shaft-load-far", "Far bearing reaction";
+    MOMENT = "shaft-load-moment", "Greatest bending moment";
+    NO_SCALE = "shaft-load-no-scale", "Distances along the shaft not to scale.";
+    TITLE = "shaft-load-title", "Loads on the output shaft";
+    ALONG = "shaft-load-along", "bending moment along the shaft";
+    LOAD = "shaft-load-load", "Load";
+    UP = "shaft-load-up", "up";
+    DOWN = "shaft-load-down", "down";
+    REACTIONS = "shaft-load-reactions", "The near bearing pushes {near}, the far bearing {far}.";
+    MOST = "shaft-load-most", "The bending moment is greatest at the near bearing.";
+    ABOUT = "shaft-load-about", "Output shaft in two bearings with a sprocket beyond the near one. The load acts {way} at the sprocket.";
+} }
 
 /// The output shaft set free: far bearing at the left, near bearing, then the sprocket on the
 /// overhang with its load; the reactions; and the bending moment below.
@@ -104,9 +122,9 @@ impl ShaftLoad {
             self.moment_diagram(&mut sketch, [far, near, end]);
         }
         if stretched {
-            sketch.note("Distances along the shaft not to scale.");
+            sketch.note(NO_SCALE.text());
         }
-        Ok(sketch.finish(&self.id, "Loads on the output shaft", &self.description(), self.table()))
+        Ok(sketch.finish(&self.id, TITLE.text(), &self.description(), self.table()))
     }
 
     fn moment_diagram(&self, sketch: &mut Sketch, [far, near, end]: [Pt; 3]) {
@@ -120,31 +138,29 @@ impl ShaftLoad {
         if let Some(words) = &self.moment_label {
             sketch.label(peak, 5.0, pt(0.0, -1.0), words);
         }
-        sketch.text(pt(start.x.midpoint(stop.x), level + 14.0), Anchor::Middle, "bending moment along the shaft");
+        sketch.text(pt(start.x.midpoint(stop.x), level + 14.0), Anchor::Middle, ALONG.text());
     }
 
     fn description(&self) -> String {
-        let way = |force: f64| if force > 0.0 { "up" } else { "down" };
-        let reactions = if self.reactions {
-            format!(" The near bearing pushes {}, the far bearing {}.", way(self.near), way(self.far))
-        } else {
-            String::new()
-        };
-        let moment = if self.moment { " The bending moment is greatest at the near bearing." } else { "" };
-        format!(
-            "Output shaft in two bearings with a sprocket beyond the near one. The load acts {} at the sprocket.{reactions}{moment}",
-            way(self.load)
-        )
+        let way = |force: f64| if force > 0.0 { UP } else { DOWN }.text();
+        let mut out = ABOUT.say(&[("way", way(self.load))]);
+        if self.reactions {
+            out.push_str(&format!(" {}", REACTIONS.say(&[("near", way(self.near)), ("far", way(self.far))])));
+        }
+        if self.moment {
+            out.push_str(&format!(" {}", MOST.text()));
+        }
+        out
     }
 
     fn table(&self) -> Vec<(String, String)> {
         rows(&[
-            ("Between bearings", &self.bearings_label),
-            ("Near bearing to load", &self.overhang_label),
-            ("Load", &self.load_label),
-            ("Near bearing reaction", &self.near_label.clone().filter(|_| self.reactions)),
-            ("Far bearing reaction", &self.far_label.clone().filter(|_| self.reactions)),
-            ("Greatest bending moment", &self.moment_label.clone().filter(|_| self.moment)),
+            (BETWEEN, &self.bearings_label),
+            (NEAR_TO_LOAD, &self.overhang_label),
+            (LOAD, &self.load_label),
+            (NEAR, &self.near_label.clone().filter(|_| self.reactions)),
+            (FAR, &self.far_label.clone().filter(|_| self.reactions)),
+            (MOMENT, &self.moment_label.clone().filter(|_| self.moment)),
         ])
     }
 }

@@ -4,6 +4,18 @@ use super::geometry::{Area, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, LARGEST, rows, within};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    WHOLE = "shims-whole", "Whole pack";
+    TITLE = "shims-title", "Shims under a foot";
+    NONE = "shims-none", "A foot from the side, standing clear of the base by the gap.";
+    ONE = "shims-one", "A foot from the side: the measured gap at the left, one shim under the foot.";
+    PACK = "shims-pack", "Pack: {pack}";
+    MANY = "shims-many", "A foot from the side: the measured gap at the left, a pack of {count} shims under the foot.";
+    GAP = "shims-gap", "Gap";
+    LEAF = "shims-leaf", "Leaf {number} from the base";
+} }
 
 /// One shim of the pack.
 #[derive(Debug, Clone)]
@@ -84,29 +96,27 @@ impl ShimPack {
             sketch.dimension(gap_mark, pt(0.0, 0.0), pt(-24.0, 0.0), self.gap_label.as_deref());
         }
         if let (true, Some(words)) = (pack > 0.0, &self.pack_label) {
-            sketch.note(&format!("Pack: {words}"));
+            sketch.note(&PACK.say(&[("pack", words)]));
         }
-        Ok(sketch.finish(&self.id, "Shims under a foot", &self.description(), self.table()))
+        Ok(sketch.finish(&self.id, TITLE.text(), &self.description(), self.table()))
     }
 
     fn description(&self) -> String {
         match self.leaves.len() {
-            0 => "A foot from the side, standing clear of the base by the gap.".to_owned(),
-            1 => "A foot from the side: the measured gap at the left, one shim under the foot.".to_owned(),
-            many => {
-                format!("A foot from the side: the measured gap at the left, a pack of {many} shims under the foot.")
-            }
+            0 => NONE.text().to_owned(),
+            1 => ONE.text().to_owned(),
+            many => MANY.say(&[("count", &many.to_string())]),
         }
     }
 
     fn table(&self) -> Vec<(String, String)> {
-        let mut table = rows(&[("Gap", &self.gap_label)]);
+        let mut table = rows(&[(GAP, &self.gap_label)]);
         for (i, leaf) in self.leaves.iter().enumerate() {
             if let Some(label) = &leaf.label {
-                table.push((format!("Leaf {} from the base", i + 1), label.clone()));
+                table.push((LEAF.say(&[("number", &(i + 1).to_string())]), label.clone()));
             }
         }
-        table.extend(rows(&[("Whole pack", &self.pack_label)]));
+        table.extend(rows(&[(WHOLE, &self.pack_label)]));
         table
     }
 }

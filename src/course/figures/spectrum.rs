@@ -5,6 +5,13 @@ use super::geometry::{Area, Pt, pt};
 use super::kit::{Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, LARGEST, positive, within};
+use drivecourse_machine::language::with_decimal_mark;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TALLEST = "spectrum-tallest", "The tallest is marked {name}.";
+    ABOUT = "spectrum-about", "{height} (upright) over {frequency} (across, by tens): {count} upright lines.";
+} }
 
 /// A line of a spectrum.
 #[derive(Debug, Clone)]
@@ -63,7 +70,7 @@ impl Tens {
         for power in self.low..=self.high {
             let whole = libm::pow(10.0, f64::from(power));
             let decimals = usize::try_from(-power).unwrap_or(0);
-            marks.push((whole, Some(format!("{whole:.decimals$}"))));
+            marks.push((whole, Some(with_decimal_mark(format!("{whole:.decimals$}")))));
             if power < self.high {
                 marks.extend((2..10).map(|times| (whole * f64::from(times), None)));
             }
@@ -137,12 +144,12 @@ impl Spectrum {
     fn description(&self) -> String {
         let strongest = self.stems.iter().max_by(|a, b| a.height.total_cmp(&b.height));
         let tallest = strongest.and_then(|stem| stem.name.as_deref());
-        let tallest = tallest.map_or_else(String::new, |name| format!(" The tallest is marked {name}."));
-        format!(
-            "{} (upright) over {} (across, by tens): {} upright lines.{tallest}",
-            self.height_name,
-            self.frequency_name,
-            self.stems.len()
-        )
+        let tallest = tallest.map_or_else(String::new, |name| format!(" {}", TALLEST.say(&[("name", name)])));
+        let about = ABOUT.say(&[
+            ("height", &self.height_name),
+            ("frequency", &self.frequency_name),
+            ("count", &self.stems.len().to_string()),
+        ]);
+        format!("{about}{tallest}")
     }
 }

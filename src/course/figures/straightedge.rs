@@ -4,6 +4,27 @@ use super::geometry::{Pt, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, LARGEST, rows, within};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    GAP_1 = "straightedge-gap-1", "Gap 1, reference sprocket's far rim";
+    GAP_2 = "straightedge-gap-2", "Gap 2, reference sprocket's near rim";
+    GAP_3 = "straightedge-gap-3", "Gap 3, other sprocket's near rim";
+    GAP_4 = "straightedge-gap-4", "Gap 4, other sprocket's far rim";
+    ON_REFERENCE = "straightedge-on-reference", "Between the points on the reference sprocket";
+    ON_OTHER = "straightedge-on-other", "Between the points on the other sprocket";
+    CENTRES = "straightedge-centres", "Centre distance";
+    OFFSET = "straightedge-offset", "Offset at the centre";
+    TWIST = "straightedge-twist", "Twist";
+    TITLE = "straightedge-title", "Straightedge across two sprockets";
+    TOUCHES_NONE = "straightedge-touches-none", "It touches at none of them.";
+    REFERENCE = "straightedge-reference", "reference";
+    OTHER = "straightedge-other", "other";
+    TOUCHES_ONE = "straightedge-touches-one", "It touches at point {point}.";
+    TOUCHES = "straightedge-touches", "It touches at points {points} and {last}.";
+    ABOUT = "straightedge-about", "Two sprockets from above, the reference sprocket at the left, under a straightedge; the gaps at four points, numbered from the left, are magnified.";
+} }
 
 /// The faces of two sprockets seen from above, a straightedge across them, and the gap at each of four points.
 ///
@@ -34,12 +55,7 @@ const PLACES: [f64; 4] = [0.0, 122.0, 258.0, 360.0];
 const WIDEST: f64 = 44.0;
 /// Thickness of a sprocket on the sheet.
 const PLATE: f64 = 20.0;
-const NAMES: [&str; 4] = [
-    "Gap 1, reference sprocket's far rim",
-    "Gap 2, reference sprocket's near rim",
-    "Gap 3, other sprocket's near rim",
-    "Gap 4, other sprocket's far rim",
-];
+const NAMES: [Message; 4] = [GAP_1, GAP_2, GAP_3, GAP_4];
 
 impl Straightedge {
     /// Draws the figure.
@@ -55,8 +71,8 @@ impl Straightedge {
         let at = |place: usize| pt(PLACES[place], self.gaps[place] * scale);
         let mut sketch = Sketch::new();
         edge(&mut sketch);
-        sprocket(&mut sketch, at(0), at(1), "reference");
-        sprocket(&mut sketch, at(2), at(3), "other");
+        sprocket(&mut sketch, at(0), at(1), REFERENCE.text());
+        sprocket(&mut sketch, at(2), at(3), OTHER.text());
         for (place, label) in self.gap_labels.iter().enumerate() {
             let foot = at(place);
             sketch.line(pt(foot.x, 0.0), foot, Line::Thin);
@@ -74,40 +90,37 @@ impl Straightedge {
         sketch.dimension(down(2), down(3), pt(0.0, 4.0), self.other_label.as_deref());
         let centre = |a: usize, b: usize| pt(0.5 * (PLACES[a] + PLACES[b]), floor + 26.0);
         sketch.dimension(centre(0, 1), centre(2, 3), pt(0.0, 4.0), self.centres_label.as_deref());
-        for (name, label) in [("Offset at the centre", &self.offset_label), ("Twist", &self.twist_label)] {
+        for (name, label) in [(OFFSET, &self.offset_label), (TWIST, &self.twist_label)] {
             if let Some(words) = label {
-                sketch.note(&format!("{name}: {words}"));
+                sketch.note(&format!("{}: {words}", name.text()));
             }
         }
-        Ok(sketch.finish(&self.id, "Straightedge across two sprockets", &self.description(), self.table()))
+        Ok(sketch.finish(&self.id, TITLE.text(), &self.description(), self.table()))
     }
 
     fn description(&self) -> String {
         let touching: Vec<String> =
             (0..4).filter(|&place| self.gaps[place] <= 0.0).map(|place| (place + 1).to_string()).collect();
         let rest = match touching.as_slice() {
-            [] => "It touches at none of them.".to_owned(),
-            [one] => format!("It touches at point {one}."),
-            [first @ .., last] => format!("It touches at points {} and {last}.", first.join(", ")),
+            [] => TOUCHES_NONE.text().to_owned(),
+            [one] => TOUCHES_ONE.say(&[("point", one)]),
+            [first @ .., last] => TOUCHES.say(&[("points", &first.join(", ")), ("last", last)]),
         };
-        format!(
-            "Two sprockets from above, the reference sprocket at the left, under a straightedge; the gaps at four points, numbered \
-             from the left, are magnified. {rest}"
-        )
+        format!("{} {rest}", ABOUT.text())
     }
 
     fn table(&self) -> Vec<(String, String)> {
         let mut table: Vec<_> = NAMES
             .iter()
             .zip(&self.gap_labels)
-            .filter_map(|(name, label)| label.as_ref().map(|label| ((*name).to_owned(), label.clone())))
+            .filter_map(|(name, label)| label.as_ref().map(|label| (name.text().to_owned(), label.clone())))
             .collect();
         table.extend(rows(&[
-            ("Between the points on the reference sprocket", &self.reference_label),
-            ("Between the points on the other sprocket", &self.other_label),
-            ("Centre distance", &self.centres_label),
-            ("Offset at the centre", &self.offset_label),
-            ("Twist", &self.twist_label),
+            (ON_REFERENCE, &self.reference_label),
+            (ON_OTHER, &self.other_label),
+            (CENTRES, &self.centres_label),
+            (OFFSET, &self.offset_label),
+            (TWIST, &self.twist_label),
         ]));
         table
     }

@@ -5,6 +5,20 @@ use super::geometry::{Area, Pt, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, LARGEST, within};
+use drivecourse_machine::language::with_decimal_mark;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    CURVE = "warm-up-curve", "a curve";
+    DOTS = "warm-up-dots", "readings as dots";
+    SURROUNDINGS_LINE = "warm-up-surroundings-line", "the surroundings as a dashed line";
+    SETTLED_LINE = "warm-up-settled-line", "the settled temperature as a line of dashes and dots";
+    LIMIT_LINES = "warm-up-limit-lines", "limits as lines hatched above";
+    ABOUT = "warm-up-about", "{temperature} (upright) against {time} (across): {parts}.";
+    SURROUNDINGS = "warm-up-surroundings", "Surroundings";
+    SETTLED = "warm-up-settled", "Settled";
+    LIMIT = "warm-up-limit-row", "Limit";
+} }
 
 /// A reading: when and how hot, with a label if it is to be shown.
 #[derive(Debug, Clone)]
@@ -156,14 +170,14 @@ impl WarmUp {
 
     fn description(&self) -> String {
         let parts = [
-            (!self.curve.is_empty(), "a curve"),
-            (!self.readings.is_empty(), "readings as dots"),
-            (self.ambient.is_some(), "the surroundings as a dashed line"),
-            (self.settled.is_some(), "the settled temperature as a line of dashes and dots"),
-            (!self.limits.is_empty(), "limits as lines hatched above"),
+            (!self.curve.is_empty(), CURVE),
+            (!self.readings.is_empty(), DOTS),
+            (self.ambient.is_some(), SURROUNDINGS_LINE),
+            (self.settled.is_some(), SETTLED_LINE),
+            (!self.limits.is_empty(), LIMIT_LINES),
         ];
-        let parts: Vec<&str> = parts.iter().filter(|(there, _)| *there).map(|(_, words)| *words).collect();
-        format!("{} (upright) against {} (across): {}.", self.temperature_name, self.time_name, parts.join(", "))
+        let parts: Vec<&str> = parts.iter().filter(|(there, _)| *there).map(|(_, words)| words.text()).collect();
+        ABOUT.say(&[("temperature", &self.temperature_name), ("time", &self.time_name), ("parts", &parts.join(", "))])
     }
 
     fn table(&self, scales: &Scales) -> Vec<(String, String)> {
@@ -172,14 +186,17 @@ impl WarmUp {
             .readings
             .iter()
             .filter_map(|reading| {
-                let time = format!("{}: {:.decimals$}", self.time_name, reading.time + 0.0);
+                let time = with_decimal_mark(format!("{:.decimals$}", reading.time + 0.0));
+                let time = format!("{}: {time}", self.time_name);
                 reading.label.as_ref().map(|label| (time, label.clone()))
             })
             .collect();
-        let ambient = self.ambient.iter().map(|level| ("Surroundings", level));
-        let settled = self.settled.iter().map(|level| ("Settled", level));
-        let limits = self.limits.iter().map(|level| ("Limit", level));
-        table.extend(ambient.chain(settled).chain(limits).map(|(kind, level)| (kind.to_owned(), level.name.clone())));
+        let ambient = self.ambient.iter().map(|level| (SURROUNDINGS, level));
+        let settled = self.settled.iter().map(|level| (SETTLED, level));
+        let limits = self.limits.iter().map(|level| (LIMIT, level));
+        table.extend(
+            ambient.chain(settled).chain(limits).map(|(kind, level)| (kind.text().to_owned(), level.name.clone())),
+        );
         table
     }
 }

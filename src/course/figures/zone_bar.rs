@@ -4,6 +4,16 @@ use super::geometry::{Area, pt};
 use super::kit::{Fill, Line, Sketch};
 use super::label::Anchor;
 use super::{Figure, FigureError, positive, rows, within};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    A_B = "zones-a-b", "Limit between A and B";
+    B_C = "zones-b-c", "Limit between B and C";
+    C_D = "zones-c-d", "Limit between C and D";
+    READING = "zones-reading", "Reading";
+    ABOUT = "zones-about", "A bar of the severity zones A, B, C and D from left to right.";
+    ABOUT_READING = "zones-about-reading", "A bar of the severity zones A, B, C and D from left to right, with an arrow at the reading.";
+} }
 
 /// A bar from nought upwards, cut into the zones A to D, with a reading pointed out above it. The zones are told apart by letters and by
 /// ever closer hatching.
@@ -73,17 +83,11 @@ impl ZoneBar {
     }
 
     fn description(&self) -> String {
-        let reading = if self.reading.is_some() { ", with an arrow at the reading" } else { "" };
-        format!("A bar of the severity zones A, B, C and D from left to right{reading}.")
+        if self.reading.is_some() { ABOUT_READING } else { ABOUT }.text().to_owned()
     }
 
     fn table(&self) -> Vec<(String, String)> {
         let [a_b, b_c, c_d] = &self.limit_labels;
-        rows(&[
-            ("Limit between A and B", a_b),
-            ("Limit between B and C", b_c),
-            ("Limit between C and D", c_d),
-            ("Reading", &self.reading_label),
-        ])
+        rows(&[(A_B, a_b), (B_C, b_c), (C_D, c_d), (READING, &self.reading_label)])
     }
 }

@@ -15,7 +15,7 @@ fn pages() -> Pages {
             (name, std::fs::read_to_string(&path).unwrap())
         })
         .collect();
-    Pages::new(&templates).unwrap()
+    Pages::new(&templates, &crate::words::tests::english()).unwrap()
 }
 
 fn lines(text: &[&str]) -> Vec<String> {
@@ -258,12 +258,13 @@ fn the_same_data_gives_the_same_page() {
 #[test]
 fn faults_say_what_is_missing() {
     let broken = BTreeMap::from([("a.html".to_string(), "{{ nobody }}".to_string())]);
-    let error = Pages::new(&broken).unwrap().render("a.html", &BTreeMap::from([("some", 1)])).unwrap_err();
+    let error =
+        Pages::new(&broken, &Arc::default()).unwrap().render("a.html", &BTreeMap::from([("some", 1)])).unwrap_err();
     assert!(error.to_string().contains("a.html") && error.to_string().contains("nobody"), "{error}");
     let error = pages().render("none.html", &BTreeMap::from([("some", 1)])).unwrap_err();
     assert!(error.to_string().contains("none.html"), "{error}");
     let syntax = BTreeMap::from([("a.html".to_string(), "{% if %}".to_string())]);
-    assert!(Pages::new(&syntax).unwrap_err().to_string().contains("cannot be read"));
+    assert!(Pages::new(&syntax, &Arc::default()).unwrap_err().to_string().contains("cannot be read"));
     let lost = BTreeMap::from([("a.html".to_string(), "{% include \"b.html\" %}".to_string())]);
-    assert!(Pages::new(&lost).is_err());
+    assert!(Pages::new(&lost, &Arc::default()).is_err());
 }

@@ -2,6 +2,13 @@
 
 use super::{Board, PortrayError};
 use crate::figures::{Dials, Figure, Straightedge, Sweep};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    REDUCER_RIM = "dials-sweep-reducer-rim", "Reducer hub, rim";
+    REDUCER_FACE = "dials-sweep-reducer-face", "Reducer hub, face";
+    MOTOR_RIM = "dials-sweep-motor-rim", "Motor hub, rim";
+} }
 
 const GAPS: [&str; 4] = ["align.gap_1", "align.gap_2", "align.gap_3", "align.gap_4"];
 const RIM: [&str; 3] = ["align.rim_right", "align.rim_bottom", "align.rim_left"];
@@ -31,10 +38,10 @@ pub(super) fn straightedge(board: &Board<'_>) -> Result<Figure, PortrayError> {
 pub(super) fn dials(board: &Board<'_>) -> Result<Figure, PortrayError> {
     let told = |ids: [&str; 3]| ids.iter().any(|id| board.tells(id) || board.asks(id));
     let mut sweeps = Vec::new();
-    for (name, ids) in [("Reducer hub, rim", RIM), ("Reducer hub, face", FACE), ("Motor hub, rim", OWN)] {
+    for (name, ids) in [(REDUCER_RIM, RIM), (REDUCER_FACE, FACE), (MOTOR_RIM, OWN)] {
         if told(ids) {
             let [right, bottom, left] = ids.map(|id| board.label(id));
-            sweeps.push(Sweep { name: name.into(), readings: [Some("0".into()), right, bottom, left] });
+            sweeps.push(Sweep { name: name.text().into(), readings: [Some("0".into()), right, bottom, left] });
         }
     }
     if sweeps.is_empty() {

@@ -2,6 +2,11 @@
 
 use super::{Board, PortrayError};
 use crate::figures::{DriveSide, Figure, Turning};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TEETH = "drive-side-teeth-teeth", "{count}\u{a0}teeth";
+} }
 
 /// Nominal drive where a number must not show in the drawing: centres in pitches, teeth, sag as a part of the centres.
 const NOMINAL_CENTRES: f64 = 36.0;
@@ -25,7 +30,7 @@ pub(super) fn drive_side(board: &Board<'_>) -> Result<Figure, PortrayError> {
         Some(incline) => incline,
         None => 0.0,
     };
-    let teeth = |quantity| board.label(quantity).map(|teeth| format!("{teeth}\u{a0}teeth"));
+    let teeth = |quantity| board.label(quantity).map(|teeth| TEETH.say(&[("count", &teeth)]));
     board.finish(
         DriveSide {
             id: board.id(),

@@ -6,17 +6,31 @@ use drivecourse_machine::{Registry, Typed};
 
 use super::{Board, PortrayError};
 use crate::figures::{Across, BaselineChart, Calendar, CalendarRow, Figure, Logged};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TEMPERATURE = "follow-pictures-temperature", "temperature, vibration, noise";
+    OIL = "follow-pictures-oil", "oil level";
+    BOLTS = "follow-pictures-bolts", "bolts";
+    CHAIN = "follow-pictures-chain", "chain";
+    FOOT = "follow-pictures-foot", "soft foot";
+    BASELINE = "follow-pictures-baseline", "A settled rise and its limits";
+    RISE = "follow-pictures-rise", "Rise over ambient, {unit}";
+    DUE = "follow-pictures-due", "When each check is due";
+    NOW = "follow-pictures-now", "now {age}";
+} }
 
 const SETTLED: [&str; 4] = ["follow.rise_1", "follow.rise_2", "follow.rise_3", "follow.rise_4"];
 const LATER: [&str; 2] = ["follow.rise_5", "follow.rise_6"];
 
 /// Each check with its name, and where its last and next age stand.
-const CHECKS: [(&str, Check, &str, &str); 5] = [
-    ("temperature, vibration, noise", Check::Temperature, "follow.reading_last", "follow.reading_due"),
-    ("oil level", Check::OilLevel, "follow.level_last", "follow.level_due"),
-    ("bolts", Check::Bolts, "follow.bolts_last", "follow.bolts_due"),
-    ("chain", Check::ChainTension, "follow.chain_last", "follow.chain_due"),
-    ("soft foot", Check::SoftFoot, "follow.foot_last", "follow.foot_due"),
+const CHECKS: [(Message, Check, &str, &str); 5] = [
+    (TEMPERATURE, Check::Temperature, "follow.reading_last", "follow.reading_due"),
+    (OIL, Check::OilLevel, "follow.level_last", "follow.level_due"),
+    (BOLTS, Check::Bolts, "follow.bolts_last", "follow.bolts_due"),
+    (CHAIN, Check::ChainTension, "follow.chain_last", "follow.chain_due"),
+    (FOOT, Check::SoftFoot, "follow.foot_last", "follow.foot_due"),
 ];
 
 pub(super) fn baseline_chart(board: &Board<'_>) -> Result<Figure, PortrayError> {
@@ -43,8 +57,8 @@ pub(super) fn baseline_chart(board: &Board<'_>) -> Result<Figure, PortrayError> 
     board.finish(
         BaselineChart {
             id: board.id(),
-            title: "A settled rise and its limits".into(),
-            value_name: format!("Rise over ambient, {}", unit.symbol),
+            title: BASELINE.text().into(),
+            value_name: RISE.say(&[("unit", unit.symbol)]),
             settled,
             later,
             mean: across("follow.rise_mean"),
@@ -60,7 +74,7 @@ pub(super) fn calendar(board: &Board<'_>) -> Result<Figure, PortrayError> {
     let hours = |quantity: &str| board.value(quantity).map(|base| Time::from_base(base).get::<time::hour>());
     let rows = CHECKS.map(|(name, check, last, next)| {
         CalendarRow {
-            name: name.into(),
+            name: name.text().into(),
             ages: check.ages_in_hours().to_vec(),
             locked_out: check.needs_lock_out(),
             // Filled marks would show the next age where that is asked.
@@ -73,9 +87,9 @@ pub(super) fn calendar(board: &Board<'_>) -> Result<Figure, PortrayError> {
     board.finish(
         Calendar {
             id: board.id(),
-            title: "When each check is due".into(),
+            title: DUE.text().into(),
             rows: rows.into(),
-            now: now.map(|(age, label)| (age, format!("now {label}"))),
+            now: now.map(|(age, label)| (age, NOW.say(&[("age", &label)]))),
         }
         .draw(),
     )

@@ -2,10 +2,20 @@
 
 use drivecourse_calc::heat::warm_up::{RunIn, WarmUp as Curve};
 use drivecourse_calc::units::{Temperature, TemperatureRise, Time};
-use drivecourse_machine::{Kind, Registry, Typed, Unit};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::{Kind, Registry, Typed, Unit, messages};
 
 use super::{Board, PortrayError};
 use crate::figures::{Figure, Level, Reading, Steps, WarmUp};
+
+messages! { pub(super) SAYS {
+    TITLE = "warm-up-title", "Warm-up after a cold start";
+    TIME = "warm-up-time", "Time after the start, {unit}";
+    TEMPERATURE = "warm-up-temperature", "Temperature, {unit}";
+    AMBIENT = "warm-up-ambient", "ambient {value}";
+    SETTLES = "warm-up-settles", "settles at {value}";
+    LIMIT = "warm-up-limit", "limit {value}";
+} }
 
 const READINGS: [(&str, &str); 3] =
     [("heat.first_time", "heat.reading_1"), ("heat.time_2", "heat.reading_2"), ("heat.time_3", "heat.reading_3")];
@@ -40,23 +50,23 @@ pub(super) fn warm_up(board: &Board<'_>) -> Result<Figure, PortrayError> {
         board.need("heat.reading_1")?;
         return Err(PortrayError::NothingShown { picture: board.picture, quantity: "heat.reading_1" });
     }
-    let level = |quantity, word: &str| {
+    let level = |quantity, named: Message| {
         let temperature = degrees.from_base(board.value(quantity)?);
         let words = board.label(quantity).filter(|_| board.tells(quantity))?;
-        Some(Level { temperature, name: format!("{word} {words}") })
+        Some(Level { temperature, name: named.say(&[("value", &words)]) })
     };
     board.finish(
         WarmUp {
             id: board.id(),
-            title: "Warm-up after a cold start".into(),
-            time_name: format!("Time after the start, {}", minutes.symbol),
+            title: TITLE.text().into(),
+            time_name: TIME.say(&[("unit", minutes.symbol)]),
             time_steps: Steps::Sixty,
-            temperature_name: format!("Temperature, {}", degrees.symbol),
+            temperature_name: TEMPERATURE.say(&[("unit", degrees.symbol)]),
             curve,
             readings,
-            ambient: level("heat.ambient", "ambient"),
-            settled: level("heat.settled_foretold", "settles at").or_else(|| level("heat.settled", "settles at")),
-            limits: level("heat.sump_limit", "limit").into_iter().collect(),
+            ambient: level("heat.ambient", AMBIENT),
+            settled: level("heat.settled_foretold", SETTLES).or_else(|| level("heat.settled", SETTLES)),
+            limits: level("heat.sump_limit", LIMIT).into_iter().collect(),
         }
         .draw(),
     )

@@ -4,7 +4,8 @@ use drivecourse_machine::amount::{number, with_unit};
 use drivecourse_machine::face::{
     DIAL_DIVISIONS, DialHands, VibrationRange, feeler_leaves, other_degrees, thermometer_range, thinnest_leaf,
 };
-use drivecourse_machine::{Face, Figures, QuantityId, System, Unit, amount};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::{Face, Figures, QuantityId, System, Unit, amount, messages};
 
 use super::{Board, PortrayError};
 use crate::figures::{
@@ -12,7 +13,24 @@ use crate::figures::{
 };
 
 /// Marks of a sight glass, with the word that a label begins with.
-const OIL_MARKS: [(&str, &str); 2] = [("oil.low_mark", "low mark"), ("oil.high_mark", "high mark")];
+const OIL_MARKS: [(&str, Message); 2] = [("oil.low_mark", LOW_MARK), ("oil.high_mark", HIGH_MARK)];
+
+messages! { pub(super) SAYS {
+    LOW_MARK = "sight-glass-low-mark", "low mark";
+    HIGH_MARK = "sight-glass-high-mark", "high mark";
+    RANGE = "vibration-range", "0 to {full}";
+    DIAL_IN = "how-read-dial-plus", "The small hand stands on the plus side, so the outer row counts, and {turns}; the long hand adds {divisions} divisions: {reading}.";
+    DIAL_OUT = "how-read-dial-minus", "The small hand stands on the minus side, so the inner row counts, and {turns}; the long hand adds {divisions} divisions: {reading}.";
+    NO_TURN = "how-read-no-turn", "less than one turn was made";
+    ONE_TURN = "how-read-one-turn", "one whole turn was made";
+    TURNS = "how-read-turns", "{turns} whole turns were made";
+    LEAVES = "how-read-leaves", "The leaves that go in together, added: {sum} = {reading}.";
+    LOWER_ROW = "how-read-lower-row", "The switch says that the lower row, 0 to 3, counts: {reading}.";
+    UPPER_ROW = "how-read-upper-row", "The switch says that the upper row, 0 to 10, counts: {reading}.";
+    OUTER_ROW = "how-read-outer-row", "The outer row counts, a degree a division: {reading}.";
+    TO_EDGE = "how-read-to-edge", "From the last number passed, count the divisions up to the edge: {reading}.";
+    TO_OIL = "how-read-to-oil", "From the last number passed, count the divisions up to the flat of the oil: {reading}.";
+} }
 
 /// Draws `quantity` on `face`.
 pub(super) fn face(board: &Board<'_>, face: Face, quantity: QuantityId) -> Result<Figure, PortrayError> {
@@ -108,7 +126,7 @@ impl Reading {
         let mut marks = Vec::new();
         for (id, word) in OIL_MARKS {
             if let Some(value) = board.value(id).filter(|_| board.tells(id)) {
-                marks.push((word.to_owned(), self.divisions(self.unit.from_base(value))));
+                marks.push((word.text().to_owned(), self.divisions(self.unit.from_base(value))));
             }
         }
         board.finish(
@@ -150,7 +168,7 @@ impl Reading {
                 id: board.id(),
                 share: self.shown / range.full,
                 range,
-                range_label: format!("0 to {}", self.written(range.full)),
+                range_label: RANGE.say(&[("full", &self.written(range.full))]),
                 reading: self.label,
             }
             .draw(),
@@ -164,40 +182,31 @@ pub(crate) fn how_read(quantity: QuantityId, base: f64, system: System) -> Optio
     let face = Face::of(instrument)?;
     let shown = quantity.get().unit(system).from_base(base);
     let written = amount::write(quantity.get(), base, system);
+    let reading = ("reading", written.as_str());
     Some(match face {
         Face::Dial => {
             let hands = DialHands::at(system, shown);
-            let side =
-                if hands.out { "minus side, so the inner row counts" } else { "plus side, so the outer row counts" };
             let turns = match hands.turns {
-                0 => "less than one turn was made".to_owned(),
-                1 => "one whole turn was made".to_owned(),
-                turns => format!("{turns} whole turns were made"),
+                0 => NO_TURN.text().to_owned(),
+                1 => ONE_TURN.text().to_owned(),
+                turns => TURNS.say(&[("turns", &turns.to_string())]),
             };
-            format!(
-                "The small hand stands on the {side}, and {turns}; the long hand adds {:.0} divisions: {written}.",
-                hands.divisions
-            )
+            let divisions = format!("{:.0}", hands.divisions);
+            let says = if hands.out { DIAL_OUT } else { DIAL_IN };
+            says.say(&[("turns", &turns), ("divisions", &divisions), reading])
         }
         Face::Feeler => {
             let leaves = feeler_leaves(system, shown)?;
             let sum: Vec<_> = leaves.iter().map(|leaf| number(*leaf, face.figures(system))).collect();
-            format!("The leaves that go in together, added: {} = {written}.", sum.join(" + "))
+            LEAVES.say(&[("sum", &sum.join(" + ")), reading])
         }
         Face::VibrationMeter => {
-            let row = if VibrationRange::of(shown).threes { "lower row, 0 to 3" } else { "upper row, 0 to 10" };
-            format!("The switch says that the {row}, counts: {written}.")
+            let says = if VibrationRange::of(shown).threes { LOWER_ROW } else { UPPER_ROW };
+            says.say(&[reading])
         }
-        Face::Thermometer => format!("The outer row counts, a degree a division: {written}."),
-        Face::Scale | Face::SightGlass => {
-            format!(
-                "From the last number passed, count the divisions up to the {}: {written}.",
-                match face {
-                    Face::Scale => "edge",
-                    _ => "flat of the oil",
-                }
-            )
-        }
+        Face::Thermometer => OUTER_ROW.say(&[reading]),
+        Face::Scale => TO_EDGE.say(&[reading]),
+        Face::SightGlass => TO_OIL.say(&[reading]),
     })
 }
 

@@ -7,6 +7,13 @@ use drivecourse_machine::{Figures, Kind, Typed, Unit};
 
 use super::{Board, PortrayError};
 use crate::figures::{Figure, Foot, FootCorners, FootPlan, Leaf, ShimPack};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    PAD = "feet-reading-pad", "pad {value}";
+    RISE = "feet-reading-rise", "rise {value}";
+    ANGLED = "feet-reading-angled", "Angled foot";
+} }
 
 const HEIGHTS: [&str; 4] = ["mount.height_1", "mount.height_2", "mount.height_3", "mount.height_4"];
 const RISES: [&str; 4] = ["mount.rise_1", "mount.rise_2", "mount.rise_3", "mount.rise_4"];
@@ -23,11 +30,11 @@ pub(super) fn foot_plan(board: &Board<'_>) -> Result<Figure, PortrayError> {
             foot.gap = board.label("mount.gap");
         }
         // One kind of reading at a time: the pads' heights, or the dial's rises.
-        let told = [("pad", HEIGHTS), ("rise", RISES)]
+        let told = [(PAD, HEIGHTS), (RISE, RISES)]
             .into_iter()
             .find(|(_, ids)| ids.iter().any(|id| board.tells(id) || board.asks(id)));
         if let Some((word, ids)) = told {
-            foot.reading = board.label(ids[place]).map(|label| format!("{word} {label}"));
+            foot.reading = board.label(ids[place]).map(|label| word.say(&[("value", &label)]));
         }
     }
     let weight = board.value("mount.weight_along").zip(board.value("mount.weight_across"));
@@ -54,7 +61,7 @@ pub(super) fn foot_corners(board: &Board<'_>) -> Result<Figure, PortrayError> {
     board.finish(
         FootCorners {
             id: board.id(),
-            name: "Angled foot".into(),
+            name: ANGLED.text().into(),
             length: board.need("mount.foot_length")?,
             width: board.need("mount.foot_width")?,
             gaps,

@@ -2,6 +2,12 @@
 
 use super::{Board, PortrayError};
 use crate::figures::{Figure, PowerChain};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    FACTOR = "power-chain-label-factor", "power factor\u{a0}{value}";
+    EFFICIENCY = "power-chain-label-efficiency", "efficiency\u{a0}{value}";
+} }
 
 /// The powers in the order in which they pass, with nominal shares where a band to scale would tell what is asked.
 const POWERS: [(&str, f64); 3] = [("start.input_power", 1.0), ("start.shaft_power", 0.88), ("drive.output_power", 0.8)];
@@ -20,10 +26,10 @@ pub(super) fn power_chain(board: &Board<'_>) -> Result<Figure, PortrayError> {
         .iter()
         .filter_map(|quantity| {
             let words = board.label(quantity)?;
-            Some(if *quantity == "start.power_factor" { format!("power factor\u{a0}{words}") } else { words })
+            Some(if *quantity == "start.power_factor" { FACTOR.say(&[("value", &words)]) } else { words })
         })
         .collect();
-    let efficiency = |quantity| board.label(quantity).map(|words| format!("efficiency\u{a0}{words}"));
+    let efficiency = |quantity| board.label(quantity).map(|words| EFFICIENCY.say(&[("value", &words)]));
     board.finish(
         PowerChain {
             id: board.id(),

@@ -4,15 +4,37 @@ use drivecourse_machine::Registry;
 
 use super::{Board, PortrayError};
 use crate::figures::{Figure, Spectrum, Stem, ZoneBar};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    MOTOR = "vibrate-line-motor", "motor";
+    MOTOR_ROW = "vibrate-line-motor-row", "Motor shaft, once a turn";
+    TWICE = "vibrate-line-twice", "2 × motor";
+    TWICE_ROW = "vibrate-line-twice-row", "Motor shaft, twice a turn";
+    OUTPUT = "vibrate-line-output", "output shaft";
+    OUTPUT_ROW = "vibrate-line-output-row", "Output shaft, once a turn";
+    CHAIN = "vibrate-line-chain", "chain";
+    CHAIN_ROW = "vibrate-line-chain-row", "Chain, rollers seating";
+    MESH = "vibrate-line-mesh", "gear mesh";
+    MESH_ROW = "vibrate-line-mesh-row", "Gear mesh of the first stage";
+    BEARING = "vibrate-line-bearing", "bearing";
+    BEARING_ROW = "vibrate-line-bearing-row", "Outer ring of the output shaft's bearing";
+    STRONGEST = "vibrate-line-strongest", "Strongest line";
+    SPECTRUM = "vibrate-line-spectrum", "Spectrum of the vibration";
+    FREQUENCY = "vibrate-line-frequency", "Frequency, {unit}";
+    VELOCITY = "vibrate-line-velocity", "Velocity, {unit} r.m.s.";
+    ZONES = "vibrate-line-zones", "Reading and severity zones";
+} }
 
 /// The lines: short name, name in the table, frequency (and how many times it), amplitude.
-const LINES: [(&str, &str, &str, f64, &str); 6] = [
-    ("motor", "Motor shaft, once a turn", "vibrate.motor_frequency", 1.0, "vibrate.line_motor"),
-    ("2 × motor", "Motor shaft, twice a turn", "vibrate.motor_frequency", 2.0, "vibrate.line_double"),
-    ("output shaft", "Output shaft, once a turn", "vibrate.output_frequency", 1.0, "vibrate.line_output"),
-    ("chain", "Chain, rollers seating", "vibrate.chain_pass", 1.0, "vibrate.line_chain"),
-    ("gear mesh", "Gear mesh of the first stage", "vibrate.mesh", 1.0, "vibrate.line_mesh"),
-    ("bearing", "Outer ring of the output shaft's bearing", "vibrate.outer", 1.0, "vibrate.line_bearing"),
+const LINES: [(Message, Message, &str, f64, &str); 6] = [
+    (MOTOR, MOTOR_ROW, "vibrate.motor_frequency", 1.0, "vibrate.line_motor"),
+    (TWICE, TWICE_ROW, "vibrate.motor_frequency", 2.0, "vibrate.line_double"),
+    (OUTPUT, OUTPUT_ROW, "vibrate.output_frequency", 1.0, "vibrate.line_output"),
+    (CHAIN, CHAIN_ROW, "vibrate.chain_pass", 1.0, "vibrate.line_chain"),
+    (MESH, MESH_ROW, "vibrate.mesh", 1.0, "vibrate.line_mesh"),
+    (BEARING, BEARING_ROW, "vibrate.outer", 1.0, "vibrate.line_bearing"),
 ];
 /// Limits in equal steps, where a bar to scale would tell them.
 const NOMINAL_LIMITS: [f64; 3] = [1.0, 2.0, 3.0];
@@ -36,8 +58,8 @@ pub(super) fn spectrum(board: &Board<'_>) -> Result<Figure, PortrayError> {
         stems.push(Stem {
             frequency: hertz.from_base(place),
             height: speed.from_base(board.need(line)?),
-            name: board.solved().then(|| name.to_owned()),
-            row: row_of(board, row, frequency, times, line),
+            name: board.solved().then(|| name.text().to_owned()),
+            row: row_of(board, row.text(), frequency, times, line),
         });
     }
     let tallest = stems.iter_mut().max_by(|a, b| a.height.total_cmp(&b.height));
@@ -46,15 +68,15 @@ pub(super) fn spectrum(board: &Board<'_>) -> Result<Figure, PortrayError> {
         let Some(words) = board.label("vibrate.peak_frequency") else {
             return Err(PortrayError::NothingShown { picture: board.picture, quantity: "vibrate.peak_frequency" });
         };
-        stem.row = Some(("Strongest line".into(), words.clone()));
+        stem.row = Some((STRONGEST.text().into(), words.clone()));
         stem.name = Some(words);
     }
     board.finish(
         Spectrum {
             id: board.id(),
-            title: "Spectrum of the vibration".into(),
-            frequency_name: format!("Frequency, {}", hertz.symbol),
-            height_name: format!("Velocity, {} r.m.s.", speed.symbol),
+            title: SPECTRUM.text().into(),
+            frequency_name: FREQUENCY.say(&[("unit", hertz.symbol)]),
+            height_name: VELOCITY.say(&[("unit", speed.symbol)]),
             stems,
         }
         .draw(),
@@ -85,7 +107,7 @@ pub(super) fn zones(board: &Board<'_>) -> Result<Figure, PortrayError> {
     board.finish(
         ZoneBar {
             id: board.id(),
-            title: "Reading and severity zones".into(),
+            title: ZONES.text().into(),
             limits,
             limit_labels: LIMITS.map(|limit| board.label(limit)),
             reading,

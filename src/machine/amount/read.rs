@@ -9,6 +9,7 @@ mod tests;
 mod text;
 
 pub use choice::{letter, read_choice, read_order};
+pub(crate) use error::SAYS;
 pub use error::{ReadError, examples};
 pub use text::LIMIT;
 
@@ -107,9 +108,14 @@ impl Amount {
         self.shown.step(self.written) * self.unit.size().abs()
     }
 
+    /// The number and its unit: `11.1 mm`.
+    pub fn as_read(&self) -> String {
+        super::with_unit(&super::number(self.written, self.shown), self.unit)
+    }
+
     /// How it was understood: `read as 11.1 mm`.
     pub fn understood(&self) -> String {
-        format!("read as {}", super::with_unit(&super::number(self.written, self.shown), self.unit))
+        error::READ_AS.say(&[("amount", &self.as_read())])
     }
 }
 

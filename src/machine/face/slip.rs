@@ -2,6 +2,7 @@
 
 use super::{DIAL_DIVISIONS, DialHands, Face, VibrationRange, feeler_leaves, other_degrees, thinnest_leaf};
 use crate::instrument::Figures;
+use crate::messages;
 use crate::unit::System;
 
 /// A way to misread an instrument.
@@ -67,57 +68,94 @@ impl Slip {
         }
     }
 
+    /// The same as people are told it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::RevolutionMissed => NAMED_REVOLUTION_MISSED,
+            Self::RevolutionAdded => NAMED_REVOLUTION_ADDED,
+            Self::OtherWayRound => NAMED_OTHER_WAY_ROUND,
+            Self::SignReversed => NAMED_SIGN_REVERSED,
+            Self::ParallaxHigh => NAMED_PARALLAX_HIGH,
+            Self::ParallaxLow => NAMED_PARALLAX_LOW,
+            Self::HalfDropped => NAMED_HALF_DROPPED,
+            Self::SixtyFourthsAsThirtySeconds => NAMED_SIXTY_FOURTHS_AS_THIRTY_SECONDS,
+            Self::ThirtySecondsAsSixteenths => NAMED_THIRTY_SECONDS_AS_SIXTEENTHS,
+            Self::CountedBack => NAMED_COUNTED_BACK,
+            Self::NumberMissed => NAMED_NUMBER_MISSED,
+            Self::ThickestOnly => NAMED_THICKEST_ONLY,
+            Self::LeafLeftOut => NAMED_LEAF_LEFT_OUT,
+            Self::LeafTooMany => NAMED_LEAF_TOO_MANY,
+            Self::OtherUnitsRow => NAMED_OTHER_UNITS_ROW,
+            Self::OtherRangeRow => NAMED_OTHER_RANGE_ROW,
+            Self::EdgeOfOil => NAMED_EDGE_OF_OIL,
+        }
+        .text()
+    }
+
     /// What it says to the person.
     pub fn says(self) -> &'static str {
         match self {
-            Self::RevolutionMissed => {
-                "You read the long hand alone; the small hand says that it has been round before, and each turn counts."
-            }
-            Self::RevolutionAdded => {
-                "You took the small hand up to its next number; a turn counts only once the small hand has passed the number."
-            }
-            Self::OtherWayRound => {
-                "You read the row of numbers that runs the other way; the small hand says which way the long hand went."
-            }
-            Self::SignReversed => {
-                "The size is right and the sign is not: the small hand on the plus side means that the plunger was pushed in."
-            }
-            Self::ParallaxHigh => {
-                "That is one division too many, as when the eye is not square in front of the mark; look at it straight and count again."
-            }
-            Self::ParallaxLow => {
-                "That is one division too few, as when the eye is not square in front of the mark; look at it straight and count again."
-            }
-            Self::HalfDropped => {
-                "You left out the half millimetre: the edge stands at a short mark between two whole ones."
-            }
-            Self::SixtyFourthsAsThirtySeconds => {
-                "You counted the divisions as 1/32 in; there are eight of them in an eighth of an inch, so each is 1/64 in."
-            }
-            Self::ThirtySecondsAsSixteenths => {
-                "You counted the divisions as 1/16 in; there are eight of them in a quarter of an inch, so each is 1/32 in."
-            }
-            Self::CountedBack => {
-                "You started at the number beyond and added the marks that lie before it; count up from the last number passed."
-            }
-            Self::NumberMissed => "You counted from the number before the right one; start at the last number passed.",
-            Self::ThickestOnly => {
-                "You gave the thickest leaf alone; the gap is the sum of all the leaves that go in together."
-            }
-            Self::LeafLeftOut => {
-                "You left out the thinnest leaf; the gap is the sum of all the leaves that go in together."
-            }
-            Self::LeafTooMany => "You counted the leaf that no longer goes in; the gap is the sum of those that do.",
-            Self::OtherUnitsRow => "You read the inner row, which is marked in the other unit.",
-            Self::OtherRangeRow => {
-                "You read the row that belongs to another range; the switch says which number stands at full scale."
-            }
-            Self::EdgeOfOil => {
-                "You read the edge that the oil draws up at the glass; the level is the flat of the surface, a division lower."
-            }
+            Self::RevolutionMissed => REVOLUTION_MISSED,
+            Self::RevolutionAdded => REVOLUTION_ADDED,
+            Self::OtherWayRound => OTHER_WAY_ROUND,
+            Self::SignReversed => SIGN_REVERSED,
+            Self::ParallaxHigh => PARALLAX_HIGH,
+            Self::ParallaxLow => PARALLAX_LOW,
+            Self::HalfDropped => HALF_DROPPED,
+            Self::SixtyFourthsAsThirtySeconds => SIXTY_FOURTHS_AS_THIRTY_SECONDS,
+            Self::ThirtySecondsAsSixteenths => THIRTY_SECONDS_AS_SIXTEENTHS,
+            Self::CountedBack => COUNTED_BACK,
+            Self::NumberMissed => NUMBER_MISSED,
+            Self::ThickestOnly => THICKEST_ONLY,
+            Self::LeafLeftOut => LEAF_LEFT_OUT,
+            Self::LeafTooMany => LEAF_TOO_MANY,
+            Self::OtherUnitsRow => OTHER_UNITS_ROW,
+            Self::OtherRangeRow => OTHER_RANGE_ROW,
+            Self::EdgeOfOil => EDGE_OF_OIL,
         }
+        .text()
     }
 }
+
+messages! { pub(crate) SAYS {
+    REVOLUTION_MISSED = "slip-revolution-missed", "You read the long hand alone; the small hand says that it has been round before, and each turn counts.";
+    REVOLUTION_ADDED = "slip-revolution-added", "You took the small hand up to its next number; a turn counts only once the small hand has passed the number.";
+    OTHER_WAY_ROUND = "slip-other-way-round", "You read the row of numbers that runs the other way; the small hand says which way the long hand went.";
+    SIGN_REVERSED = "slip-sign-reversed", "The size is right and the sign is not: the small hand on the plus side means that the plunger was pushed in.";
+    PARALLAX_HIGH = "slip-parallax-high", "That is one division too many, as when the eye is not square in front of the mark; look at it straight and count again.";
+    PARALLAX_LOW = "slip-parallax-low", "That is one division too few, as when the eye is not square in front of the mark; look at it straight and count again.";
+    HALF_DROPPED = "slip-half-dropped", "You left out the half millimetre: the edge stands at a short mark between two whole ones.";
+    SIXTY_FOURTHS_AS_THIRTY_SECONDS = "slip-sixty-fourths-as-thirty-seconds", "You counted the divisions as 1/32 in; there are eight of them in an eighth of an inch, so each is 1/64 in.";
+    THIRTY_SECONDS_AS_SIXTEENTHS = "slip-thirty-seconds-as-sixteenths", "You counted the divisions as 1/16 in; there are eight of them in a quarter of an inch, so each is 1/32 in.";
+    COUNTED_BACK = "slip-counted-back", "You started at the number beyond and added the marks that lie before it; count up from the last number passed.";
+    NUMBER_MISSED = "slip-number-missed", "You counted from the number before the right one; start at the last number passed.";
+    THICKEST_ONLY = "slip-thickest-only", "You gave the thickest leaf alone; the gap is the sum of all the leaves that go in together.";
+    LEAF_LEFT_OUT = "slip-leaf-left-out", "You left out the thinnest leaf; the gap is the sum of all the leaves that go in together.";
+    LEAF_TOO_MANY = "slip-leaf-too-many", "You counted the leaf that no longer goes in; the gap is the sum of those that do.";
+    OTHER_UNITS_ROW = "slip-other-units-row", "You read the inner row, which is marked in the other unit.";
+    OTHER_RANGE_ROW = "slip-other-range-row", "You read the row that belongs to another range; the switch says which number stands at full scale.";
+    EDGE_OF_OIL = "slip-edge-of-oil", "You read the edge that the oil draws up at the glass; the level is the flat of the surface, a division lower.";
+} }
+
+messages! { pub(crate) NAMES {
+    NAMED_REVOLUTION_MISSED = "slip-name-revolution-missed", "revolution missed";
+    NAMED_REVOLUTION_ADDED = "slip-name-revolution-added", "revolution added";
+    NAMED_OTHER_WAY_ROUND = "slip-name-other-way-round", "row of the other direction";
+    NAMED_SIGN_REVERSED = "slip-name-sign-reversed", "sign reversed";
+    NAMED_PARALLAX_HIGH = "slip-name-parallax-high", "one division high";
+    NAMED_PARALLAX_LOW = "slip-name-parallax-low", "one division low";
+    NAMED_HALF_DROPPED = "slip-name-half-dropped", "half division dropped";
+    NAMED_SIXTY_FOURTHS_AS_THIRTY_SECONDS = "slip-name-sixty-fourths-as-thirty-seconds", "1/64 as 1/32";
+    NAMED_THIRTY_SECONDS_AS_SIXTEENTHS = "slip-name-thirty-seconds-as-sixteenths", "1/32 as 1/16";
+    NAMED_COUNTED_BACK = "slip-name-counted-back", "counted back";
+    NAMED_NUMBER_MISSED = "slip-name-number-missed", "number missed";
+    NAMED_THICKEST_ONLY = "slip-name-thickest-only", "thickest leaf only";
+    NAMED_LEAF_LEFT_OUT = "slip-name-leaf-left-out", "leaf left out";
+    NAMED_LEAF_TOO_MANY = "slip-name-leaf-too-many", "leaf too many";
+    NAMED_OTHER_UNITS_ROW = "slip-name-other-units-row", "row of the other unit";
+    NAMED_OTHER_RANGE_ROW = "slip-name-other-range-row", "row of the other range";
+    NAMED_EDGE_OF_OIL = "slip-name-edge-of-oil", "edge of the oil";
+} }
 
 /// A wrong reading and how people come by it.
 #[derive(Debug, Clone, Copy, PartialEq)]

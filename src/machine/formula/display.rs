@@ -1,12 +1,13 @@
 //! A formula as people see it: a line of text, or presentation MathML.
 
 use super::Node;
+use crate::language::with_decimal_mark;
 
 impl Node {
     /// One line of text, each input replaced by what `word` makes of it.
     pub fn text(&self, word: &dyn Fn(&str, Option<&str>) -> String) -> String {
         match self {
-            Self::Number(_, written) => written.clone(),
+            Self::Number(_, written) => with_decimal_mark(written.clone()),
             Self::Name(name, unit) => word(name, unit.as_deref()),
             Self::Minus(inner) => format!("−{}", inner.inside(word, 3)),
             Self::Join('^', a, b) => {
@@ -90,7 +91,7 @@ impl Node {
     /// makes of it (markup, already escaped).
     pub fn mathml(&self, word: &dyn Fn(&str, Option<&str>) -> String) -> String {
         match self {
-            Self::Number(_, written) => format!("<mn>{written}</mn>"),
+            Self::Number(_, written) => format!("<mn>{}</mn>", with_decimal_mark(written.clone())),
             Self::Name(name, unit) => word(name, unit.as_deref()),
             Self::Minus(inner) => format!("<mrow><mo>−</mo>{}</mrow>", inner.fenced(word, 3)),
             Self::Join('/', a, b) => {

@@ -1,6 +1,6 @@
 //! Accept, adjust or stop, and what decides it.
 
-use drivecourse_machine::{Path, amount};
+use drivecourse_machine::{Path, amount, messages};
 
 use super::{Call, Finding, Options, capital};
 use crate::question::Question;
@@ -41,8 +41,19 @@ pub(crate) fn decide<'a>(
     Ok(Decision { findings, verdicts })
 }
 
-/// What is offered when nothing calls for anything.
-const ALL_WELL: &str = "Every value shown keeps its limit";
+messages! { pub(crate) SAYS {
+    ALL_WELL = "decide-all-well", "Every value shown keeps its limit";
+    ACCEPT = "decide-accept", "Accept: it may run as it is";
+    ADJUST = "decide-adjust", "Adjust: it is put right before it is accepted";
+    STOP = "decide-stop", "Stop: it must not run until the cause is found and put right";
+    NO_NEED = "decide-no-need", "{reason}; nothing calls for that.";
+    DANGER = "decide-danger", "{reason}. It must not run: people would stand beside a machine that may fail.";
+    NOT_SO = "decide-not-so", "{reason}. It may not stay so.";
+    NO_WAITING = "decide-no-waiting", "{reason}. That cannot wait: it must not run meanwhile.";
+    NO_STOP = "decide-no-stop", "{reason}. That is put right; nothing shown calls for stopping it.";
+    ONLY_ADJUST = "decide-only-adjust", "That is true, and it calls only for adjusting. {reason}.";
+    VERDICT_IS = "decide-verdict-is", "The {quantity} is “{verdict}”.";
+} }
 
 impl Decision<'_> {
     /// Findings that hold, with their places.
@@ -60,7 +71,7 @@ impl Decision<'_> {
         let call = self.call();
         let reasons: Vec<_> =
             self.holding().filter(|finding| finding.call == call).map(|finding| finding.reason.as_str()).collect();
-        if reasons.is_empty() { ALL_WELL.to_owned() } else { reasons.join("; ") }
+        if reasons.is_empty() { ALL_WELL.text().to_owned() } else { reasons.join("; ") }
     }
 
     /// The three calls.
@@ -68,21 +79,20 @@ impl Decision<'_> {
         let (right, reason) = (self.call(), self.reason());
         let shown = Call::ALL.map(|call| {
             match call {
-                Call::Accept => "Accept: it may run as it is",
-                Call::Adjust => "Adjust: it is put right before it is accepted",
-                Call::Stop => "Stop: it must not run until the cause is found and put right",
+                Call::Accept => ACCEPT,
+                Call::Adjust => ADJUST,
+                Call::Stop => STOP,
             }
+            .text()
             .to_owned()
         });
         let against = Call::ALL.map(|call| match (call, right) {
             _ if call == right => String::new(),
-            (_, Call::Accept) => format!("{ALL_WELL}; nothing calls for that."),
-            (Call::Accept, Call::Stop) => {
-                format!("{reason}. It must not run: people would stand beside a machine that may fail.")
-            }
-            (Call::Accept, _) => format!("{reason}. It may not stay so."),
-            (_, Call::Stop) => format!("{reason}. That cannot wait: it must not run meanwhile."),
-            _ => format!("{reason}. That is put right; nothing shown calls for stopping it."),
+            (_, Call::Accept) => NO_NEED.say(&[("reason", ALL_WELL.text())]),
+            (Call::Accept, Call::Stop) => DANGER.say(&[("reason", &reason)]),
+            (Call::Accept, _) => NOT_SO.say(&[("reason", &reason)]),
+            (_, Call::Stop) => NO_WAITING.say(&[("reason", &reason)]),
+            _ => NO_STOP.say(&[("reason", &reason)]),
         });
         Options {
             shown: shown.into(),
@@ -109,13 +119,13 @@ impl Decision<'_> {
                 deciding += 1;
                 String::new()
             } else if holds {
-                format!("That is true, and it calls only for adjusting. {}.", capital(&self.reason()))
+                ONLY_ADJUST.say(&[("reason", &capital(&self.reason()))])
             } else {
                 let says = amount::choice(finding.on.get(), *verdict as f64).unwrap_or("?");
-                format!("The {} is “{says}”.", finding.on.get().name)
+                VERDICT_IS.say(&[("quantity", finding.on.get().name), ("verdict", says)])
             });
         }
-        options.shown.push(ALL_WELL.to_owned());
+        options.shown.push(ALL_WELL.text().to_owned());
         options.against.push(if right == Call::Accept { String::new() } else { format!("{}.", self.reason()) });
         if right == Call::Accept {
             options.right = options.shown.len() - 1;

@@ -18,7 +18,7 @@
 //! offered: where it cannot be ruled out for a faulty machine, the fault does not show, and the question is not put.
 
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::{Case, Needs, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
+use drivecourse_machine::{Case, Needs, Path, PathChoice, Plan, QuantityId, Registry, System, amount, messages};
 
 use super::{Options, capital, odd};
 use crate::question::Question;
@@ -170,20 +170,34 @@ fn says(ready: &Ready, question: &Question, with: &str, against: Against) -> Str
     };
     let (low, high) = (write(against.low), write(against.high));
     let would = match against.between {
-        true => format!("would be at most about {low} or at least about {high}"),
-        false if low == high => format!("would be {low}"),
-        false => format!("would lie about {low} to {high}"),
+        true => OUTSIDE,
+        false if low == high => EXACTLY,
+        false => INSIDE,
     };
+    let would = would.say(&[("with", with), ("quantity", quantity.name), ("low", &low), ("high", &high)]);
     let mut shown: Vec<f64> = vec![f64::NAN; question.case.values.len()];
     for id in path.uses() {
         shown[id.index()] = question.shown(id);
     }
     let here = match path.run(&mut shown) {
-        Ok(value) if !path.steps.is_empty() => format!("here it comes to {}", write(value)),
-        _ => format!("here it is {}", write(question.case.values[path.asked.index()])),
+        Ok(value) if !path.steps.is_empty() => COMES_TO.say(&[("value", &write(value))]),
+        _ => IT_IS.say(&[("value", &write(question.case.values[path.asked.index()]))]),
     };
-    format!("{with} the {} {would}; {here}.", quantity.name)
+    format!("{would}; {here}.")
 }
+
+messages! { pub(crate) SAYS {
+    OUTSIDE = "diagnose-outside", "{with} the {quantity} would be at most about {low} or at least about {high}";
+    EXACTLY = "diagnose-exactly", "{with} the {quantity} would be {low}";
+    INSIDE = "diagnose-inside", "{with} the {quantity} would lie about {low} to {high}";
+    COMES_TO = "diagnose-comes-to", "here it comes to {value}";
+    IT_IS = "diagnose-it-is", "here it is {value}";
+    NOTHING_WRONG = "diagnose-nothing-wrong", "Nothing is wrong";
+    ALL_SOUND = "diagnose-all-sound", "Every reading lies where a sound machine's would.";
+    WITH_NOTHING = "diagnose-with-nothing", "With nothing wrong";
+    WITH_FAULT = "diagnose-with-fault", "With this fault alone ({fault})";
+    ONLY_ONE = "diagnose-only-one", "Of these only “{fault}” gives every reading shown. {says}";
+} }
 
 /// The answers to choose from.
 ///
@@ -204,19 +218,19 @@ pub(crate) fn options(
         _ => return refused("the machine has two faults"),
     };
     let name = |fault: Option<usize>| {
-        fault.map_or_else(|| "Nothing is wrong".to_owned(), |fault| capital(&plan.family.faults[fault].name))
+        fault.map_or_else(|| NOTHING_WRONG.text().to_owned(), |fault| capital(&plan.family.faults[fault].name))
     };
     let sound = if truth.is_some() { against(plan, ready, case, &[]) } else { Vec::new() };
     let mut options =
         Options { shown: vec![name(truth)], right: 0, against: vec![String::new()], because: String::new() };
     options.because = match truth {
-        None => "Every reading lies where a sound machine's would.".to_owned(),
+        None => ALL_SOUND.text().to_owned(),
         Some(fault) => {
             let Some(first) = sound.first() else { return refused("the fault does not show in the readings") };
-            let says = says(ready, question, "With nothing wrong", *first);
+            let says = says(ready, question, WITH_NOTHING.text(), *first);
             options.shown.push(name(None));
             options.against.push(says.clone());
-            format!("Of these only “{}” gives every reading shown. {says}", plan.family.faults[fault].name)
+            ONLY_ONE.say(&[("fault", &plan.family.faults[fault].name), ("says", &says)])
         }
     };
     let mut others: Vec<usize> = ready.faults.iter().copied().filter(|fault| Some(*fault) != truth).collect();
@@ -229,7 +243,7 @@ pub(crate) fn options(
         // A reading that tells the fault itself says more than one that tells that something else is wrong.
         let own = found.iter().find(|against| !sound.iter().any(|other| other.evidence == against.evidence));
         if let Some(against) = own.or(found.first()) {
-            let with = format!("With this fault alone ({})", plan.family.faults[fault].name);
+            let with = WITH_FAULT.say(&[("fault", &plan.family.faults[fault].name)]);
             options.shown.push(name(Some(fault)));
             options.against.push(says(ready, question, &with, *against));
         }

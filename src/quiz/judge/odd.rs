@@ -5,9 +5,10 @@
 //! without any one of the others, something still disagrees by more than twice what the instruments and the rounding of
 //! every number on the way can make up, all of them taken the same way.
 
-use drivecourse_machine::amount;
 use drivecourse_machine::chance::Stream;
-use drivecourse_machine::{Face, Figures, Known, Path, PathChoice, QuantityId, Registry, System, Unit};
+use drivecourse_machine::{
+    Face, Figures, Known, Path, PathChoice, QuantityId, Registry, System, Unit, amount, messages,
+};
 
 use super::{Options, capital};
 use crate::setting::Unsettled;
@@ -126,11 +127,11 @@ pub(crate) fn slips(id: QuantityId, base: f64, system: System) -> Vec<Slip> {
     let right = figures.round(unit.from_base(base));
     let mut out = Vec::new();
     for swapped in swapped(right, figures) {
-        out.push(Slip { written: swapped, plain: false, how: "two figures changed places".into() });
+        out.push(Slip { written: swapped, plain: false, how: SWAPPED.text().into() });
     }
     if !matches!(figures, Figures::Fraction(_)) {
-        for (written, way) in [(right * 10.0, "too far right"), (figures.round(right / 10.0), "too far left")] {
-            out.push(Slip { written, plain: true, how: format!("the decimal point stands one place {way}") });
+        for (written, way) in [(right * 10.0, POINT_RIGHT), (figures.round(right / 10.0), POINT_LEFT)] {
+            out.push(Slip { written, plain: true, how: way.text().into() });
         }
     }
     let other: &Unit = quantity.unit(match system {
@@ -139,7 +140,7 @@ pub(crate) fn slips(id: QuantityId, base: f64, system: System) -> Vec<Slip> {
     });
     if other != unit {
         let written = figures.round(other.from_base(base));
-        let how = format!("the number is that for the unit {}, not {}", other.symbol, unit.symbol);
+        let how = OTHER_UNIT.say(&[("other", other.symbol), ("unit", unit.symbol)]);
         out.push(Slip { written, plain: true, how });
     }
     if let Known::Read(instrument) = quantity.known
@@ -149,7 +150,7 @@ pub(crate) fn slips(id: QuantityId, base: f64, system: System) -> Vec<Slip> {
         out.extend(misread.map(|misread| Slip {
             written: misread.value,
             plain: false,
-            how: format!("the {} was misread ({})", instrument.name(), misread.slip.id()),
+            how: MISREAD.say(&[("instrument", instrument.name()), ("how", misread.slip.name())]),
         }));
     }
     out.retain(|slip| slip.written != right && slip.written.is_finite() && (slip.written != 0.0 || right == 0.0));
@@ -227,13 +228,12 @@ fn told(
     let shown = sheet.ids.iter().map(|id| format!("{}: {}", capital(id.get().name), write(*id, values[id.index()])));
     let against = sheet.ids.iter().zip(clashes).map(|(id, clash)| {
         clash.map_or_else(String::new, |clash| {
-            format!(
-                "Leave out the {}, and the rest still disagrees: the {} comes to {} from the others, and {} is written.",
-                id.get().name,
-                clash.asked.get().name,
-                write(clash.asked, clash.comes_to),
-                write(clash.asked, values[clash.asked.index()])
-            )
+            CLASH.say(&[
+                ("quantity", id.get().name),
+                ("other", clash.asked.get().name),
+                ("comes", &write(clash.asked, clash.comes_to)),
+                ("written", &write(clash.asked, values[clash.asked.index()])),
+            ])
         })
     });
     let id = sheet.ids[odd];
@@ -241,11 +241,16 @@ fn told(
         shown: shown.collect(),
         right: odd,
         against: against.collect(),
-        because: format!(
-            "Without the {} everything else agrees. It should read {}: {}.",
-            id.get().name,
-            write(id, right),
-            slip.how
-        ),
+        because: AGREES.say(&[("quantity", id.get().name), ("right", &write(id, right)), ("how", &slip.how)]),
     }
 }
+
+messages! { pub(crate) SAYS {
+    SWAPPED = "odd-swapped", "two figures changed places";
+    POINT_RIGHT = "odd-point-right", "the decimal point stands one place too far right";
+    POINT_LEFT = "odd-point-left", "the decimal point stands one place too far left";
+    OTHER_UNIT = "odd-other-unit", "the number is that for the unit {other}, not {unit}";
+    MISREAD = "odd-misread", "the {instrument} was misread ({how})";
+    CLASH = "odd-clash", "Leave out the {quantity}, and the rest still disagrees: the {other} comes to {comes} from the others, and {written} is written.";
+    AGREES = "odd-agrees", "Without the {quantity} everything else agrees. It should read {right}: {how}.";
+} }

@@ -8,7 +8,21 @@ use super::super::geometry::{polar, pt};
 use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, within};
+use super::{READING, READING_NAME};
 use super::{hand, inward, past};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TITLE = "dial-title", "Dial indicator";
+    ABOUT = "dial-about", "Dial indicator, {division} a division, 100 divisions or {turn} a turn. The outer row runs clockwise from 0 to 90 for the plunger pushed in, plus; the inner row runs anticlockwise for the plunger let out, minus. The long hand stands {long}. The small hand stands {small}.";
+    LONG_PLACE = "dial-long-place", "{outer} on the outer row, {inner} on the inner row";
+    BETWEEN = "dial-between", "between {low} and {high}";
+    AT_NUMBER = "dial-at-number", "at {number}";
+    DIVISION = "dial-division", "One division";
+    TURN = "dial-turn", "One turn";
+    LONG = "dial-long", "Long hand";
+    SMALL_HAND = "dial-small-hand", "Small hand";
+} }
 
 /// A dial indicator: a long hand over 100 divisions, numbered clockwise for the plunger pushed in and anticlockwise
 /// for the plunger let out, and a small hand that counts the turns to either side.
@@ -85,18 +99,15 @@ impl DialFace {
         hand(&mut sketch, centre, 24.0, top + TAU * made / f64::from(PLACES), 3.5);
         hand(&mut sketch, middle, RADIUS - 3.0, top + sign * TAU * divisions / all, 7.0);
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
-        let description = format!(
-            "Dial indicator, {} a division, 100 divisions or {} a turn. The outer row runs clockwise from 0 to 90 for the \
-             plunger pushed in, plus; the inner row runs anticlockwise for the plunger let out, minus. The long hand \
-             stands {}. The small hand stands {}.",
-            self.division,
-            self.turn,
-            self.long_hand(),
-            self.small_hand()
-        );
-        Ok(sketch.finish(&self.id, "Dial indicator", &description, self.table()))
+        let description = ABOUT.say(&[
+            ("division", &self.division),
+            ("turn", &self.turn),
+            ("long", &self.long_hand()),
+            ("small", &self.small_hand()),
+        ]);
+        Ok(sketch.finish(&self.id, TITLE.text(), &description, self.table()))
     }
 
     /// Where the long hand stands, on both rows.
@@ -108,11 +119,8 @@ impl DialFace {
             let sign = if number == 0.0 { "" } else { sign };
             past((divisions - number).max(0.0), &format!("{sign}{number:.0}"))
         };
-        format!(
-            "{} on the outer row, {} on the inner row",
-            row(clockwise, ""),
-            row((all - clockwise) % all, "\u{2212}")
-        )
+        let (outer, inner) = (row(clockwise, ""), row((all - clockwise) % all, "\u{2212}"));
+        LONG_PLACE.say(&[("outer", &outer), ("inner", &inner)])
     }
 
     /// Between which numbers the small hand stands.
@@ -121,20 +129,20 @@ impl DialFace {
         let number = |turns: u32| if turns == 0 { "0".to_owned() } else { format!("{sign}{turns}") };
         let low = number(self.hands.turns);
         if self.hands.divisions == 0.0 {
-            format!("at {low}")
+            AT_NUMBER.say(&[("number", &low)])
         } else {
-            format!("between {low} and {}", number(self.hands.turns + 1))
+            BETWEEN.say(&[("low", &low), ("high", &number(self.hands.turns + 1))])
         }
     }
 
     fn table(&self) -> Vec<(String, String)> {
         let mut table = vec![
-            ("One division".to_owned(), self.division.clone()),
-            ("One turn".to_owned(), self.turn.clone()),
-            ("Long hand".to_owned(), self.long_hand()),
-            ("Small hand".to_owned(), self.small_hand()),
+            (DIVISION.text().to_owned(), self.division.clone()),
+            (TURN.text().to_owned(), self.turn.clone()),
+            (LONG.text().to_owned(), self.long_hand()),
+            (SMALL_HAND.text().to_owned(), self.small_hand()),
         ];
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
         table
     }
 }

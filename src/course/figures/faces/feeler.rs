@@ -4,6 +4,23 @@ use super::super::geometry::{Area, pt};
 use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, within};
+use super::{READING, READING_NAME};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    FOOT = "feeler-foot", "foot";
+    BASE = "feeler-base", "base";
+    TITLE = "feeler-title", "Feeler leaves";
+    NOT_IN = "feeler-not-in", "does not go in";
+    NOT_IN_TOO = "feeler-not-in-too", "this one more does not go in";
+    ONE_LEAF = "feeler-one-leaf", "The leaf marked {leaf} goes in with a light drag";
+    LEAVES = "feeler-leaves", "The leaves marked {leaves} and {last} go in together with a light drag";
+    NO_LEAF = "feeler-no-leaf", "Not even the thinnest leaf goes in";
+    ABOUT = "feeler-about", "Feeler leaves at a gap. {leaves}; one of {refused} does not.";
+    ABOUT_MORE = "feeler-about-more", "Feeler leaves at a gap. {leaves}; one of {refused} more does not.";
+    IN = "feeler-in", "Leaf that goes in";
+    REFUSED = "feeler-refused", "Leaf that does not go in as well";
+} }
 
 /// The leaves that go into a gap together, and one that no longer does.
 #[derive(Debug, Clone)]
@@ -32,7 +49,7 @@ impl FeelerFace {
         within("leaves", self.leaves.len() as f64, 0.0, 10.0)?;
         let mut sketch = Sketch::new();
         let high = LEAF.0 * self.leaves.len() as f64;
-        for (y, word) in [(-52.0, "foot"), (high, "base")] {
+        for (y, word) in [(-52.0, FOOT.text()), (high, BASE.text())] {
             let block = Area { low: pt(-16.0, y), high: pt(DEPTH, y + 52.0) };
             sketch.rect(block, Line::Outline, Fill::Open);
             sketch.hatch(&block.corners(), 11.0);
@@ -46,25 +63,23 @@ impl FeelerFace {
         sketch.text(
             pt(DEPTH + 22.0, -LEAF.0 - 32.0),
             Anchor::Start,
-            if self.leaves.is_empty() { "does not go in" } else { "this one more does not go in" },
+            if self.leaves.is_empty() { NOT_IN.text() } else { NOT_IN_TOO.text() },
         );
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
         let leaves = match self.leaves.as_slice() {
-            [one] => format!("The leaf marked {one} goes in with a light drag"),
-            [first @ .., last] => {
-                format!("The leaves marked {} and {last} go in together with a light drag", first.join(", "))
-            }
-            [] => "Not even the thinnest leaf goes in".to_owned(),
+            [one] => ONE_LEAF.say(&[("leaf", one)]),
+            [first @ .., last] => LEAVES.say(&[("leaves", &first.join(", ")), ("last", last)]),
+            [] => NO_LEAF.text().to_owned(),
         };
-        let more = if self.leaves.is_empty() { "" } else { " more" };
-        let description = format!("Feeler leaves at a gap. {leaves}; one of {}{more} does not.", self.refused);
+        let about = if self.leaves.is_empty() { ABOUT } else { ABOUT_MORE };
+        let description = about.say(&[("leaves", &leaves), ("refused", &self.refused)]);
         let mut table: Vec<(String, String)> =
-            self.leaves.iter().map(|leaf| ("Leaf that goes in".to_owned(), leaf.clone())).collect();
-        table.push(("Leaf that does not go in as well".to_owned(), self.refused.clone()));
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
-        Ok(sketch.finish(&self.id, "Feeler leaves", &description, table))
+            self.leaves.iter().map(|leaf| (IN.text().to_owned(), leaf.clone())).collect();
+        table.push((REFUSED.text().to_owned(), self.refused.clone()));
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
+        Ok(sketch.finish(&self.id, TITLE.text(), &description, table))
     }
 }
 

@@ -5,6 +5,20 @@ use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, LARGEST, within};
 use super::past;
+use super::{READING, READING_NAME};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    EDGE = "scale-edge", "edge";
+    INCH = "scale-inch", "1/64 in a division, numbered every 8 divisions";
+    METRIC = "scale-metric", "0.5 mm a division, numbered every 10 mm";
+    ABOUT = "scale-about", "Steel scale, {each}, nought at the left. The edge stands {place}.";
+    SCALE = "scale-scale", "Scale";
+    EDGE_ROW = "scale-edge-row", "Edge";
+    TITLE = "scale-title", "Steel scale: {what}";
+    AFTER = "scale-after", "the {number} after {inches} in";
+    THE = "scale-the", "the {number}";
+} }
 
 /// Part of a steel scale, nought at the left, and the edge of a part that is read against it.
 #[derive(Debug, Clone)]
@@ -75,19 +89,15 @@ impl ScaleFace {
         let part = Area { low: pt(at(edge), 0.0), high: pt(at(edge) + 120.0, 46.0) };
         sketch.rect(part, Line::Outline, Fill::Open);
         sketch.hatch(&part.corners(), 9.0);
-        sketch.label(pt(at(edge), 40.0), 4.0, pt(-1.0, 0.3), "edge");
+        sketch.label(pt(at(edge), 40.0), 4.0, pt(-1.0, 0.3), EDGE.text());
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
-        let each = if self.inch {
-            "1/64 in a division, numbered every 8 divisions"
-        } else {
-            "0.5 mm a division, numbered every 10 mm"
-        };
-        let description = format!("Steel scale, {each}, nought at the left. The edge stands {}.", self.place());
-        let mut table = vec![("Scale".to_owned(), each.to_owned()), ("Edge".to_owned(), self.place())];
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
-        Ok(sketch.finish(&self.id, &format!("Steel scale: {}", self.name), &description, table))
+        let each = if self.inch { INCH.text() } else { METRIC.text() };
+        let description = ABOUT.say(&[("each", each), ("place", &self.place())]);
+        let mut table = vec![(SCALE.text().to_owned(), each.to_owned()), (EDGE_ROW.text().to_owned(), self.place())];
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
+        Ok(sketch.finish(&self.id, &TITLE.say(&[("what", &self.name)]), &description, table))
     }
 
     /// Whether a whole inch stands here.
@@ -121,9 +131,9 @@ impl ScaleFace {
         let number = match self.inch {
             true if below == 0.0 => "0".to_owned(),
             true if !self.whole(below) && below > 64.0 => {
-                format!("the {} after {:.0} in", self.number(below), (below / 64.0).floor())
+                AFTER.say(&[("number", &self.number(below)), ("inches", &format!("{:.0}", (below / 64.0).floor()))])
             }
-            true if !self.whole(below) => format!("the {}", self.number(below)),
+            true if !self.whole(below) => THE.say(&[("number", &self.number(below))]),
             _ => self.number(below),
         };
         past((self.edge - below).max(0.0), &number)

@@ -5,6 +5,19 @@ use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, LARGEST, within};
 use super::past;
+use super::{READING, READING_NAME};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TITLE = "sight-glass-title", "Sight glass";
+    INCH = "sight-glass-inch", "1/32 in a division, numbered every 8 divisions";
+    METRIC = "sight-glass-metric", "1 mm a division, numbered every 10 mm";
+    SCALE = "sight-glass-scale", "Scale";
+    FLAT = "sight-glass-flat", "Flat of the oil";
+    MARK_IS = "sight-glass-mark-is", "The {mark} is {place}.";
+    ABOUT = "sight-glass-about", "Sight glass with a scale, {each}. The flat of the oil stands {place}; at the glass its edge is drawn up by one division.";
+    AFTER = "sight-glass-after", "the {number} after {inches} in";
+} }
 
 /// A sight glass: the oil with its edge drawn up at the glass, a scale of millimetres or of 1/32 in, and marks.
 #[derive(Debug, Clone)]
@@ -70,25 +83,20 @@ impl SightGlassFace {
             sketch.label(pt(left - 16.0, y(place)), 2.0, pt(-1.0, 0.0), name);
         }
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
-        let each = if self.inch {
-            "1/32 in a division, numbered every 8 divisions"
-        } else {
-            "1 mm a division, numbered every 10 mm"
-        };
-        let mut table = vec![("Scale".to_owned(), each.to_owned()), ("Flat of the oil".to_owned(), self.place(level))];
+        let each = if self.inch { INCH.text() } else { METRIC.text() };
+        let mut table = vec![(SCALE.text().to_owned(), each.to_owned()), (FLAT.text().to_owned(), self.place(level))];
         table.extend(self.marks.iter().map(|(name, place)| (name.clone(), self.place(*place))));
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
-        let marks: Vec<String> =
-            self.marks.iter().map(|(name, place)| format!(" The {name} is {}.", self.place(*place))).collect();
-        let description = format!(
-            "Sight glass with a scale, {each}. The flat of the oil stands {}; at the glass its edge is drawn up by one \
-             division.{}",
-            self.place(level),
-            marks.concat()
-        );
-        Ok(sketch.finish(&self.id, "Sight glass", &description, table))
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
+        let marks: Vec<String> = self
+            .marks
+            .iter()
+            .map(|(name, place)| format!(" {}", MARK_IS.say(&[("mark", name), ("place", &self.place(*place))])))
+            .collect();
+        let about = ABOUT.say(&[("each", each), ("place", &self.place(level))]);
+        let description = format!("{about}{}", marks.concat());
+        Ok(sketch.finish(&self.id, TITLE.text(), &description, table))
     }
 
     /// The oil below its level, its edge drawn up by a division at either wall.
@@ -136,7 +144,7 @@ impl SightGlassFace {
         let below = (division / numbered + 1e-9).floor() * numbered;
         let number = match self.inch {
             true if below % 32.0 != 0.0 => {
-                format!("the {} after {:.0} in", self.number(below), (below / 32.0).floor())
+                AFTER.say(&[("number", &self.number(below)), ("inches", &format!("{:.0}", (below / 32.0).floor()))])
             }
             _ => self.number(below),
         };

@@ -7,7 +7,19 @@ use super::super::geometry::{polar, pt};
 use super::super::kit::{Fill, Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, within};
-use super::{hand, inward, past};
+use super::{READING, READING_NAME, hand, inward, past};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TITLE = "thermometer-title", "Thermometer";
+    OUTER = "thermometer-outer", "outer {unit}";
+    INNER = "thermometer-inner", "inner {unit}";
+    ROWS = "thermometer-rows", "outer row in {unit}, one degree a division, from {low} to {high}; inner row in {inner}";
+    ABOUT = "thermometer-about", "Round thermometer: {rows}. The hand stands {place} on the outer row.";
+    ON_OUTER = "thermometer-on-outer", "{place} on the outer row";
+    ROWS_NAME = "thermometer-rows-name", "Rows";
+    HAND = "thermometer-hand", "Hand";
+} }
 
 /// A round thermometer: a hundred degrees on the outer row, the same in another unit on the inner one.
 #[derive(Debug, Clone)]
@@ -80,25 +92,25 @@ impl ThermometerFace {
                 sketch.text(polar(middle, ring - 20.0, at), Anchor::Middle, &words);
             }
         }
-        sketch.text(pt(0.0, 106.0), Anchor::Middle, &format!("outer {}", self.unit));
-        sketch.text(pt(0.0, 126.0), Anchor::Middle, &format!("inner {}", self.inner_unit));
+        sketch.text(pt(0.0, 106.0), Anchor::Middle, &OUTER.say(&[("unit", &self.unit)]));
+        sketch.text(pt(0.0, 126.0), Anchor::Middle, &INNER.say(&[("unit", &self.inner_unit)]));
         hand(&mut sketch, middle, RADIUS - 3.0, angle(degrees, low, high), 7.0);
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
         let below = ((degrees - low) / 10.0 + 1e-9).floor() * 10.0;
         let place = past((degrees - low - below).max(0.0), &minus(low + below));
-        let rows = format!(
-            "outer row in {}, one degree a division, from {} to {}; inner row in {}",
-            self.unit,
-            minus(low),
-            minus(high),
-            self.inner_unit
-        );
-        let description = format!("Round thermometer: {rows}. The hand stands {place} on the outer row.");
-        let mut table = vec![("Rows".to_owned(), rows), ("Hand".to_owned(), format!("{place} on the outer row"))];
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
-        Ok(sketch.finish(&self.id, "Thermometer", &description, table))
+        let rows = ROWS.say(&[
+            ("unit", &self.unit),
+            ("low", &minus(low)),
+            ("high", &minus(high)),
+            ("inner", &self.inner_unit),
+        ]);
+        let description = ABOUT.say(&[("rows", &rows), ("place", &place)]);
+        let stands = ON_OUTER.say(&[("place", &place)]);
+        let mut table = vec![(ROWS_NAME.text().to_owned(), rows), (HAND.text().to_owned(), stands)];
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
+        Ok(sketch.finish(&self.id, TITLE.text(), &description, table))
     }
 }
 

@@ -8,7 +8,19 @@ use super::super::geometry::{polar, pt};
 use super::super::kit::{Line, Sketch};
 use super::super::label::Anchor;
 use super::super::{Figure, FigureError, within};
+use super::{READING, READING_NAME};
 use super::{hand, past};
+use drivecourse_machine::messages;
+
+messages! { pub(super) SAYS {
+    TITLE = "vibration-meter-title", "Vibration meter";
+    RANGE = "vibration-meter-range", "range {range}";
+    UPPER = "vibration-meter-upper", "{place} on the upper row, 0 to 10";
+    LOWER = "vibration-meter-lower", "{place} on the lower row, 0 to 3";
+    ABOUT = "vibration-meter-about", "Vibration meter with two rows over one arc, 0 to 10 in 50 divisions and 0 to 3 in 30 divisions. The range switch stands at {range}. The hand stands about {upper}, {lower}.";
+    SWITCH = "vibration-meter-switch", "Range switch";
+    HAND = "vibration-meter-hand", "Hand";
+} }
 
 /// A vibration meter: two rows of numbers over the same arc, 0 to 10 above and 0 to 3 below, and a range switch that
 /// says what full scale means.
@@ -63,24 +75,21 @@ impl VibrationFace {
         sketch.marks(&short, Line::Thin);
         sketch.marks(&long, Line::Outline);
         hand(&mut sketch, middle, RADIUS + 6.0, START + SWEEP * share, 8.0);
-        sketch.text(pt(0.0, 34.0), Anchor::Middle, &format!("range {}", self.range_label));
+        sketch.text(pt(0.0, 34.0), Anchor::Middle, &RANGE.say(&[("range", &self.range_label)]));
         if let Some(reading) = &self.reading {
-            sketch.note(&format!("reading {reading}"));
+            sketch.note(&READING.say(&[("reading", reading)]));
         }
-        let rows = [(50.0, 2.0, "upper row, 0 to 10"), (30.0, 1.0, "lower row, 0 to 3")].map(|(marks, each, name)| {
+        let rows = [(50.0, 2.0, UPPER), (30.0, 1.0, LOWER)].map(|(marks, each, name)| {
             // To the nearest half: finer no eye reads it.
             let divisions = 0.5 * (2.0 * share * marks).round();
             let number = (divisions / 10.0).floor();
-            format!("{} on the {name}", past((divisions - 10.0 * number).max(0.0), &format!("{:.0}", number * each)))
+            let place = past((divisions - 10.0 * number).max(0.0), &format!("{:.0}", number * each));
+            name.say(&[("place", &place)])
         });
-        let description = format!(
-            "Vibration meter with two rows over one arc, 0 to 10 in 50 divisions and 0 to 3 in 30 divisions. The range \
-             switch stands at {}. The hand stands about {}, {}.",
-            self.range_label, rows[0], rows[1]
-        );
+        let description = ABOUT.say(&[("range", &self.range_label), ("upper", &rows[0]), ("lower", &rows[1])]);
         let mut table =
-            vec![("Range switch".to_owned(), self.range_label.clone()), ("Hand".to_owned(), rows.join("; "))];
-        table.extend(self.reading.iter().map(|reading| ("Reading".to_owned(), reading.clone())));
-        Ok(sketch.finish(&self.id, "Vibration meter", &description, table))
+            vec![(SWITCH.text().to_owned(), self.range_label.clone()), (HAND.text().to_owned(), rows.join("; "))];
+        table.extend(self.reading.iter().map(|reading| (READING_NAME.text().to_owned(), reading.clone())));
+        Ok(sketch.finish(&self.id, TITLE.text(), &description, table))
     }
 }

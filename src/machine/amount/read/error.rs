@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use crate::language::{Message, with_decimal_mark};
+use crate::messages;
 use crate::unit::{Kind, Unit};
 
 /// Why a text could not be read as the amount, choice or order that is wanted.
@@ -135,8 +137,8 @@ impl ReadError {
 }
 
 /// Amounts of `kind` as they may be written: `11 mm or 7/16 in`.
-pub fn examples(kind: Kind) -> &'static str {
-    match kind {
+pub fn examples(kind: Kind) -> String {
+    let both = match kind {
         Kind::Count => "19",
         Kind::Choice => "B",
         Kind::Ratio => "1.5 or 4 %",
@@ -166,78 +168,91 @@ pub fn examples(kind: Kind) -> &'static str {
         Kind::Voltage => "400 V",
         Kind::Acceleration => "4.9 m/s² or 0.5 g",
         Kind::Level => "85 dB",
-    }
+    };
+    with_decimal_mark(both.replace(" or ", &format!(" {} ", OR.text())))
 }
 
-/// What to write: `a number and its unit, such as 11 mm`.
-struct Instead(Kind);
+messages! { pub(crate) SAYS {
+    READ_AS = "read-understood", "read as {amount}";
+    /// Between the last two of several things.
+    OR = "read-or", "or";
+    AND = "read-and", "and";
+    INSTEAD_COUNT = "read-write-count", "a whole number, such as {examples}";
+    INSTEAD_CHOICE = "read-write-choice", "the letter, such as {examples}";
+    INSTEAD_RATIO = "read-write-ratio", "a number or a percentage, such as {examples}";
+    INSTEAD_AMOUNT = "read-write-amount", "a number and its unit, such as {examples}";
+    EMPTY = "read-empty", "Nothing is written here: write {instead}.";
+    TOO_LONG = "read-too-long", "This is longer than {limit} characters: write only {instead}.";
+    CONTROL = "read-control", "This holds a character that cannot be seen: type it again as {instead}.";
+    NOT_A_NUMBER = "read-not-a-number", "“{written}” cannot be read as one number: write {instead}.";
+    NOT_FINITE = "read-not-finite", "This number is too large or too small, or is no number at all: write {instead}.";
+    OVER_NOUGHT = "read-over-nought", "A fraction cannot be over nought: write {instead}.";
+    RANGE = "read-range", "Give one value, not a range or a limit: write {instead}.";
+    SEVERAL = "read-several", "There is more than one number here: write only {instead}.";
+    NUMBER_FIRST = "read-number-first", "The number comes first: write {instead}.";
+    UNIT_FIRST = "read-unit-first", "The unit {unit} stands before the number: write {instead}.";
+    UNIT_MISSING = "read-unit-missing", "The unit is missing: write {instead}.";
+    UNIT_MEANT = "read-unit-meant", "“{written}” is not a unit known here; if you mean {unit}, write that: {instead}.";
+    UNIT_UNKNOWN = "read-unit-unknown", "“{written}” is not a unit known here: write {instead}.";
+    BARE_KIND = "read-bare-kind", "This is {is}, but {wanted} is wanted: write {instead}.";
+    UNIT_KIND = "read-unit-kind", "{unit} is the unit of {is}, but {wanted} is wanted: write {instead}.";
+    NO_CHOICE = "read-no-choice", "“{written}” is not one of the choices: write the letter of one of them.";
+    NO_CHOICE_OF = "read-no-choice-of", "“{written}” is not one of the choices: write one of {choices}.";
+    AMBIGUOUS = "read-ambiguous", "“{written}” may mean {choices}: write the whole of the one you mean.";
+    NO_ITEM = "read-no-item", "“{written}” is none of the {items} items: write the letters in order, such as {examples}.";
+    ITEM_TWICE = "read-item-twice", "{item} stands twice in the order: write every letter once.";
+    ITEMS_MISSING = "read-items-missing", "The order leaves out {items}: write every letter once.";
+} }
 
-impl fmt::Display for Instead {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let what = match self.0 {
-            Kind::Count => "a whole number",
-            Kind::Choice => "the letter",
-            Kind::Ratio => "a number or a percentage",
-            _ => "a number and its unit",
-        };
-        write!(f, "{what}, such as {}", examples(self.0))
-    }
+/// What to write: `a number and its unit, such as 11 mm`.
+fn instead(kind: Kind) -> String {
+    let what = match kind {
+        Kind::Count => INSTEAD_COUNT,
+        Kind::Choice => INSTEAD_CHOICE,
+        Kind::Ratio => INSTEAD_RATIO,
+        _ => INSTEAD_AMOUNT,
+    };
+    what.say(&[("examples", &examples(kind))])
 }
 
 impl fmt::Display for ReadError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let instead = Instead(self.wanted());
-        match self {
-            Self::Empty { .. } => write!(f, "Nothing is written here: write {instead}."),
-            Self::TooLong { .. } => {
-                write!(f, "This is longer than {} characters: write only {instead}.", super::LIMIT)
-            }
-            Self::ControlCharacters { .. } => {
-                write!(f, "This holds a character that cannot be seen: type it again as {instead}.")
-            }
-            Self::NotANumber { what, .. } => write!(f, "“{what}” cannot be read as one number: write {instead}."),
-            Self::NotFinite { .. } => {
-                write!(f, "This number is too large or too small, or is no number at all: write {instead}.")
-            }
-            Self::DivisionByZero { .. } => write!(f, "A fraction cannot be over nought: write {instead}."),
-            Self::Range { .. } => write!(f, "Give one value, not a range or a limit: write {instead}."),
-            Self::SeveralNumbers { .. } => write!(f, "There is more than one number here: write only {instead}."),
-            Self::UnitFirst { found, .. } if found.is_bare() => write!(f, "The number comes first: write {instead}."),
-            Self::UnitFirst { found, .. } => {
-                write!(f, "The unit {} stands before the number: write {instead}.", found.symbol)
-            }
-            Self::UnitMissing { .. } => write!(f, "The unit is missing: write {instead}."),
+        let instead = instead(self.wanted());
+        let say = |message: Message, words: &[(&str, &str)]| message.say(&[words, &[("instead", &instead)]].concat());
+        f.write_str(&match self {
+            Self::Empty { .. } => say(EMPTY, &[]),
+            Self::TooLong { .. } => say(TOO_LONG, &[("limit", &super::LIMIT.to_string())]),
+            Self::ControlCharacters { .. } => say(CONTROL, &[]),
+            Self::NotANumber { what, .. } => say(NOT_A_NUMBER, &[("written", what)]),
+            Self::NotFinite { .. } => say(NOT_FINITE, &[]),
+            Self::DivisionByZero { .. } => say(OVER_NOUGHT, &[]),
+            Self::Range { .. } => say(RANGE, &[]),
+            Self::SeveralNumbers { .. } => say(SEVERAL, &[]),
+            Self::UnitFirst { found, .. } if found.is_bare() => say(NUMBER_FIRST, &[]),
+            Self::UnitFirst { found, .. } => say(UNIT_FIRST, &[("unit", found.symbol)]),
+            Self::UnitMissing { .. } => say(UNIT_MISSING, &[]),
             Self::UnknownUnit { written, suggestion: Some(unit), .. } if !unit.is_empty() => {
-                write!(f, "“{written}” is not a unit known here; if you mean {unit}, write that: {instead}.")
+                say(UNIT_MEANT, &[("written", written), ("unit", unit)])
             }
-            Self::UnknownUnit { written, .. } => {
-                write!(f, "“{written}” is not a unit known here: write {instead}.")
-            }
+            Self::UnknownUnit { written, .. } => say(UNIT_UNKNOWN, &[("written", written)]),
             Self::WrongKind { found, wanted } => {
-                let (is, want) = (found.kind.name(), wanted.name());
-                match found.symbol {
-                    "" => write!(f, "This is {is}, but {want} is wanted: write {instead}."),
-                    unit => write!(f, "{unit} is the unit of {is}, but {want} is wanted: write {instead}."),
-                }
+                let message = if found.symbol.is_empty() { BARE_KIND } else { UNIT_KIND };
+                say(message, &[("unit", found.symbol), ("is", found.kind.name()), ("wanted", wanted.name())])
             }
-            Self::NoSuchChoice { written, choices } if choices.is_empty() => {
-                write!(f, "“{written}” is not one of the choices: write the letter of one of them.")
-            }
+            Self::NoSuchChoice { written, choices } if choices.is_empty() => say(NO_CHOICE, &[("written", written)]),
             Self::NoSuchChoice { written, choices } => {
-                write!(f, "“{written}” is not one of the choices: write one of {}.", List(choices, "or"))
+                say(NO_CHOICE_OF, &[("written", written), ("choices", &list(choices, OR))])
             }
             Self::Ambiguous { written, candidates } => {
-                write!(f, "“{written}” may mean {}: write the whole of the one you mean.", List(candidates, "or"))
+                say(AMBIGUOUS, &[("written", written), ("choices", &list(candidates, OR))])
             }
             Self::NoSuchItem { written, items } => {
-                let example = example_order(*items);
-                write!(f, "“{written}” is none of the {items} items: write the letters in order, such as {example}.")
+                let (example, items) = (example_order(*items), items.to_string());
+                say(NO_ITEM, &[("written", written), ("items", &items), ("examples", &example)])
             }
-            Self::ItemTwice { item } => write!(f, "{item} stands twice in the order: write every letter once."),
-            Self::ItemsMissing { missing } => {
-                write!(f, "The order leaves out {}: write every letter once.", List(missing, "and"))
-            }
-        }
+            Self::ItemTwice { item } => say(ITEM_TWICE, &[("item", &item.to_string())]),
+            Self::ItemsMissing { missing } => say(ITEMS_MISSING, &[("items", &list(missing, AND))]),
+        })
     }
 }
 
@@ -250,18 +265,15 @@ fn example_order(items: usize) -> String {
 }
 
 /// `A, B or C`.
-struct List<'a, T>(&'a [T], &'static str);
-
-impl<T: fmt::Display> fmt::Display for List<'_, T> {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        for (index, item) in self.0.iter().enumerate() {
-            match index {
-                0 => {}
-                _ if index + 1 == self.0.len() => write!(f, " {} ", self.1)?,
-                _ => write!(f, ", ")?,
-            }
-            write!(f, "{item}")?;
+fn list(items: &[impl fmt::Display], last: Message) -> String {
+    let mut out = String::new();
+    for (index, item) in items.iter().enumerate() {
+        match index {
+            0 => {}
+            _ if index + 1 == items.len() => out.push_str(&format!(" {} ", last.text())),
+            _ => out.push_str(", "),
         }
-        Ok(())
+        out.push_str(&item.to_string());
     }
+    out
 }

@@ -1,0 +1,226 @@
+//! The words of a run: which language is spoken, and `words`, the list of everything that a translator works on.
+
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+use std::sync::Arc;
+
+use anyhow::{Result, anyhow, bail};
+use drivecourse_course::card;
+use drivecourse_course::words::{self as fluent, ENGLISH, Words};
+use drivecourse_machine::language::{self, Language, Message};
+use drivecourse_machine::words as registry;
+use drivecourse_quiz::exam::Spoken;
+use drivecourse_quiz::explain::skill_id;
+use serde::Deserialize;
+use sha2::{Digest, Sha256};
+
+use crate::assets::Assets;
+use crate::{bank, cli, files, words_scenarios as scenarios};
+
+pub(crate) use crate::words_scenarios::translate;
+
+/// The files of a module with the language that is spoken: the one asked for, else that of the exam, else the module's.
+///
+/// # Errors
+/// When the files cannot be read, there are no such words, or they cannot be used.
+pub(crate) fn begin(options: &cli::Module, exam: Option<&str>) -> Result<Assets> {
+    begin_with(options, |_| Ok(exam.map(str::to_owned)))
+}
+
+/// As [`begin`], where the exam's language stands in one of the files.
+pub(crate) fn begin_with(
+    options: &cli::Module,
+    exam: impl FnOnce(&Assets) -> Result<Option<String>>,
+) -> Result<Assets> {
+    let mut assets = Assets::load(options.module.as_deref())?;
+    let exam = exam(&assets)?;
+    let wanted = options.language.clone().or(exam).or_else(|| of_module(&assets));
+    let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
+    let words = read(&assets, &code, options.mark_untranslated)?;
+    assets.speak(words);
+    if code != ENGLISH {
+        let texts = assets.words.texts();
+        let spoken = Language::new(&code, assets.words.decimal_mark(), texts, options.mark_untranslated);
+        if language::speak(spoken).is_err() && language::code() != code {
+            bail!("the language has changed from {} to {code}: end this run and begin another", language::code());
+        }
+    }
+    Ok(assets)
+}
+
+/// The language that `module.toml` names; whatever else is wrong in it is told of when it is read.
+fn of_module(assets: &Assets) -> Option<String> {
+    #[derive(Deserialize)]
+    struct Named {
+        language: Option<String>,
+    }
+    let text = std::str::from_utf8(assets.manifest.as_deref()?).ok()?;
+    toml::from_str::<Named>(text).ok()?.language
+}
+
+/// What an exam record says of the language spoken: nothing of English.
+pub(crate) fn spoken(assets: &Assets) -> Option<Spoken> {
+    let tag = assets.words.code().to_owned();
+    if tag == ENGLISH {
+        return None;
+    }
+    let mut hash = Sha256::new();
+    let inside = [format!("words/{ENGLISH}/"), format!("words/{tag}/")];
+    for (path, bytes) in assets.theme.iter().filter(|(path, _)| inside.iter().any(|inside| path.starts_with(inside))) {
+        hash.update((path.len() as u64).to_le_bytes());
+        hash.update(path);
+        hash.update((bytes.len() as u64).to_le_bytes());
+        hash.update(bytes);
+    }
+    let words = hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect();
+    Some(Spoken { tag, words })
+}
+
+/// The language that an exam names in its file.
+pub(crate) fn of_exam(text: &str) -> Option<String> {
+    #[derive(Deserialize)]
+    struct Named {
+        language: Option<String>,
+    }
+    toml::from_str::<Named>(text).ok()?.language
+}
+
+/// The words of `code` among the theme's files.
+pub(crate) fn read(assets: &Assets, code: &str, marked: bool) -> Result<Arc<Words>> {
+    // The program's files first, a module's over them.
+    let of = |code: &str| -> Result<[fluent::Files; 2]> {
+        let inside = format!("words/{code}/");
+        let mut layers = [fluent::Files::new(), fluent::Files::new()];
+        for (path, bytes) in assets.theme.iter().filter(|(path, _)| path.starts_with(&inside) && path.ends_with(".ftl"))
+        {
+            let path = format!("theme/{path}");
+            let shown = assets.shown(&path);
+            layers[usize::from(assets.is_own(&path))].insert(shown.clone(), files::text(&shown, bytes.clone())?);
+        }
+        Ok(layers)
+    };
+    let ([built_in, own], [english, own_english]) = (of(code)?, of(ENGLISH)?);
+    let read = Words::read(code, &[&built_in, &own], &[&english, &own_english], marked);
+    read.map(Arc::new).map_err(|problems| {
+        let lines: Vec<String> = problems.iter().map(ToString::to_string).collect();
+        anyhow!("the words cannot be used:\n{}", lines.join("\n"))
+    })
+}
+
+/// One text that can be translated.
+pub(crate) struct Entry {
+    /// `message` or `message.attribute`.
+    pub(crate) id: String,
+    /// In English.
+    pub(crate) english: String,
+    /// What a translator should know of it.
+    pub(crate) about: String,
+}
+
+impl Entry {
+    pub(crate) fn new(id: impl Into<String>, english: impl Into<String>) -> Self {
+        Self { id: id.into(), english: english.into(), about: String::new() }
+    }
+}
+
+/// What is listed together, under a heading.
+struct Group {
+    name: &'static str,
+    heading: &'static str,
+    entries: Vec<Entry>,
+}
+
+pub(crate) fn run(options: &cli::Words) -> Result<()> {
+    let code = options.module.language.as_deref();
+    // What is listed is English; the language is only held against it.
+    let mut assets = Assets::load(options.module.module.as_deref())?;
+    assets.words = read(&assets, ENGLISH, false)?;
+    let known = match code.filter(|code| *code != ENGLISH) {
+        Some(code) => Some(read(&assets, code, false)?),
+        None if options.missing => bail!("say which language: --missing --language de"),
+        None => None,
+    };
+    let translated = |id: &str| known.as_ref().is_some_and(|words| words.places().contains_key(id));
+    let mut out = String::new();
+    if !options.missing && options.only.is_none() {
+        out.push_str(&interface(&assets)?);
+    }
+    let (mut all, mut missing) = (0, 0);
+    for group in groups(&assets)? {
+        let wanted = |entry: &&Entry| options.only.as_ref().is_none_or(|word| entry.id.contains(word.as_str()));
+        let entries: Vec<&Entry> = group.entries.iter().filter(wanted).collect();
+        all += entries.len();
+        let shown: Vec<&Entry> =
+            entries.into_iter().filter(|entry| !options.missing || !translated(&entry.id)).collect();
+        missing += shown.len();
+        if !shown.is_empty() {
+            let _ = write!(out, "\n### {}: {}\n", group.name, group.heading);
+            write_entries(&mut out, &shown);
+        }
+    }
+    if options.missing {
+        let _ = write!(out, "\n# {missing} of {all} texts are not translated.\n");
+    }
+    match &options.out {
+        Some(file) => files::write(file, out.trim_start().as_bytes()),
+        None => files::say(out.trim()),
+    }
+}
+
+/// The interface's words as they stand in their files.
+fn interface(assets: &Assets) -> Result<String> {
+    let mut out = String::new();
+    for (path, bytes) in assets.theme.iter().filter(|(path, _)| path.starts_with("words/en/")) {
+        let _ = write!(out, "\n# theme/{path}\n\n{}", files::text(path, bytes.clone())?);
+    }
+    Ok(out)
+}
+
+/// Messages in the order of the list, attributes under their message.
+fn write_entries(out: &mut String, entries: &[&Entry]) {
+    let mut open = String::new();
+    for entry in entries {
+        let (message, attribute) = entry.id.split_once('.').map_or((entry.id.as_str(), None), |(m, a)| (m, Some(a)));
+        if message != open {
+            out.push('\n');
+            if !entry.about.is_empty() {
+                let _ = writeln!(out, "# {}", entry.about);
+            }
+            // A message of which only an attribute is listed has no value of its own.
+            if attribute.is_some() {
+                let _ = writeln!(out, "{message} =");
+            }
+            message.clone_into(&mut open);
+        }
+        let id = attribute.map_or_else(|| message.to_owned(), |attribute| format!(".{attribute}"));
+        let _ = writeln!(out, "{}", fluent::written(&id, &entry.english));
+    }
+}
+
+/// Everything that is said besides the interface's words: by the code, the registry, the families and the items.
+fn groups(assets: &Assets) -> Result<Vec<Group>> {
+    let said = |messages: Vec<Message>| -> Vec<Entry> {
+        messages.into_iter().map(|message| Entry::new(message.id, message.english)).collect()
+    };
+    let answers = [language::messages(), drivecourse_quiz::messages()].concat();
+    let papers = [drivecourse_quiz::paper_messages(), card::messages()].concat();
+    let registry = registry::texts().into_iter();
+    let registry = registry.map(|text| Entry { id: text.id, english: text.english.to_owned(), about: text.about });
+    let bank = bank::for_chapters(assets, bank::load(assets)?);
+    let mut skills: BTreeMap<String, String> = BTreeMap::new();
+    for item in &bank.items {
+        skills.insert(skill_id(&item.skill), item.skill.replace('-', " "));
+    }
+    let skills = skills.into_iter().map(|(id, name)| Entry::new(id, name)).collect();
+    let group = |name, heading, entries| Group { name, heading, entries };
+    Ok(vec![
+        group("answers", "how an answer is read, and what is said of it", said(answers)),
+        group("browser", "practice and progress in the browser", said(drivecourse_browser::messages())),
+        group("pictures", "cards and pictures", said(drivecourse_course::messages())),
+        group("papers", "papers, keys, results, reference tables", said(papers)),
+        group("skills", "what items practise", skills),
+        group("registry", "quantities, relations, their sources and wrong turns", registry.collect()),
+        group("families", "machines and what may be wrong with them", scenarios::of_families(&bank)),
+        group("items", "questions", scenarios::of_items(&bank)),
+    ])
+}

@@ -1,0 +1,302 @@
+//! Another language: every word is there, a course and papers in German, and what a translator is given.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
+
+use drivecourse_course::words::{ENGLISH, Files, Words};
+
+use crate::exam::{csv, fill, graded, parts, rows};
+use crate::{Place, tree};
+
+/// What stands round a text that has no translation.
+const MARK: char = '⟦';
+
+fn theme() -> BTreeMap<String, String> {
+    let files = tree(&Path::new(env!("CARGO_MANIFEST_DIR")).join("theme"));
+    let text = |(path, bytes): (std::path::PathBuf, Vec<u8>)| {
+        Some((path.to_string_lossy().replace('\\', "/"), String::from_utf8(bytes).ok()?))
+    };
+    files.into_iter().filter_map(text).collect()
+}
+
+/// The words of a language's own files.
+fn words_of(code: &str) -> Words {
+    let inside = format!("words/{code}/");
+    let files: Files = theme().into_iter().filter(|(path, _)| path.starts_with(&inside)).collect();
+    Words::read(ENGLISH, &[], &[&files], false).unwrap()
+}
+
+/// Everything that `drivecourse words` lists, read as a translator's file is.
+fn listed(place: &Place) -> Words {
+    place.run(&["words", "--out", "all.ftl"]).done();
+    let files = Files::from([("all.ftl".to_owned(), place.text("all.ftl"))]);
+    Words::read(ENGLISH, &[], &[&files], false).unwrap()
+}
+
+/// What stands between `before` and `after` in `text`, each time.
+fn between<'t>(text: &'t str, before: &str, after: &str) -> Vec<&'t str> {
+    text.split(before).skip(1).filter_map(|rest| Some(rest.split_once(after)?.0)).collect()
+}
+
+/// The ids that templates, scripts and the program ask for.
+fn asked() -> BTreeSet<String> {
+    let mut ids = BTreeSet::new();
+    for (path, text) in theme() {
+        if path.starts_with("pages/") {
+            ids.extend(between(&text, "word(id=\"", "\""));
+        } else if path.ends_with(".hbs") {
+            ids.extend(between(&text, "[[", "]]"));
+        } else if path.starts_with("scripts/") {
+            ids.extend(between(&text, "say(\"", "\""));
+            ids.extend(between(&text, "? \"script-", "\"").into_iter().map(|id| ["script-", id].concat()));
+        }
+    }
+    ids.into_iter().map(str::to_owned).collect()
+}
+
+#[test]
+fn every_word_is_there_in_both_languages_and_none_is_left_over() {
+    let place = Place::new();
+    let (english, german, all) = (words_of("en"), words_of("de"), listed(&place));
+    let asked = asked();
+    assert!(asked.len() > 150, "{}", asked.len());
+    for id in &asked {
+        assert!(english.places().contains_key(id), "{id} is asked for and not there");
+    }
+    // What the program itself asks for, by parts of its ids.
+    let by_program = ["decimal-mark", "course-", "frame-", "bundle-", "paper-minutes", "script-verdict-"];
+    let scripts =
+        std::fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("theme/scripts/progress.js")).unwrap();
+    for id in english.places().keys() {
+        let used = asked.contains(id) || by_program.iter().any(|start| id.starts_with(start)) || scripts.contains(id);
+        assert!(used, "{id} is there and nobody asks for it");
+        assert!(german.places().contains_key(id), "{id} is not there in German");
+    }
+    for (id, places) in german.places() {
+        let known = all.places().get(id).unwrap_or_else(|| panic!("{id} is there in German only"));
+        assert_eq!(known.names, places.names, "{id} fills in other places in German");
+        // What code says has no variants, in any language.
+        assert!(places.plain || english.places().contains_key(id), "{id} has variants");
+    }
+    // What pages, papers and answers say from code is all translated; of the registry and the items, the topic of heat.
+    let missing = place.run(&["words", "--missing", "--language", "de"]).done();
+    let other = ["quantity-", "relation-", "item-", "skill-"];
+    for line in missing.lines().filter(|line| line.starts_with(|c: char| c.is_ascii_lowercase())) {
+        assert!(other.iter().any(|start| line.starts_with(start)), "{line} is not translated");
+        assert!(!line.starts_with("quantity-heat-") && !line.starts_with("relation-heat-"), "{line} is not translated");
+    }
+    for line in missing.lines().filter(|line| line.starts_with("    .")) {
+        assert!(line.contains(" ="), "{line}");
+    }
+    assert!(missing.contains("texts are not translated."), "{missing}");
+    place.run(&["words", "--missing"]).refused(&["say which language"]);
+    place.run(&["build", "--language", "fr"]).refused(&["there are no words for \"fr\"", "theme/words/fr"]);
+}
+
+/// A module in German with the one chapter, and an exam about its topic.
+fn german(place: &Place) {
+    place
+        .write("werk/module.toml", "title = \"Antriebe im Werk\"\ndescription = \"Ein Kapitel.\"\nlanguage = \"de\"\n");
+    place.write("werk/book/SUMMARY.md", "# Inhalt\n\n- [Betriebstemperatur](temperature.md)\n");
+    place.write("pruefung.toml", EXAM);
+    place.write("gruppe.csv", "id,name,units\nA1,Jürgen Müller,si\nA2,Käthe Groß,us\n");
+}
+
+const EXAM: &str = r#"
+title = "Temperaturprüfung"
+language = "de"
+minutes = 60
+pass = "70 %"
+band = "50 %"
+
+[[row]]
+topic = "heat"
+count = 12
+weight = 4
+
+[[row]]
+skill = "safe-warm-up"
+count = 2
+weight = 4
+safety_only = true
+"#;
+
+/// The words of a page that a person sees or hears, without markup and scripts.
+fn seen(page: &str) -> String {
+    let mut out = String::new();
+    let mut rest = page;
+    while let Some((text, tag)) = rest.split_once('<') {
+        out.push_str(text);
+        out.push(' ');
+        for attribute in ["aria-label=\"", "alt=\"", "title=\""] {
+            let end = tag.find('>').unwrap_or(tag.len());
+            between(&tag[..end], attribute, "\"").iter().for_each(|words| out.push_str(words));
+        }
+        let skipped = ["script", "style"].iter().find(|name| tag.starts_with(*name));
+        let close = skipped.map_or_else(|| ">".to_owned(), |name| format!("</{name}>"));
+        rest = tag.split_once(&close).map_or("", |(_, rest)| rest);
+    }
+    out + rest
+}
+
+/// No page of `folder` has a word of English in it, and each says that it is German.
+fn in_german(folder: &Path) -> usize {
+    let mut pages = 0;
+    for (path, bytes) in tree(folder).iter().filter(|(path, _)| path.extension().is_some_and(|e| e == "html")) {
+        let page = String::from_utf8(bytes.clone()).unwrap();
+        let path = path.display();
+        assert!(page.contains("<html lang=\"de\""), "{path}");
+        let untranslated = between(&page, "⟦", "⟧");
+        assert!(untranslated.is_empty(), "{path}: {untranslated:?}");
+        let text = seen(&page);
+        let english = ["the", "of", "and", "you", "your", "with", "is", "not", "which", "from", "to", "mark", "answer"];
+        let words = text.split(|c: char| !c.is_alphabetic());
+        let found: Vec<&str> = words.filter(|word| english.contains(&word.to_lowercase().as_str())).collect();
+        assert!(found.is_empty(), "{path}: {found:?}");
+        pages += 1;
+    }
+    pages
+}
+
+#[test]
+fn a_course_is_german_from_the_bar_to_the_sources() {
+    let place = Place::new();
+    german(&place);
+    place.run(&["build", "--module", "werk", "--mark-untranslated", "--out", "kurs"]).done();
+    assert_eq!(in_german(&place.path("kurs")), 4, "chapter, first page, contents, whole course");
+    let page = place.text("kurs/temperature.html");
+    for words in ["<p class=\"box-word\">Vorsicht</p>", "Übung: ", "Antwort und Lösungsweg", "Hergeleitet", "0,9"] {
+        assert!(page.contains(words), "{words}");
+    }
+    // What the calculation in the browser says goes along with the course.
+    let live = tree(&place.path("kurs/live"));
+    let words = live.iter().find(|(path, _)| path.to_string_lossy().starts_with("words-")).unwrap();
+    let words = String::from_utf8(words.1.clone()).unwrap();
+    assert!(words.contains("Die Einheit fehlt") && !words.contains(MARK) && !words.contains("The unit is missing"));
+    let frame =
+        tree(&place.path("kurs")).into_iter().find(|(path, _)| path.to_string_lossy().starts_with("book-")).unwrap();
+    assert!(String::from_utf8(frame.1).unwrap().contains("\"script-check\": \"Prüfen\""));
+
+    // The whole course in German has its list in German, and says which chapters are English still.
+    place.run(&["build", "--language", "de", "--out", "ganz"]).done();
+    let chain = place.text("ganz/chain.html");
+    assert!(chain.contains("noch nicht übersetzt") && chain.contains("Betriebstemperatur"), "{chain}");
+    assert!(!place.text("ganz/temperature.html").contains("noch nicht übersetzt"));
+}
+
+#[test]
+fn german_papers_are_answered_with_commas_and_come_out_the_same_again() {
+    let place = Place::new();
+    german(&place);
+    let make = |out: &str| {
+        let command =
+            ["papers", "--exam", "pruefung.toml", "--roster", "gruppe.csv", "--secret", "geheim", "--out", out];
+        place.run(&[&command[..], &["--screen", "--plant", "Werk", "--mark-untranslated"]].concat()).done();
+        tree(&place.path(out))
+    };
+    let first = make("eins");
+    assert!(first == make("zwei"), "the same secret and roster give the same bytes");
+    assert_eq!(in_german(&place.path("eins")), 6, "papers, screens, keys");
+    let record: serde_json::Value = serde_json::from_str(&place.text("eins/exam.json")).unwrap();
+    assert_eq!(record["language"]["tag"], "de");
+    assert_eq!(record["language"]["words"].as_str().map(str::len), Some(64));
+
+    let blank = graded(&place, &["eins", "eins/responses.csv", "--out", "leer"]);
+    let mut answers = rows(&place.text("eins/responses.csv"));
+    fill(&mut answers, &blank);
+    let decimals = answers.iter().filter(|row| row.answer.contains(',')).count();
+    assert!(decimals > 4, "{decimals} answers with a decimal comma");
+    assert!(
+        !answers
+            .iter()
+            .any(|row| row.answer.chars().any(|c| c == '.') && row.answer.starts_with(|c: char| c.is_ascii_digit()))
+    );
+    place.write("antworten.csv", csv(&answers));
+    let full = graded(&place, &["eins", "antworten.csv"]);
+    for (code, number, part) in parts(&full) {
+        assert_eq!(part["verdict"], "right", "{code}, {number}: {part:#}");
+    }
+    for paper in full["candidates"].as_array().unwrap() {
+        assert_eq!(paper["earned"], paper["of"]);
+        assert!(paper["says"].as_str().unwrap().starts_with("Bestanden: "), "{}", paper["says"]);
+    }
+    assert_eq!(in_german(&place.path("eins/results")), 3, "results of the class and of two people");
+    let said = place.run(&["grade", "eins", "antworten.csv"]).done();
+    assert!(said.contains("100,0 %"), "{said}");
+    // Tables and records keep the names that statistics are made by.
+    let table = place.text("eins/results/parts.csv");
+    assert!(table.contains("safe-warm-up") || table.contains("right"), "{table}");
+
+    // In another language the papers are not those that were printed.
+    place
+        .run(&["grade", "eins", "antworten.csv", "--language", "en"])
+        .refused(&["the language or its words", "nothing was graded"]);
+}
+
+#[test]
+fn a_number_that_could_be_two_is_read_by_the_language() {
+    let place = Place::new();
+    german(&place);
+    let exam = EXAM.replace("topic = \"heat\"\ncount = 12", "item = \"heat-of-the-unit\"\ncount = 1");
+    place.write("pruefung.toml", exam);
+    place.write("gruppe.csv", "id,name,units\nA1,Jürgen Müller,si\n");
+    place
+        .run(&["papers", "--exam", "pruefung.toml", "--roster", "gruppe.csv", "--secret", "geheim", "--out", "eins"])
+        .done();
+    let answered = |answer: &str| {
+        let mut answers = rows(&place.text("eins/responses.csv"));
+        answers[0].answer = answer.to_owned();
+        place.write("antworten.csv", csv(&answers));
+        let graded = graded(&place, &["eins", "antworten.csv", "--out", "aus"]);
+        parts(&graded)[0].2["read_as"].as_str().unwrap().replace(['\u{a0}', '\u{202f}'], " ")
+    };
+    // A comma parts decimals; a point before three figures parts thousands, and what was read is said on the result.
+    for (written, read) in [
+        ("1,5 kW", "1,5 kW"),
+        ("1.5 kW", "1,5 kW"),
+        ("1.500 W", "1500 W"),
+        ("1,500 kW", "1,500 kW"),
+        ("1.234,5 W", "1234,5 W"),
+        ("12 500 W", "12 500 W"),
+    ] {
+        assert_eq!(answered(written), read, "{written}");
+    }
+    assert_eq!(answered("elf kW"), "");
+}
+
+#[test]
+fn what_a_translator_is_given_says_what_the_program_says() {
+    let place = Place::new();
+    place.run(&["words", "--out", "plant/theme/words/en-GB/all.ftl"]).done();
+    place.run(&["build", "--out", "plain"]).done();
+    place.run(&["build", "--module", "plant", "--language", "en-GB", "--mark-untranslated", "--out", "said"]).done();
+    let named = |text: &str| {
+        let text = text.replace("lang=\"en-GB\"", "lang=\"en\"");
+        // Names of files with a digest of what they hold.
+        text.split(['"', ' ']).filter(|word| !word.contains(".js")).collect::<Vec<_>>().join(" ")
+    };
+    let (plain, said) = (tree(&place.path("plain")), tree(&place.path("said")));
+    let mut pages = 0;
+    for (path, bytes) in plain.iter().filter(|(path, _)| path.extension().is_some_and(|e| e == "html")) {
+        let text = |bytes: &[u8]| named(&String::from_utf8(bytes.to_vec()).unwrap());
+        assert!(text(bytes) == text(&said[path]), "{}", path.display());
+        pages += 1;
+    }
+    assert!(pages > 15);
+}
+
+#[test]
+fn faults_in_a_file_of_words_are_told_with_their_line() {
+    let place = Place::new();
+    place.write("plant/theme/words/de/eigene.ftl", "paper-plant = Werk\nhier fehlt etwas\n");
+    place
+        .run(&["build", "--module", "plant", "--language", "de"])
+        .refused(&["plant/theme/words/de/eigene.ftl:2", "no message of Fluent"]);
+    place.write("plant/theme/words/de/eigene.ftl", "paper-plant = Werk\npaper-plant = Betrieb\n");
+    place.run(&["build", "--module", "plant", "--language", "de"]).refused(&["eigene.ftl:2", "stands twice"]);
+    // A module's own files lie over the built-in ones, message by message.
+    place.write("plant/theme/words/de/eigene.ftl", "frame-contents = Kapitel\n");
+    place.run(&["build", "--module", "plant", "--language", "de", "--out", "kurs"]).done();
+    assert!(place.text("kurs/toc.html").contains("<h1>Kapitel</h1>"));
+    assert!(place.run(&["build", "--language", "d?"]).err.contains("no tag of a language"));
+}

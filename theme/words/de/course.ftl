@@ -1,0 +1,34 @@
+### Der Rahmen jeder Seite des Kurses: Leiste, Inhalt, Suche, Druck.
+
+course-title = Kettenantriebe in Betrieb nehmen
+course-about = Üben Sie die Prüfungen und das Rechnen an einem neu eingebauten Getriebe mit Kettentrieb.
+frame-skip = Zum Text springen
+frame-skip-list = Zur Liste springen
+frame-whole-course = Ganzer Kurs
+frame-contents = Inhalt
+frame-units = Einheiten
+frame-us = US
+frame-si = SI
+frame-both = Beide
+frame-units-unseen = Einheiten
+frame-look = Ansicht
+frame-as-device = Wie das Gerät
+frame-light = Hell
+frame-dark = Dunkel
+frame-contrast = Hoher Kontrast
+frame-keys = Pfeiltasten
+frame-keys-turn = Pfeiltasten blättern
+frame-keys-nothing = Pfeiltasten aus
+frame-print = Drucken
+frame-this-page = Diese Seite
+frame-this-page-open = Diese Seite, Lösungen offen
+frame-turn = Voriges und nächstes Kapitel
+frame-previous = Zurück:
+frame-next = Weiter:
+frame-search = Im Kurs suchen
+frame-caution = Vorsicht
+frame-warning = Warnung
+frame-note = Hinweis
+frame-tip = Tipp
+frame-important = Wichtig
+frame-not-translated = Dieses Kapitel ist noch nicht übersetzt; es steht hier auf Englisch.

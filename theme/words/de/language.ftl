@@ -1,0 +1,3 @@
+### Was das Programm über die Sprache wissen muss.
+
+decimal-mark = ,

@@ -1,0 +1,65 @@
+## Was die Aufgaben üben
+
+skill-angled-foot = schräger Fußspalt
+skill-checking-sheets = Prüfblätter nachsehen
+skill-decision = Entscheidung
+skill-diagnosis = Fehlersuche
+skill-heat-balance = Wärmebilanz
+skill-infrared = Infrarotmessung
+skill-oil-level = Ölstand
+skill-reading-charts = Diagramme lesen
+skill-reading-instruments = Messmittel ablesen
+skill-rise-and-limits = Übertemperatur und Grenzen
+skill-run-in-peak = Einlaufspitze
+skill-safe-warm-up = sicheres Warmfahren
+skill-settling = Beharrung
+skill-soft-foot = Kippfuß
+skill-straightedge = Lineal
+skill-warm-up-curve = Erwärmungskurve
+
+## Antriebe und was an ihnen falsch sein kann
+
+family-ash-lift = Antrieb des Ascheaufzugs im Kesselhaus
+    .about = Ein Getriebe neben einem Kessel hebt Asche in Bechern: warm und staubig, die Kette steigt steil, und Brocken kommen stoßweise.
+family-bucket-lift = Antrieb des Getreidebecherwerks
+    .about = Ein Getriebe auf einer erhöhten Bühne hebt Getreide: Die Kette steigt zur Kopfwelle, und volle Becher kommen stoßweise.
+family-crate-conveyor = Antrieb des Kistenförderers
+    .about = Ein kleines Getriebe in einer Packhalle zieht einen Kistenförderer über eine leichte, waagerecht laufende Kette; die Last ist gleichmäßig.
+family-mixer = Antrieb des Rührbehälters
+    .about = Ein langsames Getriebe in einem warmen Betriebsraum rührt einen Behälter: Die Kette läuft fast senkrecht zur Rührwelle darüber.
+family-quarry-conveyor = Kopfantrieb des Steinbruchförderers
+    .about = Ein Stirnradgetriebe auf verschraubtem Grundrahmen treibt über eine Rollenkette die Kopftrommel eines Steinförderers; die Kette läuft fast waagerecht.
+family-settling-rake = Antrieb des Räumers im Absetzbecken
+    .about = Ein langsames Getriebe auf einer Brücke über einem Absetzbecken dreht über eine senkrechte Kette den Räumer darunter, im Freien bei jedem Wetter.
+fault-soft-foot = Kippfuß
+fault-angled-foot = schräger Fußspalt
+fault-base-out-of-level = Fundamentrahmen nicht in Waage
+fault-tight-chain = Kette zu straff gespannt
+fault-slack-chain = Kette zu locker gelassen
+fault-worn-chain = Kette verschlissen
+fault-overload = Antrieb überlastet
+fault-sprocket-too-far-out = Kettenrad zu weit außen auf der Welle
+fault-hot-running = Gehäuse gibt seine Wärme schlecht ab
+fault-run-in-peak = kein Fehler, eine frühe Einlaufspitze, die zurückgeht
+fault-low-oil = zu wenig Öl eingefüllt
+fault-overfull-oil = zu viel Öl eingefüllt
+fault-wrong-grade = Öl einer anderen Viskositätsklasse eingefüllt oder Klassen gemischt
+fault-blocked-breather = Entlüfter überlackiert oder verstopft
+fault-sprocket-offset = Kettenräder nicht in einer Ebene
+fault-sprocket-twisted = Kettenräder schräg und nicht in einer Ebene
+fault-shafts-not-parallel = Wellen nicht parallel
+fault-motor-offset = Motor gegen das Getriebe parallel versetzt
+fault-motor-angled = Motor gegen das Getriebe im Winkel versetzt
+fault-motor-out-of-line = Motor gegen das Getriebe parallel und im Winkel versetzt
+fault-hub-runout = Kupplungsnabe schlägt auf ihrer Welle, und der Motor steht im Winkel
+fault-loose-base-bolts = Fundamentschrauben nicht fest genug
+fault-dry-torque = Drehmoment für trockene Schraube an geschmierter eingestellt
+fault-loose-bushing = Spannbuchse lose: die Welle darunter ist verschlissen
+fault-short-key = Passfeder zu kurz
+fault-wrong-key = Passfeder passt nicht in ihre Nut
+fault-weak-phase = ein Außenleiter der Versorgung schwach
+fault-low-voltage = Spannung am Motor zu niedrig
+fault-wrong-rotation = zwei Außenleiter vertauscht, daher verkehrte Drehrichtung
+fault-missing-guard = Schutzeinrichtung fehlt
+fault-worn-bearing = Abtriebslager am Außenring verschlissen
+fault-damaged-teeth = Zähne der ersten Getriebestufe beschädigt
