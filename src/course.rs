@@ -48,10 +48,11 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
     let bank = bank::for_chapters(assets, bank);
     let manifest = bank::manifest(assets).unwrap_or_default();
     let bundle = Bundle::pack(&bank);
-    let wasm = |name: &str| assets.theme.get(&format!("live/{name}.wasm")).cloned().unwrap_or_default();
+    let module = |(path, bytes): (&String, &Vec<u8>)| {
+        Some((path.strip_prefix("live/")?.strip_suffix(".wasm")?.to_owned(), bytes.clone()))
+    };
     let live = Live {
-        practice: wasm("practice"),
-        pictures: wasm("pictures"),
+        modules: assets.theme.iter().filter_map(module).collect(),
         words: bundle.words().to_owned(),
         bank: bundle.bank().to_owned(),
     };

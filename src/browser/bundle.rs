@@ -2,7 +2,7 @@
 
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::words::{self, Words};
-use drivecourse_machine::{Family, Plan, topics};
+use drivecourse_machine::{Family, Plan};
 use drivecourse_quiz::{Bank, Item};
 
 /// The words, families and items of a course, packed as text: the words for the pictures, all of it for the practice.
@@ -43,7 +43,7 @@ const OTHER: &str = "This page and its calculation are not of one version; load 
 /// Takes on the words alone, without any relation's calculation.
 #[cfg_attr(all(target_arch = "wasm32", not(feature = "pictures")), allow(dead_code))]
 pub(crate) fn learn_words(text: &str) -> Result<(), String> {
-    words::learn(Words::unpack(&mut Reader::new(text)).ok_or(OTHER)?, Vec::new);
+    words::learn(Words::unpack(&mut Reader::new(text)).ok_or(OTHER)?);
     Ok(())
 }
 
@@ -52,7 +52,7 @@ pub(crate) fn learn_words(text: &str) -> Result<(), String> {
 pub(crate) fn open_bank(text: &str) -> Result<Bank, String> {
     let mut from = Reader::new(text);
     // The words must be in place before anything asks for the registry.
-    words::learn(Words::unpack(&mut from).ok_or(OTHER)?, topics::relations);
+    words::learn(Words::unpack(&mut from).ok_or(OTHER)?);
     let families = Vec::<Family>::unpack(&mut from).ok_or(OTHER)?;
     let items = Vec::<Item>::unpack(&mut from).filter(|_| from.is_done()).ok_or(OTHER)?;
     let plans: Result<Vec<_>, _> = families.into_iter().map(Plan::new).collect();

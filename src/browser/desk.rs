@@ -9,6 +9,7 @@ use drivecourse_quiz::marking::Marking;
 use drivecourse_quiz::progress::counts;
 use drivecourse_quiz::{Bank, Item, Question, Setting, mark, setting, twins};
 
+use crate::away;
 use crate::bundle::open_bank;
 use crate::request::{Card, Face, Marked, Reply, Request, Sheet, Spot};
 use crate::{json, progress};
@@ -37,10 +38,18 @@ impl Desk {
 
     /// Answers a request, a packed list of words (see [`Request`]), with a [`Reply`] in JSON.
     pub fn answer(&mut self, request: &str) -> String {
-        let reply = match Vec::unpack(&mut Reader::new(request)).and_then(Request::read) {
+        let mut reply = match Vec::unpack(&mut Reader::new(request)).and_then(Request::read) {
+            _ if !away::is_connected(away::RELATIONS) => Reply::Needs(vec![away::name(away::RELATIONS)]),
             Some(request) => self.reply(request).unwrap_or_else(Reply::Error),
             None => Reply::Error("This request is not understood.".into()),
         };
+        let lacking: Vec<String> = away::lacking().map(away::name).collect();
+        if !lacking.is_empty() {
+            // Whatever was made without them is not what it should be.
+            self.ready.clear();
+            self.kept.clear();
+            reply = Reply::Needs(lacking);
+        }
         json::write(&reply)
     }
 

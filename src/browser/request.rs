@@ -203,6 +203,8 @@ pub enum Reply {
     Marks(Sheet),
     /// To [`Request::Progress`], what is best practised next first.
     Skills(Vec<SkillRow>),
+    /// To any: these modules of calculations are to be connected, and the request made again.
+    Needs(Vec<String>),
     /// What is wrong with the request.
     Error(String),
 }

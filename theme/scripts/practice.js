@@ -2,7 +2,7 @@
 // the page has it, a fixed case with its solution folded away.
 "use strict";
 (() => {
-  const { isLive, ask, draw, warm } = window.drivecourse;
+  const { isLive, ask, draw } = window.drivecourse;
   const { make, question } = window.drivecourse.parts;
   const SEEDS = 1_000_000; // cases have numbers of at most six figures, so that a person can say them
   let names = 0;
@@ -119,7 +119,8 @@
     }
     form.append(actions, says);
     solution?.addEventListener("toggle", () => { if (solution.open) face.told = true; });
-    form.addEventListener("focusin", warm, { once: true });
+    // Loads what an answer needs, before it is asked for.
+    form.addEventListener("focusin", () => ask("read", ...card.spot(), face.system, 0, "").catch(() => {}), { once: true });
     form.addEventListener("submit", async (event) => {
       event.preventDefault();
       try {

@@ -5,11 +5,11 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use drivecourse_browser::{Bundle, Desk, Easel, SOURCES};
+use drivecourse_browser::{Bundle, Desk, Easel, SOURCES, away};
 use drivecourse_machine::packed::Packed;
-use drivecourse_machine::{Plan, System, amount};
+use drivecourse_machine::{Plan, System, amount, topics};
 use drivecourse_quiz::{Bank, Body, Question, Setting};
-use wasmi::{Engine, Linker, Memory, Module, Store, TypedFunc};
+use wasmi::{Engine, Instance, Linker, Memory, Module, Store, TypedFunc, Val};
 
 /// Cases marked on both sides.
 const CASES: usize = 10_000;
@@ -23,33 +23,60 @@ fn root() -> PathBuf {
 /// A module, opened.
 struct Shipped {
     store: Store<()>,
+    instance: Instance,
     memory: Memory,
     alloc: TypedFunc<u32, u32>,
     free: TypedFunc<(u32, u32), ()>,
     run: TypedFunc<(u32, u32), u64>,
 }
 
+/// The module of this name, started.
+fn start(store: &mut Store<()>, name: &str) -> Instance {
+    let bytes = fs::read(root().join(format!("theme/live/{name}.wasm"))).unwrap_or_else(|_| panic!("no {name}.wasm"));
+    let module = Module::new(store.engine(), &bytes).unwrap();
+    Linker::new(store.engine()).instantiate_and_start(store, &module).unwrap()
+}
+
 impl Shipped {
     /// Opens the module of this name with `text`; the digest of its sources.
     fn open(name: &str, text: &str) -> (Self, String) {
-        let engine = Engine::default();
-        let bytes = fs::read(root().join(format!("theme/live/{name}.wasm"))).unwrap();
-        let module = Module::new(&engine, &bytes).unwrap();
-        let mut store = Store::new(&engine, ());
-        let instance = Linker::new(&engine).instantiate_and_start(&mut store, &module).unwrap();
+        let mut store = Store::new(&Engine::default(), ());
+        let instance = start(&mut store, name);
         let memory = instance.get_memory(&store, "memory").unwrap();
         let (alloc, free, run) = (
             instance.get_typed_func(&store, "alloc").unwrap(),
             instance.get_typed_func(&store, "free").unwrap(),
             instance.get_typed_func(&store, "run").unwrap(),
         );
-        let mut shipped = Self { store, memory, alloc, free, run };
-        let reply: serde_json::Value = serde_json::from_str(&shipped.answer(text)).unwrap();
+        let mut shipped = Self { store, instance, memory, alloc, free, run };
+        let reply: serde_json::Value = serde_json::from_str(&shipped.called(text)).unwrap();
         let sources = reply["sources"].as_str().unwrap_or_else(|| panic!("{name} does not open: {reply}")).to_owned();
         (shipped, sources)
     }
 
+    /// The answer to `request`, with the calculations connected that it needs: as a page does it.
     fn answer(&mut self, request: &str) -> String {
+        loop {
+            let reply = self.called(request);
+            if !reply.starts_with("{\"needs\":") {
+                return reply;
+            }
+            let reply: serde_json::Value = serde_json::from_str(&reply).unwrap();
+            reply["needs"].as_array().unwrap().iter().for_each(|name| self.connect(name.as_str().unwrap()));
+        }
+    }
+
+    fn connect(&mut self, name: &str) {
+        let other = start(&mut self.store, name);
+        let work = other.get_func(&self.store, "work").unwrap();
+        let place = other.get_typed_func::<(), u32>(&self.store, "place").unwrap().call(&mut self.store, ()).unwrap();
+        let table = self.instance.get_table(&self.store, "__indirect_function_table").unwrap();
+        let at = table.grow(&mut self.store, 1, Val::from(work)).unwrap();
+        let connect = self.instance.get_typed_func::<(u32, u32), ()>(&self.store, "connect").unwrap();
+        connect.call(&mut self.store, (place, at as u32)).unwrap();
+    }
+
+    fn called(&mut self, request: &str) -> String {
         let length = request.len() as u32;
         let at = self.alloc.call(&mut self.store, length).unwrap();
         self.memory.write(&mut self.store, at as usize, request.as_bytes()).unwrap();
@@ -107,7 +134,18 @@ fn the_shipped_modules_are_made_from_these_sources() {
     let bundle = Bundle::pack(&bank());
     let (_, practice) = Shipped::open("practice", &[bundle.words(), bundle.bank()].concat());
     let (_, pictures) = Shipped::open("pictures", bundle.words());
-    for (name, sources) in [("practice", practice), ("pictures", pictures)] {
+    let mut found = vec![("practice".to_owned(), practice), ("pictures".to_owned(), pictures)];
+    for place in 0..=topics::titles().count() {
+        let mut store = Store::new(&Engine::default(), ());
+        let module = start(&mut store, &away::name(place));
+        let ask = |what| module.get_func(&store, what).unwrap();
+        let (its_place, sources) = (ask("place"), ask("sources"));
+        let its_place = its_place.typed::<(), u32>(&store).unwrap().call(&mut store, ()).unwrap();
+        assert_eq!(its_place as usize, place, "{}", away::name(place));
+        let sources = sources.typed::<(), u64>(&store).unwrap().call(&mut store, ()).unwrap();
+        found.push((away::name(place), format!("{sources:016x}")));
+    }
+    for (name, sources) in found {
         assert_eq!(sources, SOURCES, "theme/live/{name}.wasm is stale; build it again: sh theme/live/build.sh");
     }
 }
