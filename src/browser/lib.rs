@@ -21,7 +21,7 @@ mod json;
 pub mod progress;
 pub mod request;
 
-pub use bundle::Bundle;
+pub use bundle::{Bundle, Chapter};
 pub use desk::Desk;
 pub use easel::Easel;
 

@@ -76,7 +76,7 @@ impl Given<'_> {
     }
 
     #[inline]
-    pub(crate) fn number(&self, index: usize) -> f64 {
+    fn number(&self, index: usize) -> f64 {
         // Every input has its place; this says so without a panic, so that an input that is not used costs nothing.
         let place = self.at.get(index).copied().unwrap_or(u16::MAX);
         self.values.get(usize::from(place)).copied().unwrap_or(f64::NAN)

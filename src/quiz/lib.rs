@@ -16,6 +16,7 @@
 
 mod bank;
 pub mod blueprint;
+mod case_name;
 pub mod code;
 pub mod exam;
 pub mod explain;
@@ -41,6 +42,7 @@ pub mod twin;
 pub use bank::{Bank, FileProblem, hint};
 
 pub use blueprint::Blueprint;
+pub use case_name::{CaseName, Chosen};
 pub use code::Code;
 pub use exam::Exam;
 pub use grade::{Graded, grade};

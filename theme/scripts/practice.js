@@ -147,6 +147,8 @@
     if (!tools) return null;
 
     const link = make("a", "case-link", "Link to this case");
+    /** The address of this case: the card, the item, the family, the case and the units. */
+    const tell = () => { link.href = `#${[element.id, ...card.spot()].join("/")}`; };
     const easier = button("Easier", () => go(easier.dataset.item));
     const harder = button("Harder", () => go(harder.dataset.item));
     const fresh = button("New numbers", () => go(data.item));
@@ -154,9 +156,6 @@
       button.dataset.item = item;
       button.setAttribute("aria-disabled", String(!item));
     };
-    /** The address of this case: the card, the item, the family, the seed and the units. */
-    const tell = () => { link.href = `#${[element.id, ...card.spot()].join("/")}`; };
-
     /** Shows a case: everything is there before anything on the page changes. */
     const show = async (item, family, seed, units) => {
       const { card: put } = await ask("put", item, family, seed, units, element.id);
@@ -176,7 +175,7 @@
       first.replaceWith(...built);
       built.forEach((face) => enliven(card, face));
       element.querySelector(":is(h2, h3, h4, h5, h6)").textContent = `Practice: ${put.title}`;
-      element.querySelector(".card-case").textContent = `${put.machine}, case ${put.spot.seed}`;
+      element.querySelector(".card-case").textContent = put.machine;
       offer(easier, put.easier);
       offer(harder, put.harder);
       tell();
@@ -192,21 +191,23 @@
         const seed = crypto.getRandomValues(new Uint32Array(1))[0] % SEEDS;
         const put = await show(item, data.family, seed, data.units);
         for (const face of faces()) face.querySelector("details.question").open = true;
-        says.textContent = `${put.title}, new case ${put.spot.seed}.`;
+        says.textContent = `${put.title}: ${put.machine}.`;
       } catch (error) {
         failed(says)(error);
       }
     };
+    // A machine that the chapter has chosen for several questions has no other numbers.
+    const others = "chosen" in data ? [] : [fresh, easier, harder];
     offer(easier, "");
     offer(harder, "");
     // Which neighbours there are is asked once the reader turns to the card.
-    element.addEventListener("focusin", async () => {
+    if (others.length) element.addEventListener("focusin", async () => {
       const reply = await ask("put", ...card.spot(), element.id).catch(() => null);
       if (!reply) return;
       offer(easier, reply.card.easier);
       offer(harder, reply.card.harder);
     }, { once: true });
-    element.append(make("div", "card-tools", fresh, easier, harder, link), says);
+    element.append(make("div", "card-tools", ...others, link), says);
     tell();
     return { show, says, fresh: () => go(data.item) };
   };

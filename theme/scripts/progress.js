@@ -45,7 +45,7 @@
 
   const says = make("p", "card-says");
   says.setAttribute("role", "status");
-  const skills = make("ol", "skills");
+  const skills = make("div", "skills");
   const button = (text, act) => {
     const out = make("button", "quiet", text);
     out.type = "button";
@@ -81,7 +81,7 @@
 
   const list = (row) => {
     const tried = row.answers ? `${row.says}, ${row.sure} % sure, from ${row.answers} ${row.answers === 1 ? "answer" : "answers"}` : row.says;
-    const words = make("p", "skill-words", make("strong", "", row.name), make("span", "", `${row.topic}: ${tried}`));
+    const words = make("p", "skill-words", make("strong", "", row.name), make("span", "", tried));
     if (row.due) words.append(make("span", "", `Comes back: ${row.due}.`));
     const start = button("Practise", () => practise(row));
     start.append(make("span", "unseen", ` ${row.name}`));
@@ -90,14 +90,21 @@
     return out;
   };
 
+  /** A heading for a chapter, and its skills. */
+  const chapter = (group) => {
+    const count = make("span", "skill-count", `${group.sits} of ${group.skills.length} ${group.skills.length === 1 ? "sits" : "sit"}`);
+    return [make("h2", "", group.title, " ", count), make("ol", "", ...group.skills.map(list))];
+  };
+
   let turn = 0;
   show = async () => {
     const mine = ++turn;
     try {
       const reply = await ask("progress", minutes(), ...load().flat());
       if (mine !== turn) return;
-      const [first] = reply.skills;
-      skills.replaceChildren(...reply.skills.map(list));
+      const { next: first, groups } = reply.skills;
+      skills.replaceChildren(...groups.flatMap(chapter));
+      if (!first) return;
       next.replaceChildren(make("strong", "", "Next: "), `${first.name} (${first.turn}).`);
       start.hidden = false;
       start.onclick = () => practise(first);

@@ -5,7 +5,7 @@ use std::sync::atomic::{AtomicU32, Ordering::Relaxed};
 
 use drivecourse_calc::Error;
 
-use super::Given;
+use super::{Given, MOST_INPUTS};
 
 /// The one calculation that a module offers: which of its list, and the inputs; NaN stands for no result.
 #[rustfmt::skip]
@@ -55,11 +55,11 @@ pub fn work(eval: Eval, given: &Given<'_>) -> Result<f64, Error> {
         LACKING.fetch_or(1 << module, Relaxed);
         return Err(Error::NoSolution);
     };
-    let n = |index| given.number(index);
-    #[rustfmt::skip]
-    let value = work(
-        eval.which.into(), n(0), n(1), n(2), n(3), n(4), n(5), n(6), n(7),
-        n(8), n(9), n(10), n(11), n(12), n(13), n(14), n(15),
-    );
+    let mut inputs = [f64::NAN; MOST_INPUTS];
+    for (input, place) in inputs.iter_mut().zip(given.at) {
+        *input = given.values.get(usize::from(*place)).copied().unwrap_or(f64::NAN);
+    }
+    let [a, b, c, d, e, f, g, h, i, j, k, l, m, n, o, p] = inputs;
+    let value = work(eval.which.into(), a, b, c, d, e, f, g, h, i, j, k, l, m, n, o, p);
     if value.is_nan() { Err(Error::NoSolution) } else { Ok(value) }
 }
