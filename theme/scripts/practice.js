@@ -137,13 +137,23 @@
     });
   };
 
+  /** What is left to do until a card that stands on the page takes answers. */
+  const wakes = new Map();
+  const wake = (element) => {
+    const act = wakes.get(element);
+    wakes.delete(element);
+    act?.();
+  };
+
   /** Makes a card live. `element` carries item, family, seed and units, and holds a face for each system of units. */
   const live = (element, tools) => {
     const data = element.dataset;
     const says = status("card-says");
     const card = { spot: () => [data.item, data.family, data.seed, data.units] };
     const faces = () => [...element.children].filter((child) => child.querySelector(":scope > details.question"));
-    for (const face of faces()) enliven(card, face);
+    wakes.set(element, () => {
+      for (const face of faces()) enliven(card, face);
+    });
     if (!tools) return null;
 
     const link = make("a", "case-link", "Link to this case");
@@ -170,6 +180,7 @@
         out.dataset.system = face.system;
         return out;
       });
+      wakes.delete(element);
       const [first, ...rest] = faces();
       rest.forEach((face) => face.remove());
       first.replaceWith(...built);
@@ -216,6 +227,26 @@
   const cards = new Map();
   for (const element of document.querySelectorAll("main section.practice[data-item]")) cards.set(element.id, live(element, true));
   for (const element of document.querySelectorAll("main .self-check li[data-item]")) live(element, false);
+
+  // The first card takes answers at once, without the page being measured for it; the others as the reader comes near them
+  // or turns to them, or when there is nothing else to do. Nothing moves: their fields stand in a question still folded.
+  wake(wakes.keys().next().value);
+  const near = new IntersectionObserver((seen) => {
+    for (const { isIntersecting, target } of seen) if (isIntersecting) wake(target);
+  }, { rootMargin: "100% 0px" });
+  const turnedTo = (event) => wake(event.target.closest?.("[data-item]"));
+  for (const element of wakes.keys()) near.observe(element);
+  for (const event of ["toggle", "focusin", "pointerdown"]) document.addEventListener(event, turnedTo, true);
+  const whenIdle = window.requestIdleCallback ?? ((act) => setTimeout(() => act({ timeRemaining: () => 1 }), 100));
+  const wakeNext = (deadline) => {
+    do {
+      const [next] = wakes.keys();
+      if (!next) return;
+      wake(next);
+    } while (deadline.timeRemaining() > 10);
+    whenIdle(wakeNext);
+  };
+  addEventListener("load", () => whenIdle(wakeNext));
 
   /** Opens the case that the address names, if it names one of this page. */
   const follow = async () => {
