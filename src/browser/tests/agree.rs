@@ -279,7 +279,9 @@ fn skills_stand_under_the_chapters_that_practise_them() {
     assert_eq!(skills(&groups[0])[..2], [skill("sag-to-movement"), skill("links-to-fit")]);
     let mut all: Vec<String> = groups.iter().flat_map(skills).collect();
     let mut known: Vec<String> = bank.items.iter().map(|item| item.skill.clone()).collect();
-    (all.sort(), known.sort(), known.dedup());
+    all.sort();
+    known.sort();
+    known.dedup();
     assert_eq!(all, known);
 }
 
