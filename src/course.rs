@@ -5,9 +5,9 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use anyhow::Result;
-use drivecourse_browser::Bundle;
+use drivecourse_browser::{Bundle, Chapter};
 use drivecourse_course::book::{self, Built, Live, Options, Slots, Units};
-use drivecourse_course::expand::{CourseData, Expander};
+use drivecourse_course::expand::{self, CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::pages::Pages;
 use drivecourse_quiz::Bank;
@@ -42,11 +42,13 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
     let pages = pages(assets)?;
     let bank = bank::for_chapters(assets, bank);
     let manifest = bank::manifest(assets).unwrap_or_default();
-    let bundle = Bundle::pack(&bank);
-    let wasm = |name: &str| assets.theme.get(&format!("live/{name}.wasm")).cloned().unwrap_or_default();
+    let chapters = chapters(assets);
+    let bundle = Bundle::pack(&bank, &asked(&chapters));
+    let shipped = |(path, bytes): (&String, &Vec<u8>)| {
+        Some((path.strip_prefix("live/")?.strip_suffix(".wasm")?.to_owned(), bytes.clone()))
+    };
     let live = Live {
-        practice: wasm("practice"),
-        pictures: wasm("pictures"),
+        modules: assets.theme.iter().filter_map(shipped).collect(),
         words: bundle.words().to_owned(),
         bank: bundle.bank().to_owned(),
     };
@@ -63,7 +65,7 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
         sources: sources(module),
         words: Arc::clone(&assets.words),
     };
-    let book = book::Assets { chapters: chapters(assets), theme: assets.theme.clone() };
+    let book = book::Assets { chapters, theme: assets.theme.clone() };
     Ok(book::build(&book, out, vec![Box::new(expander)], &options)?)
 }
 
@@ -80,6 +82,16 @@ fn chapters(assets: &Assets) -> Files {
         (path.clone(), bytes)
     };
     assets.book.iter().filter(|(path, _)| !path.starts_with("manual/")).map(chapter).collect()
+}
+
+/// What the chapters ask about, in the order of the course.
+fn asked(chapters: &Files) -> Vec<Chapter> {
+    let text = |path: &str| chapters.get(path).map(|bytes| String::from_utf8_lossy(bytes));
+    let Some(list) = text("SUMMARY.md") else { return Vec::new() };
+    let chapter = |link: links::Link| {
+        Some(Chapter { title: link.words(&list).to_owned(), items: expand::asked(&text(&link.path)?) })
+    };
+    links::links(&list, "SUMMARY.md").into_iter().filter_map(chapter).collect()
 }
 
 /// The page templates of the theme.

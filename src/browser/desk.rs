@@ -8,9 +8,10 @@ use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_quiz::explain::cause_name;
 use drivecourse_quiz::marking::Marking;
 use drivecourse_quiz::progress::counts;
-use drivecourse_quiz::{Bank, Item, Question, Setting, mark, setting, twins};
+use drivecourse_quiz::{Bank, Item, Question, Setting, mark, setting};
 
-use crate::bundle::open_bank;
+use crate::away;
+use crate::bundle::{Chapter, open_bank};
 use crate::request::{Card, Face, Marked, Reply, Request, Sheet, Spot};
 use crate::{json, progress};
 
@@ -31,6 +32,7 @@ const KEPT: usize = 16;
 #[derive(Debug)]
 pub struct Desk {
     bank: &'static Bank,
+    chapters: Vec<Chapter>,
     /// Items made ready for families; `None` where they do not fit.
     ready: Vec<((usize, usize, System), Option<Setting<'static>>)>,
     kept: Vec<(Spot, Vec<Question>)>,
@@ -42,16 +44,25 @@ impl Desk {
     /// # Errors
     /// A sentence where the bundle cannot be used.
     pub fn open(bundle: &str) -> Result<Self, String> {
-        let bank: &'static Bank = Box::leak(Box::new(open_bank(bundle)?));
-        Ok(Self { bank, ready: Vec::new(), kept: Vec::new() })
+        let (bank, chapters) = open_bank(bundle)?;
+        let bank: &'static Bank = Box::leak(Box::new(bank));
+        Ok(Self { bank, chapters, ready: Vec::new(), kept: Vec::new() })
     }
 
     /// Answers a request, a packed list of words (see [`Request`]), with a [`Reply`] in JSON.
     pub fn answer(&mut self, request: &str) -> String {
-        let reply = match Vec::unpack(&mut Reader::new(request)).and_then(Request::read) {
+        let mut reply = match Vec::unpack(&mut Reader::new(request)).and_then(Request::read) {
+            _ if !away::is_connected(away::RELATIONS) => Reply::Needs(vec![away::name(away::RELATIONS)]),
             Some(request) => self.reply(request).unwrap_or_else(Reply::Error),
             None => Reply::Error(NOT_UNDERSTOOD.text().into()),
         };
+        let lacking: Vec<String> = away::lacking().map(away::name).collect();
+        if !lacking.is_empty() {
+            // Whatever was made without them is not what it should be.
+            self.ready.clear();
+            self.kept.clear();
+            reply = Reply::Needs(lacking);
+        }
         json::write(&reply)
     }
 
@@ -70,7 +81,7 @@ impl Desk {
                     Err(error) => Reply::Refused(error.to_string()),
                 }
             }
-            Request::Progress { now, noted } => Reply::Skills(progress::rows(self.bank, &noted, now)),
+            Request::Progress { now, noted } => Reply::Skills(progress::of(self.bank, &self.chapters, &noted, now)),
             Request::Mark { spot, system, answers } => {
                 let skill = self.bank.items[self.item(&spot)?].skill.clone();
                 let answers: Vec<&str> = answers.iter().map(String::as_str).collect();
@@ -114,7 +125,12 @@ impl Desk {
     fn setting(&mut self, item: usize, plan: usize, system: System) -> Option<&Setting<'static>> {
         let key = (item, plan, system);
         let place = self.ready.iter().position(|(other, _)| *other == key).unwrap_or_else(|| {
-            let made = Setting::new(&self.bank.items[item], &self.bank.plans[plan], system).ok();
+            // All but what depends on the units is made once.
+            let other = self.ready.iter().find(|((other, at, _), _)| (*other, *at) == (item, plan));
+            let made = match other {
+                Some((_, made)) => made.as_ref().map(|made| made.in_system(system)),
+                None => Setting::new(&self.bank.items[item], &self.bank.plans[plan], system).ok(),
+            };
             self.ready.push((key, made));
             self.ready.len() - 1
         });
@@ -133,7 +149,7 @@ impl Desk {
         }
         let ready = |system: &System| self.ready.iter().find(|(key, _)| *key == (item, plan, *system))?.1.as_ref();
         let settings: Vec<&Setting<'_>> = spot.units.systems().iter().filter_map(ready).collect();
-        let questions = twins(&settings, spot.seed).map_err(|_| NO_MACHINE_FITS.text().to_owned())?;
+        let questions = spot.case.questions(&settings).map_err(|_| NO_MACHINE_FITS.text().to_owned())?;
         if self.kept.len() == KEPT {
             self.kept.remove(0);
         }
@@ -159,6 +175,7 @@ impl Desk {
             skill: item.skill.clone(),
             title: item.title.clone(),
             machine: capital(&plan.family.name),
+            number: spot.case.seed.to_string(),
             easier,
             harder,
             faces,

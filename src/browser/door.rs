@@ -6,6 +6,9 @@
 use std::cell::RefCell;
 
 #[cfg(not(feature = "pictures"))]
+use drivecourse_machine::relation::away;
+
+#[cfg(not(feature = "pictures"))]
 use crate::Desk as Inside;
 #[cfg(feature = "pictures")]
 use crate::Easel as Inside;
@@ -59,4 +62,17 @@ pub unsafe extern "C" fn run(at: *mut u8, len: usize) -> u64 {
     let reply = reply.into_bytes().into_boxed_slice();
     let len = reply.len() as u64;
     ((Box::into_raw(reply).cast::<u8>() as usize as u64) << 32) | len
+}
+
+/// Connects a module of calculations: its own place, and where its `work` stands in this module's table of functions.
+///
+/// # Safety
+/// `work` is the place of a function of the type [`away::Calculation`], and stays it.
+// The page calls it by name; there is no other function of this name.
+#[cfg(not(feature = "pictures"))]
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn connect(place: u32, work: usize) {
+    // SAFETY: in WebAssembly a function's address is its place in the table, and each call checks the type there.
+    let work = unsafe { core::mem::transmute::<usize, away::Calculation>(work) };
+    away::connect(place as usize, work);
 }

@@ -4,21 +4,26 @@
 //! * [`Desk`]: a bundle opened; answers one [`request`] after another
 //! * [`Easel`]: draws the pictures that the desk describes; a module of its own (feature `pictures`), loaded when needed
 //!
-//! Compiled to WebAssembly, three functions are exported: `alloc`, `free` and `run`. The page keeps every decision out
-//! of its scripts: what a unit is, how an answer is read and what it earns is all decided here.
+//! Compiled to WebAssembly, each is a module that exports `alloc`, `free` and `run`. The calculations themselves stand in
+//! modules of their own (feature `calculations`), so that a page loads those it needs: every relation's in one, which
+//! drawing a machine takes, and the wrong turns of each topic in another. The page keeps every decision out of its
+//! scripts: what a unit is, how an answer is read and what it earns is all decided here.
 
 use drivecourse_machine::language::Message;
 
+#[cfg(all(wordless, feature = "calculations"))]
+mod abacus;
+pub mod away;
 mod bundle;
 mod desk;
-#[cfg(target_arch = "wasm32")]
+#[cfg(all(wordless, not(feature = "calculations")))]
 mod door;
 mod easel;
 mod json;
 pub mod progress;
 pub mod request;
 
-pub use bundle::Bundle;
+pub use bundle::{Bundle, Chapter};
 pub use desk::Desk;
 pub use easel::Easel;
 
@@ -29,3 +34,10 @@ pub const SOURCES: &str = env!("DRIVECOURSE_SOURCES");
 pub fn messages() -> Vec<Message> {
     [desk::SAYS, progress::SAYS].concat()
 }
+
+/// The same as a number.
+#[cfg_attr(not(feature = "calculations"), allow(dead_code))]
+pub const DIGEST: u64 = match u64::from_str_radix(SOURCES, 16) {
+    Ok(digest) => digest,
+    Err(_) => panic!("the build script writes a number"),
+};

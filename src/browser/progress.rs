@@ -3,12 +3,14 @@
 use core::fmt::Write as _;
 
 use drivecourse_machine::{messages, topics};
-use drivecourse_quiz::Bank;
 use drivecourse_quiz::explain::skill_name;
 use drivecourse_quiz::progress::{Answered, SITS, Standing, Turn};
+use drivecourse_quiz::{Bank, Item};
 use serde::Serialize;
 
 use drivecourse_course::view::capital;
+
+use crate::bundle::Chapter;
 
 /// Answers drawn in a chart, at most.
 const DRAWN: usize = 20;
@@ -31,8 +33,6 @@ pub struct SkillRow {
     pub skill: String,
     /// Its name.
     pub name: String,
-    /// Title of its topic.
-    pub topic: &'static str,
     /// The question to begin with.
     pub item: String,
     /// How many answers count.
@@ -43,50 +43,113 @@ pub struct SkillRow {
     pub says: &'static str,
     /// When it should come back, in words.
     pub due: String,
-    /// Why it is, or is not, next.
-    pub turn: &'static str,
     /// The chart, as SVG; empty before the first answer.
     pub chart: String,
 }
 
-/// Every skill of the course, what is best practised next first.
-pub(crate) fn rows(bank: &Bank, noted: &[Noted], now: f64) -> Vec<SkillRow> {
-    let mut skills: Vec<&str> = Vec::new();
-    for item in &bank.items {
-        if !skills.contains(&item.skill.as_str()) {
-            skills.push(&item.skill);
+/// The skills of a chapter, in its order.
+#[derive(Debug, Serialize)]
+pub struct Group {
+    /// Title of the chapter; that of the topic where no chapter asks about it.
+    pub title: String,
+    /// How many of them sit.
+    pub sits: u32,
+    /// Its skills.
+    pub skills: Vec<SkillRow>,
+}
+
+/// What is best practised next.
+#[derive(Debug, Serialize)]
+pub struct Next {
+    /// Name of the skill.
+    pub name: String,
+    /// The question to begin with.
+    pub item: String,
+    /// Why it is next.
+    pub turn: &'static str,
+}
+
+/// Where a person stands with every skill of the course, chapter by chapter.
+#[derive(Debug, Serialize)]
+pub struct Progress {
+    /// What is best practised next; nothing in a course that asks nothing.
+    pub next: Option<Next>,
+    /// The chapters that practise anything, in the order of the course.
+    pub groups: Vec<Group>,
+}
+
+/// Every skill of the course.
+pub(crate) fn of(bank: &Bank, chapters: &[Chapter], noted: &[Noted], now: f64) -> Progress {
+    let mut next: Option<((Turn, u32), Next)> = None;
+    let mut groups: Vec<Group> = Vec::new();
+    for (title, items) in placed(bank, chapters) {
+        let mut group = Group { title, sits: 0, skills: Vec::new() };
+        for item in items {
+            // In the order they were given, as the page keeps them.
+            let answers: Vec<Answered> =
+                noted.iter().filter(|noted| noted.skill == item.skill).map(|noted| noted.answered).collect();
+            let answers = &answers[answers.len().saturating_sub(MOST)..];
+            let standing = Standing::of(answers, now);
+            let turn = standing.turn(now);
+            let sure = if answers.is_empty() { 0 } else { (standing.sure * 100.0) as u32 };
+            let name = capital(&skill_name(&item.skill));
+            // Within one turn the least sure first, and new ones in the order of the course.
+            let rank = (turn, if turn == Turn::New { 0 } else { sure });
+            if next.as_ref().is_none_or(|(least, _)| rank < *least) {
+                next = Some((rank, Next { name: name.clone(), item: item.id.clone(), turn: turn_says(turn) }));
+            }
+            group.sits += u32::from(sits(&standing));
+            group.skills.push(SkillRow {
+                skill: item.skill.clone(),
+                name,
+                item: item.id.clone(),
+                answers: answers.len() as u32,
+                sure,
+                says: says(&standing),
+                due: standing.due.map_or_else(String::new, |due| waits(due - now)),
+                chart: chart(answers),
+            });
         }
+        groups.push(group);
     }
-    let ranked = skills.into_iter().filter_map(|skill| {
-        // In the order they were given, as the page keeps them.
-        let answers: Vec<Answered> =
-            noted.iter().filter(|noted| noted.skill == skill).map(|noted| noted.answered).collect();
-        let answers = &answers[answers.len().saturating_sub(MOST)..];
-        let standing = Standing::of(answers, now);
-        let item = bank.items.iter().find(|item| item.skill == skill)?;
-        let turn = standing.turn(now);
-        let sure = if answers.is_empty() { 0 } else { (standing.sure * 100.0) as u32 };
-        let row = SkillRow {
-            skill: skill.to_owned(),
-            name: capital(&skill_name(skill)),
-            topic: topics::titles().find(|(id, _)| *id == item.topic).map_or("", |(_, title)| title),
-            item: item.id.clone(),
-            answers: answers.len() as u32,
-            sure,
-            says: says(&standing),
-            due: standing.due.map_or_else(String::new, |due| waits(due - now)),
-            turn: turn_says(turn),
-            chart: chart(answers),
-        };
-        Some(((turn, if turn == Turn::New { 0 } else { sure }), row))
-    });
-    // Within one turn the least sure first, and new ones in the order of the course. One list, so each is put in its place.
-    let mut out: Vec<((Turn, u32), SkillRow)> = Vec::new();
-    for (rank, row) in ranked {
-        let place = out.iter().position(|(other, _)| *other > rank).unwrap_or(out.len());
-        out.insert(place, (rank, row));
+    Progress { next: next.map(|(_, next)| next), groups }
+}
+
+/// The first item of every skill, by the chapter it belongs to: the first that asks about the skill, else the one that
+/// asks most about its topic, else the topic itself.
+fn placed<'a>(bank: &'a Bank, chapters: &[Chapter]) -> Vec<(String, Vec<&'a Item>)> {
+    let asked: Vec<Vec<&Item>> = (chapters.iter())
+        .map(|chapter| chapter.items.iter().filter_map(|id| Some(&bank.items[bank.item_place(id)?])).collect())
+        .collect();
+    let topics: Vec<_> = topics::titles().collect();
+    let mut out: Vec<(String, Vec<&Item>)> =
+        chapters.iter().map(|chapter| (chapter.title.clone(), Vec::new())).collect();
+    out.extend(topics.iter().map(|(_, title)| ((*title).to_owned(), Vec::new())));
+    // As the chapters come to them, then those that none comes to.
+    for item in asked.iter().flatten().copied().chain(&bank.items) {
+        if out.iter().any(|(_, items)| items.iter().any(|other| other.skill == item.skill)) {
+            continue;
+        }
+        let of_skill = asked.iter().position(|items| items.iter().any(|other| other.skill == item.skill));
+        let place = of_skill.unwrap_or_else(|| {
+            let (mut place, mut most) = (None, 0);
+            for (chapter, items) in asked.iter().enumerate() {
+                let share = items.iter().filter(|other| other.topic == item.topic).count();
+                if share > most {
+                    (place, most) = (Some(chapter), share);
+                }
+            }
+            place.unwrap_or(chapters.len() + topics.iter().position(|(id, _)| *id == item.topic).unwrap_or(0))
+        });
+        // The question to begin with is the bank's first of the skill, wherever it stands.
+        out[place].1.extend(bank.items.iter().find(|first| first.skill == item.skill));
     }
-    out.into_iter().map(|(_, row)| row).collect()
+    out.retain(|(_, items)| !items.is_empty());
+    out
+}
+
+fn sits(standing: &Standing) -> bool {
+    standing.due.is_some() && standing.sure >= SITS
 }
 
 messages! { pub(crate) SAYS {
@@ -107,7 +170,7 @@ messages! { pub(crate) SAYS {
 fn says(standing: &Standing) -> &'static str {
     match standing.due {
         None => NOT_TRIED,
-        Some(_) if standing.sure >= SITS => SITS_WELL,
+        Some(_) if sits(standing) => SITS_WELL,
         Some(_) if standing.sure >= 0.4 => NEARLY,
         Some(_) => NEEDS_PRACTICE,
     }

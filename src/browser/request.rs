@@ -2,10 +2,10 @@
 
 use drivecourse_course::view::{GivenRow, HintRow, PartRow, SolutionRow};
 use drivecourse_machine::System;
-use drivecourse_quiz::Verdict;
-use serde::Serialize;
+use drivecourse_quiz::{CaseName, Verdict};
+use serde::{Serialize, Serializer};
 
-use crate::progress::{self, Noted, SkillRow};
+use crate::progress::{self, Noted, Progress};
 
 /// In which units a machine is asked about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -40,30 +40,35 @@ impl Units {
     }
 }
 
-/// One question about one machine, by its names and seed.
+/// One question about one machine, by its names.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Spot {
     /// The item.
     pub item: String,
     /// The family; the first that fits where it is empty, or where the one named does not fit.
     pub family: String,
-    /// The seed.
-    pub seed: u64,
+    /// The case.
+    #[serde(rename = "seed", serialize_with = "in_a_word")]
+    pub case: CaseName,
     /// In which units.
     pub units: Units,
+}
+
+fn in_a_word<S: Serializer>(case: &CaseName, to: S) -> Result<S::Ok, S::Error> {
+    to.serialize_str(&case.to_string())
 }
 
 /// A question to the desk, a packed list of words: what to do, then the four words of the [`Spot`], then the rest.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Request {
-    /// `put, item, family, seed, units, id`: everything a card shows; `id` begins the ids inside its pictures.
+    /// `put, item, family, case, units, id`: everything a card shows; `id` begins the ids inside its pictures.
     Put {
         /// Which question.
         spot: Spot,
         /// Beginning of ids.
         id: String,
     },
-    /// `read, item, family, seed, units, system, part, text`: how an answer would be understood.
+    /// `read, item, family, case, units, system, part, text`: how an answer would be understood.
     Read {
         /// Which question.
         spot: Spot,
@@ -74,7 +79,7 @@ pub enum Request {
         /// What was written.
         text: String,
     },
-    /// `mark, item, family, seed, units, system, answer ...`: what answers earn.
+    /// `mark, item, family, case, units, system, answer ...`: what answers earn.
     Mark {
         /// Which question.
         spot: Spot,
@@ -104,8 +109,8 @@ impl Request {
         let mut words = words.into_iter();
         let mut word = || words.next();
         let what = word()?;
-        let (item, family, seed, units) = (word()?, word()?, word()?, word()?);
-        let spot = Spot { item, family, seed: seed.parse().ok()?, units: Units::read(&units)? };
+        let (item, family, case, units) = (word()?, word()?, word()?, word()?);
+        let spot = Spot { item, family, case: CaseName::read(&case)?, units: Units::read(&units)? };
         let place = word()?;
         let system = || System::ALL.into_iter().find(|system| system.code() == place);
         Some(match what.as_str() {
@@ -153,6 +158,8 @@ pub struct Card {
     pub title: String,
     /// The machine.
     pub machine: String,
+    /// The number of its case.
+    pub number: String,
     /// A question of the same skill that asks less; empty where there is none.
     pub easier: String,
     /// A question of the same skill that asks more.
@@ -201,8 +208,10 @@ pub enum Reply {
     Refused(String),
     /// To [`Request::Mark`].
     Marks(Sheet),
-    /// To [`Request::Progress`], what is best practised next first.
-    Skills(Vec<SkillRow>),
+    /// To [`Request::Progress`].
+    Skills(Progress),
+    /// To any: these modules of calculations are to be connected, and the request made again.
+    Needs(Vec<String>),
     /// What is wrong with the request.
     Error(String),
 }

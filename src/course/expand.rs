@@ -150,6 +150,19 @@ impl Preprocessor for Expander {
     }
 }
 
+/// The items that the cards of the chapter `text` ask about, in order.
+#[must_use]
+pub fn asked(text: &str) -> Vec<String> {
+    let items = |body| match body {
+        Body::Practice(keys) => vec![keys.item],
+        Body::SelfCheck(keys) => keys.items.into_inner(),
+        Body::OneMachine(keys) => keys.items.into_inner(),
+        _ => Vec::new(),
+    };
+    let blocks = directive::find(text).into_iter().filter_map(|block| block.body.ok());
+    blocks.flat_map(items).map(toml::Spanned::into_inner).collect()
+}
+
 /// One pass over a book: what was made ready for one card serves the next.
 struct Workshop<'a> {
     cards: Cards<'a>,

@@ -23,6 +23,14 @@ pub struct Link {
     words: Range<usize>,
 }
 
+impl Link {
+    /// The words of `text` that are the link.
+    #[must_use]
+    pub fn words<'a>(&self, text: &'a str) -> &'a str {
+        text.get(self.words.clone()).unwrap_or_default()
+    }
+}
+
 fn options() -> Options {
     Options::ENABLE_TABLES | Options::ENABLE_FOOTNOTES | Options::ENABLE_GFM | Options::ENABLE_DEFINITION_LIST
 }

@@ -11,7 +11,7 @@ use crate::chance::{Stream, derive};
 use crate::family::{Asked, Draw, Family};
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
-use crate::relation::{Eval, Given, Role, outcome};
+use crate::relation::{Eval, Given, Role, work};
 use crate::unit::{Kind, System};
 
 pub use needs::Needs;
@@ -397,7 +397,7 @@ impl Plan {
 
     fn run(&self, step: &Step, values: &mut [f64]) -> Result<(), Option<usize>> {
         let at = &self.at[step.from as usize..step.to as usize];
-        values[usize::from(step.gives)] = outcome((step.eval)(&Given { values, at })).map_err(|_| None)?;
+        values[usize::from(step.gives)] = work(step.eval, &Given { values, at }).map_err(|_| None)?;
         Ok(())
     }
 

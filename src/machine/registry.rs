@@ -6,7 +6,7 @@ use std::sync::OnceLock;
 use crate::formula::Formula;
 use crate::instrument::Figures;
 use crate::quantity::{Known, Quantity};
-use crate::relation::{Given, Role, Whole as Relation, WrongTurn, outcome};
+use crate::relation::{Given, Role, Whole as Relation, WrongTurn, work};
 use crate::unit::{Kind, System, Unit};
 use crate::words;
 
@@ -73,7 +73,7 @@ impl Linked {
     /// The calculation's own.
     #[inline]
     pub fn eval(&self, values: &[f64]) -> Result<f64, drivecourse_calc::Error> {
-        outcome((self.relation.eval)(&Given { values, at: &self.at }))
+        work(self.relation.eval, &Given { values, at: &self.at })
     }
 
     /// What the `turn`-th wrong turn gives, if everything it needs is known and it gives a number.
@@ -82,7 +82,7 @@ impl Linked {
         if at.iter().any(|&at| values[usize::from(at)].is_nan()) {
             return None;
         }
-        outcome((self.relation.turns[turn].eval)(&Given { values, at })).ok().filter(|value| value.is_finite())
+        work(self.relation.turns[turn].eval, &Given { values, at }).ok().filter(|value| value.is_finite())
     }
 
     /// Its inputs.
@@ -336,6 +336,7 @@ pub(crate) fn askable(relation: &Relation) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::relation::MOST_INPUTS;
     use crate::topics;
 
     #[test]
@@ -356,6 +357,8 @@ mod tests {
             assert_eq!(gives, relation.gives, "{}", relation.id);
             assert!(!method.is_empty() && !relation.title.ends_with('.'), "{}", relation.id);
             assert!(!relation.formula.is_empty() || !relation.method.is_empty(), "{}: nothing to show", relation.id);
+            let inputs = linked.turns_at.iter().map(Vec::len).max().unwrap_or(0).max(linked.at.len());
+            assert!(inputs <= MOST_INPUTS, "{}: {inputs} inputs", relation.id);
             let mut turns = std::collections::BTreeSet::new();
             for turn in relation.turns {
                 assert!(turns.insert(turn.id), "{}: {} stands twice", relation.id, turn.id);

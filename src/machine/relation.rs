@@ -47,11 +47,13 @@ macro_rules! uses {
 }
 
 #[cfg(wordless)]
+pub mod away;
+#[cfg(wordless)]
 mod bare;
 mod whole;
 
 #[cfg(wordless)]
-pub use bare::Relation;
+pub use bare::{Bare, Relation};
 #[cfg(not(wordless))]
 pub use whole::Relation;
 /// An entry with its words, in either build.
@@ -73,9 +75,7 @@ impl Given<'_> {
         T::from_base(self.number(index))
     }
 
-    // Fast natively; small in the browser, where a thousand calculations ask for their inputs.
-    #[cfg_attr(not(wordless), inline)]
-    #[cfg_attr(wordless, inline(never))]
+    #[inline]
     fn number(&self, index: usize) -> f64 {
         // Every input has its place; this says so without a panic, so that an input that is not used costs nothing.
         let place = self.at.get(index).copied().unwrap_or(u16::MAX);
@@ -83,46 +83,27 @@ impl Given<'_> {
     }
 }
 
-/// Works out one number from the inputs; [`outcome`] reads what it gives.
-pub type Eval = fn(&Given<'_>) -> Worked;
+/// Most inputs of one calculation, those that a wrong turn needs besides included: in the browser each is handed over
+/// as a number of its own.
+pub const MOST_INPUTS: usize = 16;
 
-/// What a calculation gives.
+/// Works out one number from the inputs.
 #[cfg(not(wordless))]
-pub type Worked = Result<f64, Error>;
-/// What a calculation gives: in the browser build, which never says why there is no result, NaN stands for none.
+pub type Eval = fn(&Given<'_>) -> Result<f64, Error>;
 #[cfg(wordless)]
-pub type Worked = f64;
+pub use away::Eval;
 
-/// The result of a calculation.
+/// What `eval` makes of `given`.
 ///
 /// # Errors
 /// The calculation's own.
 #[cfg(not(wordless))]
 #[inline]
-pub fn outcome(worked: Worked) -> Result<f64, Error> {
-    worked
+pub fn work(eval: Eval, given: &Given<'_>) -> Result<f64, Error> {
+    eval(given)
 }
-
-/// The result of a calculation.
-///
-/// # Errors
-/// Where there is none.
 #[cfg(wordless)]
-pub fn outcome(worked: Worked) -> Result<f64, Error> {
-    if worked.is_nan() { Err(Error::NoSolution) } else { Ok(worked) }
-}
-
-#[cfg(not(wordless))]
-#[inline]
-pub(crate) fn worked(result: Result<f64, Error>) -> Worked {
-    result
-}
-
-#[cfg(wordless)]
-#[inline]
-pub(crate) fn worked(result: Result<f64, Error>) -> Worked {
-    result.unwrap_or(f64::NAN)
-}
+pub use away::work;
 
 /// One input of a relation.
 #[derive(Debug, Clone, Copy)]
@@ -199,8 +180,21 @@ macro_rules! relation {
     };
 }
 
-/// The same entry without its words.
-#[cfg(wordless)]
+/// The same entry without its words: the calculation, or (feature `turns`) the wrong turns, each for modules of their own.
+#[cfg(all(wordless, not(feature = "turns")))]
+macro_rules! relation {
+    (
+        $id:literal: $title:literal,
+        $gives:literal: $out:ty = $calc:expr,
+        from $from:tt,
+        formula [$($formula:literal),* $(,)?],
+        source $source:expr,
+        turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
+    ) => {
+        $crate::relation::Relation { calculations: &[$crate::relation::eval!($out, $from, [], $calc)], inverse: false }
+    };
+}
+#[cfg(all(wordless, feature = "turns"))]
 macro_rules! relation {
     (
         $id:literal: $title:literal,
@@ -211,12 +205,7 @@ macro_rules! relation {
         turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
     ) => {
         $crate::relation::Relation {
-            kind: <$out as $crate::typed::Typed>::KIND,
-            eval: $crate::relation::eval!($out, $from, [], $calc),
-            turns: &[$($crate::relation::eval!($out, $from, [$($with)?], $wrong)),*],
-            rank: 0,
-            role: $crate::relation::Role::Both,
-            lookup: false,
+            calculations: &[$($crate::relation::eval!($out, $from, [$($with)?], $wrong)),*],
             inverse: false,
         }
     };
@@ -236,6 +225,28 @@ macro_rules! args {
 }
 
 /// An [`Eval`] that names its inputs, then works out `$calc`.
+#[cfg(not(wordless))]
+macro_rules! eval {
+    ($out:ty, $from:tt, [], $calc:expr) => { $crate::relation::eval!($out, $from, [{}], $calc) };
+    (
+        $out:ty,
+        { $($name:ident: $type:ty = $quantity:literal),* $(,)? },
+        [{ $($xname:ident: $xtype:ty = $xquantity:literal),* $(,)? }],
+        $calc:expr
+    ) => {{
+        #[allow(unused_variables, unused_mut, unused_assignments, non_snake_case)]
+        fn eval(given: &$crate::relation::Given<'_>) -> Result<f64, drivecourse_calc::Error> {
+            let mut index = 0;
+            $(let $name: $type = given.get(index); index += 1;)*
+            $(let $xname: $xtype = given.get(index); index += 1;)*
+            $crate::typed::Answer::<$out>::number($calc)
+        }
+        eval
+    }};
+}
+
+/// A calculation of the browser build that names its inputs, then works out `$calc`; NaN stands for no result.
+#[cfg(wordless)]
 macro_rules! eval {
     ($out:ty, $from:tt, [], $calc:expr) => { $crate::relation::eval!($out, $from, [{}], $calc) };
     (
@@ -246,14 +257,19 @@ macro_rules! eval {
     ) => {{
         #[inline(always)]
         #[allow(unused_variables, unused_mut, unused_assignments, non_snake_case)]
-        fn result(given: &$crate::relation::Given<'_>) -> Result<f64, drivecourse_calc::Error> {
+        fn result(given: [f64; $crate::relation::MOST_INPUTS]) -> Result<f64, drivecourse_calc::Error> {
             let mut index = 0;
-            $(let $name: $type = given.get(index); index += 1;)*
-            $(let $xname: $xtype = given.get(index); index += 1;)*
+            $(let $name = <$type as $crate::typed::Typed>::from_base(given[index]); index += 1;)*
+            $(let $xname = <$xtype as $crate::typed::Typed>::from_base(given[index]); index += 1;)*
             $crate::typed::Answer::<$out>::number($calc)
         }
-        fn eval(given: &$crate::relation::Given<'_>) -> $crate::relation::Worked {
-            $crate::relation::worked(result(given))
+        // Numbers handed over one by one cost a third of what numbers fetched from a list do.
+        #[allow(clippy::too_many_arguments)]
+        fn eval(
+            a: f64, b: f64, c: f64, d: f64, e: f64, f: f64, g: f64, h: f64,
+            i: f64, j: f64, k: f64, l: f64, m: f64, n: f64, o: f64, p: f64,
+        ) -> f64 {
+            result([a, b, c, d, e, f, g, h, i, j, k, l, m, n, o, p]).unwrap_or(f64::NAN)
         }
         eval
     }};

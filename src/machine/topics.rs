@@ -68,18 +68,52 @@ const LIST: &[Topic] = &[
 ];
 
 /// Every relation, in the order of the topics.
+#[cfg(not(wordless))]
 pub fn relations() -> Vec<&'static Relation> {
-    // Apart from the list itself, so that the browser build can leave the quantities' words out.
-    const RELATIONS: [fn() -> &'static [Relation]; LIST.len()] = {
-        let mut all = [LIST[0].relations; LIST.len()];
-        let mut place = 0;
-        while place < LIST.len() {
-            all[place] = LIST[place].relations;
-            place += 1;
+    ALL.iter().flat_map(|topic| (topic.relations)()).collect()
+}
+
+/// For each topic its entries; none where they stand in another module.
+#[cfg(wordless)]
+pub type Lists = [fn() -> &'static [Relation]; LIST.len()];
+
+/// What a module of the browser build holds: the entries of every topic, or of one alone.
+///
+/// Apart from the list itself, so that a module carries nothing of the other topics.
+#[cfg(wordless)]
+pub const fn lists(topic: Option<&str>) -> Lists {
+    const fn none() -> &'static [Relation] {
+        &[]
+    }
+    let mut out: Lists = [none; LIST.len()];
+    let mut place = 0;
+    while place < LIST.len() {
+        let wanted = match topic {
+            None => true,
+            Some(topic) => is_same(topic.as_bytes(), LIST[place].id.as_bytes()),
+        };
+        if wanted {
+            out[place] = LIST[place].relations;
         }
-        all
-    };
-    RELATIONS.iter().flat_map(|relations| relations()).collect()
+        place += 1;
+    }
+    out
+}
+
+/// `==`, which a constant cannot ask yet.
+#[cfg(wordless)]
+const fn is_same(one: &[u8], other: &[u8]) -> bool {
+    let mut place = 0;
+    while place < one.len() && place < other.len() && one[place] == other[place] {
+        place += 1;
+    }
+    place == one.len() && place == other.len()
+}
+
+/// The calculations of `lists`, in the order of the registry.
+#[cfg(wordless)]
+pub fn calculations(lists: &Lists) -> Vec<crate::relation::Bare> {
+    lists.iter().flat_map(|list| list()).flat_map(|relation| relation.calculations).copied().collect()
 }
 
 /// The id of the message that is the heading of the topic `id`.

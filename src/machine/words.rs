@@ -10,7 +10,7 @@ use crate::packed;
 use crate::packed::{Packed, Reader};
 use crate::quantity::{Known, Quantity};
 use crate::registry::Registry;
-use crate::relation::{Arg, Relation};
+use crate::relation::{Arg, Role};
 use crate::source::Source;
 use crate::unit::{Kind, System};
 
@@ -30,12 +30,17 @@ struct Said {
     id: &'static str,
     title: &'static str,
     gives: &'static str,
+    kind: Kind,
     args: Vec<Arg>,
     formula: Vec<&'static str>,
     method: &'static str,
     limits: &'static str,
     source: Source,
     turns: Vec<Turn>,
+    rank: u8,
+    role: Role,
+    lookup: bool,
+    inverse: bool,
 }
 
 /// What is said about one wrong turn.
@@ -48,7 +53,7 @@ struct Turn {
 }
 
 packed!(Words { language, quantities, relations });
-packed!(Said { id, title, gives, args, formula, method, limits, source, turns });
+packed!(Said { id, title, gives, kind, args, formula, method, limits, source, turns, rank, role, lookup, inverse });
 packed!(Turn { id, extra, says });
 packed!(Arg { name, quantity, kind });
 packed!(Display { unit, figures });
@@ -76,12 +81,17 @@ impl Said {
             id: relation.id,
             title: relation.title,
             gives: relation.gives,
+            kind: relation.kind,
             args: relation.args.to_vec(),
             formula: relation.formula.to_vec(),
             method: relation.method,
             limits: relation.limits,
             source: relation.source,
             turns: relation.turns.iter().map(turn).collect(),
+            rank: relation.rank,
+            role: relation.role,
+            lookup: relation.lookup,
+            inverse: relation.inverse,
         }
     }
 }
@@ -133,6 +143,16 @@ impl Packed for System {
 
     fn unpack(from: &mut Reader<'_>) -> Option<Self> {
         Self::ALL.get(usize::unpack(from)?).copied()
+    }
+}
+
+impl Packed for Role {
+    fn pack(&self, out: &mut String) {
+        (*self as u8).pack(out);
+    }
+
+    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+        [Self::Both, Self::Model, Self::Question].get(usize::unpack(from)?).copied()
     }
 }
 
@@ -213,10 +233,11 @@ pub use said::{Text, texts};
 #[cfg(not(wordless))]
 mod place {
     use super::*;
+    use crate::relation::Relation;
     use crate::topics;
 
     /// Does nothing: the words are part of the program.
-    pub fn learn(_: Words, _: fn() -> Vec<&'static Relation>) {}
+    pub fn learn(_: Words) {}
 
     pub(crate) fn quantities() -> Vec<&'static Quantity> {
         let all = topics::ALL.iter().flat_map(|topic| topic.quantities);
@@ -234,50 +255,55 @@ mod place {
     use std::sync::OnceLock;
 
     use super::*;
-    use crate::relation::{Whole, WrongTurn};
+    use crate::relation::{Eval, Whole, WrongTurn, away};
+    use crate::topics;
 
-    static WORDS: OnceLock<(Words, fn() -> Vec<&'static Relation>)> = OnceLock::new();
+    static WORDS: OnceLock<Words> = OnceLock::new();
 
-    /// Takes on the words and the calculations they go with; to be called before anything else is asked of the registry.
-    pub fn learn(words: Words, relations: fn() -> Vec<&'static Relation>) {
+    /// Takes on the words; to be called before anything else is asked of the registry.
+    pub fn learn(words: Words) {
         // Those learnt first stay.
         let _ = language::speak(words.language.clone());
-        let _ = WORDS.set((words, relations));
+        let _ = WORDS.set(words);
     }
 
     pub(crate) fn quantities() -> Vec<&'static Quantity> {
-        WORDS.get().map_or_else(Vec::new, |(words, _)| words.quantities.iter().collect())
+        WORDS.get().map_or_else(Vec::new, |words| words.quantities.iter().collect())
     }
 
     /// The registry is made once and stays, and so do these.
     pub(crate) fn relations() -> Vec<&'static Whole> {
-        let Some((words, relations)) = WORDS.get() else { return Vec::new() };
-        let whole = |(said, bare): (&'static Said, &'static Relation)| -> &'static Whole {
-            let turn = |(turn, eval): (&'static Turn, &crate::relation::Eval)| WrongTurn {
-                id: turn.id,
-                extra: &turn.extra,
-                eval: *eval,
-                says: turn.says,
+        let Some(words) = WORDS.get() else { return Vec::new() };
+        // How many wrong turns of each topic have their calculation named already.
+        let mut named: Vec<u16> = vec![0; topics::titles().count()];
+        let whole = |(which, said): (usize, &'static Said)| -> &'static Whole {
+            let topic = said.id.split('.').next().unwrap_or_default();
+            // A topic that is not there has no module: its wrong turns are lacking for ever.
+            let topic = topics::titles().position(|(id, _)| id == topic).unwrap_or_default();
+            let turn = |turn: &'static Turn| {
+                let eval = Eval { module: topic as u8 + 1, which: named[topic] };
+                named[topic] += 1;
+                WrongTurn { id: turn.id, extra: &turn.extra, eval, says: turn.says }
             };
             Box::leak(Box::new(Whole {
                 id: said.id,
                 title: said.title,
                 gives: said.gives,
-                kind: bare.kind,
+                kind: said.kind,
                 args: &said.args,
-                eval: bare.eval,
+                eval: Eval { module: away::RELATIONS as u8, which: which as u16 },
                 formula: &said.formula,
                 method: said.method,
                 limits: said.limits,
                 source: said.source,
-                turns: said.turns.iter().zip(bare.turns).map(turn).collect::<Vec<_>>().leak(),
-                rank: bare.rank,
-                role: bare.role,
-                lookup: bare.lookup,
-                inverse: bare.inverse,
+                turns: said.turns.iter().map(turn).collect::<Vec<_>>().leak(),
+                rank: said.rank,
+                role: said.role,
+                lookup: said.lookup,
+                inverse: said.inverse,
             }))
         };
-        words.relations.iter().zip(relations()).map(whole).collect()
+        words.relations.iter().enumerate().map(whole).collect()
     }
 }
 

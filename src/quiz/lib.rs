@@ -25,6 +25,7 @@ use drivecourse_machine::language::Message;
 
 mod bank;
 pub mod blueprint;
+mod case_name;
 pub mod code;
 pub mod exam;
 pub mod explain;
@@ -50,6 +51,7 @@ pub mod twin;
 pub use bank::{Bank, FileProblem, hint};
 
 pub use blueprint::Blueprint;
+pub use case_name::{CaseName, Chosen};
 pub use code::Code;
 pub use exam::Exam;
 pub use grade::{Graded, grade};

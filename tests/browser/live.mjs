@@ -13,9 +13,10 @@ const opened = async (page, id) => {
   return question;
 };
 
-/** Ids of the cards of a page, those with the wanted sort of question first found. */
-const cards = (page) =>
-  page.evaluate(() => {
+/** Ids of the cards of a page, those with the wanted sort of question first found, once all of them take answers. */
+const cards = async (page) => {
+  await page.waitForFunction(() => [...document.querySelectorAll("section.practice[data-item]")].every((card) => card.querySelector("form.answers")), null, { timeout: 60_000 });
+  return page.evaluate(() => {
     const out = { number: [], parts: [], order: [], pick: [], all: [] };
     for (const card of document.querySelectorAll("section.practice[data-item]")) {
       const face = card.querySelector("details.question");
@@ -27,6 +28,7 @@ const cards = (page) =>
     }
     return out;
   });
+};
 
 /** The right answers of a face, read from its folded solution. */
 const keys = (face) => face.locator(".solution .answer .result").evaluateAll((all) => all.map((result) => result.textContent.trim()));
@@ -164,14 +166,48 @@ const cases = async (browser, address, check) => {
   await context.close();
 };
 
-/** Cards about the one machine of a chapter are not live: by item and seed alone another machine would be drawn and marked. */
+/** Cards about the one machine of a chapter are marked against that machine, and only their link is offered. */
 const oneMachine = async (browser, address, check) => {
-  const context = await look(browser, "light", 1280);
+  const context = await look(browser, "light", 360);
   const chapter = "whole-machine.html";
   const page = await open(context, address(chapter), check, chapter);
-  check((await page.locator("section.practice").count()) >= 20, chapter, "has fewer than 20 questions");
-  check((await page.locator("section.practice :is(form, .card-tools)").count()) === 0, chapter, "takes answers to another machine");
+  await setUnits(page, "si");
+  const found = await cards(page);
+  check(found.all.length >= 20, chapter, "has fewer than 20 questions");
+  const tools = await page.locator("section.practice .card-tools").evaluateAll((all) => all.map((tools) => tools.textContent));
+  check(tools.every((words) => words === "Link to this case"), chapter, `offers other numbers: ${tools[0]}`);
+  for (const id of [...found.number.slice(0, 5), ...found.parts.slice(0, 3), found.order[0], found.pick[0]].filter(Boolean)) {
+    const place = `${chapter} ${id}`;
+    const face = await opened(page, id);
+    const right = await keys(face);
+    for (const [part, text] of right.entries()) await answer(face, part, text);
+    const marks = await checked(face);
+    check(marks.every(([verdict]) => ["right", "carried"].includes(verdict)), place, `right answers ${right} are ${marks}`);
+    if (!found.number.includes(id)) continue;
+    const field = face.locator("input[type=text]").first();
+    const wrong = await face.locator(".wrong-answers li .wrong-answer").first().textContent().catch(() => "");
+    await field.fill(wrong || "1234567");
+    await face.locator("button[type=submit]").click();
+    await face.locator(".verdict:not([data-verdict=right])").waitFor({ timeout: 20_000 });
+    check((await face.locator(".verdict").getAttribute("data-verdict")) !== "right", place, `${wrong} is right`);
+  }
+  check((await tooWide(page)) <= 0, chapter, "wider than a phone");
+  // The link leads to the same machine, in its own card and in another.
+  const [id, second] = found.number;
+  const says = (card) => [".card-case", ".givens", ".solution .answer"].flatMap((part) => [...card.querySelectorAll(part)].map((at) => at.textContent.replace(/\s+/g, ""))).join("; ");
+  const there = await page.locator(`[id="${id}"]`).evaluate(says);
+  const link = await page.locator(`[id="${id}"] .case-link`).evaluate((at) => at.href);
   page.quiet();
+  await page.close();
+  for (const [card, target] of [[id, link], [second, link.replace(`#${id}/`, `#${second}/`)]]) {
+    const again = await open(context, address("index.html"), check, `${chapter}, by link`);
+    await again.goto(target);
+    await again.locator(`[id="${card}"] details.question[open]`).first().waitFor({ timeout: 20_000 });
+    const here = await again.locator(`[id="${card}"]`).evaluate(says);
+    check(here === there, chapter, `the link leads to another case: ${here}`);
+    again.quiet();
+    await again.close();
+  }
   await context.close();
 };
 
@@ -224,6 +260,11 @@ const progress = async (browser, address, check) => {
   await page.close();
 
   page = await open(context, address("progress.html"), check, "progress.html");
+  await page.locator(".skills h2").first().waitFor({ timeout: 20_000 });
+  const chapters = await page.locator(".skills h2").evaluateAll((all) => all.map((head) => head.firstChild.textContent.trim()));
+  const listed = await page.locator(".contents a > span:last-child").evaluateAll((all) => all.map((name) => name.textContent.trim()));
+  check(chapters.length > 5 && chapters.every((title) => listed.includes(title)), "progress.html", `${chapters} are no chapters`);
+  check(JSON.stringify(chapters) === JSON.stringify(listed.filter((title) => chapters.includes(title))), "progress.html", "the chapters are not in the order of the course");
   const tried = page.locator(".skills li", { hasText: "sure, from" });
   await tried.first().waitFor({ timeout: 20_000 });
   const skills = new Set(two.map(([skill]) => skill)).size;

@@ -1,6 +1,7 @@
 #!/bin/sh
-# Builds the two modules that the practice cards run in the browser, and puts them beside this script:
-# practice.wasm draws cases and marks answers, pictures.wasm draws the figures.
+# Builds the modules that the practice cards run in the browser, and puts them beside this script: practice.wasm draws
+# cases and marks answers, pictures.wasm draws the figures; relations.wasm holds the calculation of every relation, and
+# turns_TOPIC.wasm those of a topic's wrong turns.
 #
 # Run it whenever a test says that a module is stale. It needs wasm-opt (package binaryen) and one of
 #   * a Rust with the browser's target:  rustup target add wasm32-unknown-unknown
@@ -9,15 +10,31 @@ set -eu
 cd "$(dirname "$0")/../.."
 target=wasm32-unknown-unknown
 folder=${CARGO_TARGET_DIR:-target}
+options="--locked --profile browser --target $target --package drivecourse-browser --lib --crate-type cdylib"
 large=0
 
 # Sentences are left out (the course hands them over), and so are names, places and reasons of panics.
 RUSTFLAGS="--cfg wordless --remap-path-prefix=$PWD=. ${RUSTFLAGS:-}"
+# The numbers are the most bytes a module may have, plain and compressed.
 build() {
-    "$@" --locked --profile browser --target $target --package drivecourse-browser --lib --crate-type cdylib
-    finish practice 409600 153600
-    "$@" --locked --profile browser --target $target --package drivecourse-browser --lib --crate-type cdylib --features pictures
-    finish pictures 262144 106496
+    module practice 409600 153600 "$@" -- -C link-arg=--export-table -C link-arg=--growable-table
+    module pictures 262144 106496 "$@" --features pictures
+    module relations 163840 65536 "$@" --features calculations
+    # As the program itself calls its topics: a test fails when one is left out.
+    for topic in $(sed -n 's/.*Topic { id: "\([a-z]*\)".*/\1/p; s/^ *id: "\([a-z]*\)",$/\1/p' src/machine/topics.rs); do
+        DRIVECOURSE_TOPIC=$topic
+        export DRIVECOURSE_TOPIC
+        module "turns_$topic" 65536 24576 "$@" --features turns
+        unset DRIVECOURSE_TOPIC
+    done
+}
+
+# module NAME MOST MOST_PACKED COMMAND ...: builds a module with this command.
+module() {
+    name=$1 most=$2 packed=$3
+    shift 3
+    "$@"
+    finish "$name" "$most" "$packed"
 }
 
 # finish NAME MOST MOST_PACKED: makes the module just built smaller still, and holds it against its limits in bytes.
@@ -36,16 +53,16 @@ finish() {
 
 if rustup target list --installed 2>/dev/null | grep -q $target; then
     export RUSTFLAGS
-    build cargo rustc
+    build cargo rustc $options
 elif [ -x /usr/bin/rustc ] && command -v wasm-ld >/dev/null 2>&1; then
     # The library is built too, for size, without its texts about panics.
     RUSTFLAGS="$RUSTFLAGS -Zunstable-options -Cpanic=immediate-abort"
     export RUSTFLAGS RUSTC_BOOTSTRAP=1 RUSTC=/usr/bin/rustc CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld
-    build /usr/bin/cargo rustc -Zbuild-std=std,panic_abort -Zbuild-std-features=optimize_for_size
+    build /usr/bin/cargo rustc -Zbuild-std=std,panic_abort -Zbuild-std-features=optimize_for_size $options
 else
-    sed -n '6,8s/^# //p' "$0" >&2
+    sed -n '7,9s/^# //p' "$0" >&2
     exit 1
 fi
 
-# Both are built before this fails, so that a course can be tried all the same.
+# All are built before this fails, so that a course can be tried all the same.
 exit $large

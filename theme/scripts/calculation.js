@@ -20,7 +20,8 @@
     document.head.append(script);
   });
 
-  const bytes = (base64) => Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+  const bytes = (base64) => Uint8Array.fromBase64?.(base64) ?? Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+  const started = async (name) => (await WebAssembly.instantiate(bytes(await part(name)), {})).instance.exports;
   const encoder = new TextEncoder();
   const decoder = new TextDecoder();
 
@@ -36,23 +37,22 @@
     return said;
   };
 
-  /** A module of this name, opened with the texts of the parts `needs`. */
+  /** A module of this name, opened with the texts of the parts `needs`, and what is connected to it. */
   const opened = {};
   const open = (name, needs) => opened[name] ??= (async () => {
-    const [code, ...texts] = await Promise.all([name, ...needs].map(part));
-    const { instance } = await WebAssembly.instantiate(bytes(code), {});
-    const { error } = JSON.parse(call(instance.exports, texts.join("")));
+    const [exports, ...texts] = await Promise.all([started(name), ...needs.map(part)]);
+    const { error } = JSON.parse(call(exports, texts.join("")));
     if (error) throw new Error(error);
-    return instance.exports;
+    return { exports, connected: {} };
   })().catch((error) => {
     delete opened[name];
     throw error;
   });
 
   const through = async (name, needs, text) => {
-    const module = await open(name, needs);
+    const { exports } = await open(name, needs);
     try {
-      return call(module, text);
+      return call(exports, text);
     } catch (error) {
       // It is no longer to be trusted; the next request opens a fresh one.
       delete opened[name];
@@ -60,19 +60,40 @@
     }
   };
 
+  /** Connects a module of calculations to the desk: from then on they call each other, and no script stands between. */
+  const connect = async (name) => {
+    const { exports: desk, connected } = await open("practice", ["words", "bank"]);
+    connected[name] ??= started(name).then(({ place, work }) => {
+      const table = desk.__indirect_function_table;
+      const at = table.grow(1);
+      table.set(at, work);
+      desk.connect(place(), at);
+    }).catch((error) => {
+      delete connected[name];
+      throw error;
+    });
+    return connected[name];
+  };
+
   const packed = (word) => `${encoder.encode(word).length.toString(16)} ${word}`;
 
   window.drivecourse = {
     /** Whether this page's cards can be live. */
     isLive: addresses.length > 0 && typeof WebAssembly === "object",
-    /** Loads what an answer needs, before it is asked for. */
-    warm: () => open("practice", ["words", "bank"]).catch(() => {}),
     /** Asks the desk: a list of words, answered with an object. */
     ask: async (...words) => {
       const text = words.length.toString(16) + " " + words.map((word) => packed(String(word))).join("");
-      const reply = JSON.parse(await through("practice", ["words", "bank"], text));
-      if (reply.error) throw new Error(reply.error);
-      return reply;
+      // Every machine takes the relations; which wrong turns a question takes, the desk says.
+      part("relations").catch(() => {});
+      const asked = new Set();
+      for (;;) {
+        const reply = JSON.parse(await through("practice", ["words", "bank"], text));
+        if (reply.error) throw new Error(reply.error);
+        if (!reply.needs) return reply;
+        if (reply.needs.every((name) => asked.has(name))) throw new Error(`no use of ${reply.needs}`);
+        reply.needs.forEach((name) => asked.add(name));
+        await Promise.all(reply.needs.map(connect));
+      }
     },
     /** Draws a picture that the desk described; nothing where there is none. */
     draw: async (portrait) => portrait ? through("pictures", ["words"], portrait) : "",

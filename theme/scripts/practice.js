@@ -2,7 +2,7 @@
 // the page has it, a fixed case with its solution folded away.
 "use strict";
 (() => {
-  const { isLive, ask, draw, warm } = window.drivecourse;
+  const { isLive, ask, draw } = window.drivecourse;
   const { make, question } = window.drivecourse.parts;
   const SEEDS = 1_000_000; // cases have numbers of at most six figures, so that a person can say them
   let names = 0;
@@ -119,7 +119,8 @@
     }
     form.append(actions, says);
     solution?.addEventListener("toggle", () => { if (solution.open) face.told = true; });
-    form.addEventListener("focusin", warm, { once: true });
+    // Loads what an answer needs, before it is asked for.
+    form.addEventListener("focusin", () => ask("read", ...card.spot(), face.system, 0, "").catch(() => {}), { once: true });
     form.addEventListener("submit", async (event) => {
       event.preventDefault();
       try {
@@ -136,16 +137,28 @@
     });
   };
 
+  /** What is left to do until a card that stands on the page takes answers. */
+  const wakes = new Map();
+  const wake = (element) => {
+    const act = wakes.get(element);
+    wakes.delete(element);
+    act?.();
+  };
+
   /** Makes a card live. `element` carries item, family, seed and units, and holds a face for each system of units. */
   const live = (element, tools) => {
     const data = element.dataset;
     const says = status("card-says");
     const card = { spot: () => [data.item, data.family, data.seed, data.units] };
     const faces = () => [...element.children].filter((child) => child.querySelector(":scope > details.question"));
-    for (const face of faces()) enliven(card, face);
+    wakes.set(element, () => {
+      for (const face of faces()) enliven(card, face);
+    });
     if (!tools) return null;
 
     const link = make("a", "case-link", say("script-link"));
+    /** The address of this case: the card, the item, the family, the case and the units. */
+    const tell = () => { link.href = `#${[element.id, ...card.spot()].join("/")}`; };
     const easier = button(say("script-easier"), () => go(easier.dataset.item));
     const harder = button(say("script-harder"), () => go(harder.dataset.item));
     const fresh = button(say("script-new-numbers"), () => go(data.item));
@@ -153,9 +166,6 @@
       button.dataset.item = item;
       button.setAttribute("aria-disabled", String(!item));
     };
-    /** The address of this case: the card, the item, the family, the seed and the units. */
-    const tell = () => { link.href = `#${[element.id, ...card.spot()].join("/")}`; };
-
     /** Shows a case: everything is there before anything on the page changes. */
     const show = async (item, family, seed, units) => {
       const { card: put } = await ask("put", item, family, seed, units, element.id);
@@ -170,12 +180,13 @@
         out.dataset.system = face.system;
         return out;
       });
+      wakes.delete(element);
       const [first, ...rest] = faces();
       rest.forEach((face) => face.remove());
       first.replaceWith(...built);
       built.forEach((face) => enliven(card, face));
       element.querySelector(":is(h2, h3, h4, h5, h6)").textContent = say("card-practice", { title: put.title });
-      element.querySelector(".card-case").textContent = say("card-case", { machine: put.machine, seed: put.spot.seed });
+      element.querySelector(".card-case").textContent = say("card-case", { machine: put.machine, seed: put.number });
       offer(easier, put.easier);
       offer(harder, put.harder);
       tell();
@@ -191,21 +202,23 @@
         const seed = crypto.getRandomValues(new Uint32Array(1))[0] % SEEDS;
         const put = await show(item, data.family, seed, data.units);
         for (const face of faces()) face.querySelector("details.question").open = true;
-        says.textContent = say("script-new-case", { title: put.title, seed: put.spot.seed });
+        says.textContent = say("script-new-case", { title: put.title, seed: put.number });
       } catch (error) {
         failed(says)(error);
       }
     };
+    // A machine that the chapter has chosen for several questions has no other numbers.
+    const others = "chosen" in data ? [] : [fresh, easier, harder];
     offer(easier, "");
     offer(harder, "");
     // Which neighbours there are is asked once the reader turns to the card.
-    element.addEventListener("focusin", async () => {
+    if (others.length) element.addEventListener("focusin", async () => {
       const reply = await ask("put", ...card.spot(), element.id).catch(() => null);
       if (!reply) return;
       offer(easier, reply.card.easier);
       offer(harder, reply.card.harder);
     }, { once: true });
-    element.append(make("div", "card-tools", fresh, easier, harder, link), says);
+    element.append(make("div", "card-tools", ...others, link), says);
     tell();
     return { show, says, fresh: () => go(data.item) };
   };
@@ -214,6 +227,26 @@
   const cards = new Map();
   for (const element of document.querySelectorAll("main section.practice[data-item]")) cards.set(element.id, live(element, true));
   for (const element of document.querySelectorAll("main .self-check li[data-item]")) live(element, false);
+
+  // The first card takes answers at once, without the page being measured for it; the others as the reader comes near them
+  // or turns to them, or when there is nothing else to do. Nothing moves: their fields stand in a question still folded.
+  wake(wakes.keys().next().value);
+  const near = new IntersectionObserver((seen) => {
+    for (const { isIntersecting, target } of seen) if (isIntersecting) wake(target);
+  }, { rootMargin: "100% 0px" });
+  const turnedTo = (event) => wake(event.target.closest?.("[data-item]"));
+  for (const element of wakes.keys()) near.observe(element);
+  for (const event of ["toggle", "focusin", "pointerdown"]) document.addEventListener(event, turnedTo, true);
+  const whenIdle = window.requestIdleCallback ?? ((act) => setTimeout(() => act({ timeRemaining: () => 1 }), 100));
+  const wakeNext = (deadline) => {
+    do {
+      const [next] = wakes.keys();
+      if (!next) return;
+      wake(next);
+    } while (deadline.timeRemaining() > 10);
+    whenIdle(wakeNext);
+  };
+  addEventListener("load", () => whenIdle(wakeNext));
 
   /** Opens the case that the address names, if it names one of this page. */
   const follow = async () => {

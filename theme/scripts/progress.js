@@ -45,7 +45,7 @@
 
   const says = make("p", "card-says");
   says.setAttribute("role", "status");
-  const skills = make("ol", "skills");
+  const skills = make("div", "skills");
   const button = (text, act) => {
     const out = make("button", "quiet", text);
     out.type = "button";
@@ -81,7 +81,7 @@
 
   const list = (row) => {
     const tried = row.answers ? say(row.answers === 1 ? "script-sure-one" : "script-sure", { says: row.says, sure: row.sure, answers: row.answers }) : row.says;
-    const words = make("p", "skill-words", make("strong", "", row.name), make("span", "", `${row.topic}: ${tried}`));
+    const words = make("p", "skill-words", make("strong", "", row.name), make("span", "", tried));
     if (row.due) words.append(make("span", "", say("script-comes-back", { due: row.due })));
     const start = button(say("script-practise"), () => practise(row));
     start.append(make("span", "unseen", ` ${row.name}`));
@@ -90,14 +90,22 @@
     return out;
   };
 
+  /** A heading for a chapter, and its skills. */
+  const chapter = (group) => {
+    const all = group.skills.length;
+    const count = make("span", "skill-count", say(all === 1 ? "script-sits-one" : "script-sits", { sits: group.sits, all }));
+    return [make("h2", "", group.title, " ", count), make("ol", "", ...group.skills.map(list))];
+  };
+
   let turn = 0;
   show = async () => {
     const mine = ++turn;
     try {
       const reply = await ask("progress", minutes(), ...load().flat());
       if (mine !== turn) return;
-      const [first] = reply.skills;
-      skills.replaceChildren(...reply.skills.map(list));
+      const { next: first, groups } = reply.skills;
+      skills.replaceChildren(...groups.flatMap(chapter));
+      if (!first) return;
       next.replaceChildren(make("strong", "", `${say("script-next")} `), `${first.name} (${first.turn}).`);
       start.hidden = false;
       start.onclick = () => practise(first);

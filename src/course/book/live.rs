@@ -1,5 +1,6 @@
 //! What makes a course's cards live, and the course itself kept on the reader's device.
 
+use std::collections::BTreeMap;
 use std::fs;
 use std::io;
 use std::path::Path;
@@ -9,10 +10,8 @@ use drivecourse_machine::chance::name_hash;
 /// The calculation for the browser and what it works on.
 #[derive(Debug, Clone, Default)]
 pub struct Live {
-    /// The module that draws cases and marks answers.
-    pub practice: Vec<u8>,
-    /// The module that draws pictures.
-    pub pictures: Vec<u8>,
+    /// The modules by their names: `practice` draws cases and marks answers, `pictures` draws; the others calculate.
+    pub modules: BTreeMap<String, Vec<u8>>,
     /// The registry's words, packed.
     pub words: String,
     /// Families and items, packed.
@@ -26,16 +25,14 @@ const WORKER: &str = "service-worker.js";
 
 impl Live {
     /// Each part as a script: a page opened straight from a file may load scripts, but no data.
-    fn scripts(&self) -> [(&'static str, String); 4] {
-        let script = |name: &'static str, value: String| {
-            (name, format!("(window.drivecourseParts ??= {{}}).{name} = {value};\n"))
-        };
-        [
-            script("practice", format!("\"{}\"", base64(&self.practice))),
-            script("pictures", format!("\"{}\"", base64(&self.pictures))),
-            script("words", quoted(&self.words)),
-            script("bank", quoted(&self.bank)),
-        ]
+    fn scripts(&self) -> Vec<(&str, String)> {
+        let script = |name, value: String| (name, format!("(window.drivecourseParts ??= {{}}).{name} = {value};\n"));
+        let modules = self.modules.iter();
+        let mut out: Vec<_> =
+            modules.map(|(name, bytes)| script(name.as_str(), format!("\"{}\"", base64(bytes)))).collect();
+        out.push(script("words", quoted(&self.words)));
+        out.push(script("bank", quoted(&self.bank)));
+        out
     }
 
     /// Where a page finds the parts: their addresses from the root of the course, with digests in their names.

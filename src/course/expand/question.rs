@@ -10,7 +10,7 @@ use toml::Spanned;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::{Plan, Problem, System};
 use drivecourse_quiz::paper::why;
-use drivecourse_quiz::{Item, Question, Setting, Unsettled, about, twins};
+use drivecourse_quiz::{CaseName, Chosen, Item, Question, Setting, Unsettled};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys, MachineKeys};
 use super::{SEEDS, Spot, page, unknown};
@@ -41,9 +41,11 @@ struct Card<'a> {
     item: &'a str,
     family: &'a str,
     seed: u64,
+    /// The name of its case: its seed, and more where its machine was chosen for several cards.
+    case: String,
+    /// Whether its machine was: such a card is not asked with other numbers.
+    chosen: bool,
     units: &'static str,
-    /// Whether item, family and seed alone give its machine again, so that a browser can mark answers to it.
-    live: bool,
     title: &'a str,
     machine: String,
     faces: Vec<Face>,
@@ -76,9 +78,7 @@ enum Show {
 struct Put<'a> {
     item: &'a Item,
     plan: &'a Plan,
-    seed: u64,
-    /// Whether the machine is the item's own, and not one that the chapter has chosen for several items.
-    own: bool,
+    case: CaseName,
     questions: Vec<Question>,
 }
 
@@ -139,19 +139,22 @@ impl<'a> Questions<'a> {
             places.sort_unstable();
             Ok::<_, Problem>(places)
         });
-        let case = plan.draw_with(keys.seed, wanted.transpose()?.as_deref());
-        let case = case.map_err(|error| Problem::whole(error.to_string(), ""))?;
+        let wanted = wanted.transpose()?.map(|places: Vec<usize>| {
+            places.iter().map(|place| plan.family.faults[*place].id.clone()).collect::<Vec<_>>()
+        });
         let mut html = String::new();
         for (number, name) in keys.items.get_ref().iter().enumerate() {
+            let chosen = Chosen { place: number as u64, faults: wanted.clone() };
+            let case = CaseName { seed: keys.seed, chosen: Some(chosen) };
             let ready = self.settle(self.item(name)?, place, keys.units);
             let questions = ready.and_then(|ready| {
                 let settings: Result<Vec<_>, _> = ready.iter().map(|ready| ready.as_ref().as_ref()).collect();
-                about(&settings.map_err(Clone::clone)?, &case, derive(keys.seed, number as u64))
+                case.questions(&settings.map_err(Clone::clone)?)
             });
             let mend = "Take another seed or fault for the machine, or leave the item out.";
             let questions =
                 questions.map_err(|error| at(Problem { mend: mend.into(), ..unsettled(plan, &error) }, name))?;
-            let put = Put { item: &self.items[self.item(name)?], plan, seed: keys.seed, own: false, questions };
+            let put = Put { item: &self.items[self.item(name)?], plan, case, questions };
             let id = format!("{}-{}", spot.id, number + 1);
             let card = self.dress(&put, Show::Practice, &id, spot.level).map_err(|problem| at(problem, name))?;
             html.push_str(page(self.cards.fill("card.html", &card))?.as_str());
@@ -256,13 +259,13 @@ impl<'a> Questions<'a> {
             }
             None => self.first_settled(place, units).map_err(|problem| at(problem, item))?,
         };
-        let seed = seed.unwrap_or(usual_seed);
+        let case = CaseName::own(seed.unwrap_or(usual_seed));
         let settings: Result<Vec<_>, Unsettled> =
             ready.iter().map(|ready| ready.as_ref().as_ref().map_err(Clone::clone)).collect();
         let questions = settings
-            .and_then(|settings| twins(&settings, seed))
+            .and_then(|settings| case.questions(&settings))
             .map_err(|error| at(unsettled(&self.plans[plan], &error), item))?;
-        Ok(Put { item: &self.items[place], plan: &self.plans[plan], seed, own: true, questions })
+        Ok(Put { item: &self.items[place], plan: &self.plans[plan], case, questions })
     }
 
     fn item(&self, item: &Spanned<String>) -> Result<usize, Problem> {
@@ -328,9 +331,10 @@ impl<'a> Questions<'a> {
             level,
             item: &put.item.id,
             family: &put.plan.family.id,
-            seed: put.seed,
+            seed: put.case.seed,
+            case: put.case.to_string(),
+            chosen: put.case.chosen.is_some(),
             units: if let [only] = put.questions.as_slice() { only.system.code() } else { "both" },
-            live: put.own,
             title: &put.item.title,
             machine: capital(&put.plan.family.name),
             faces,

@@ -1,32 +1,27 @@
-//! An entry of the browser build: the calculations alone (see [`crate::words`]).
+//! An entry of the browser build: calculations alone (see [`crate::words`] and [`super::away`]).
 
-use super::{Eval, Role};
-use crate::unit::Kind;
+/// A calculation; NaN stands for no result.
+#[rustfmt::skip]
+pub type Bare = fn(f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64) -> f64;
 
-/// The calculations of one entry.
+/// The calculation of one entry, or its wrong turns.
 #[derive(Debug, Clone, Copy)]
 pub struct Relation {
-    pub(crate) kind: Kind,
-    pub(crate) eval: Eval,
-    pub(crate) turns: &'static [Eval],
-    pub(crate) rank: u8,
-    pub(crate) role: Role,
-    pub(crate) lookup: bool,
+    pub(crate) calculations: &'static [Bare],
     pub(crate) inverse: bool,
 }
 
-impl Relation {
-    uses!();
-
-    /// Its words come later.
-    #[must_use]
-    pub(crate) const fn method(self, _: &'static str) -> Self {
-        self
-    }
-
-    /// Its words come later.
-    #[must_use]
-    pub(crate) const fn limits(self, _: &'static str) -> Self {
-        self
-    }
+/// What an entry says travels with the words.
+macro_rules! said {
+    ($($name:ident($($value:ty)?))*) => {
+        impl Relation {
+            $(
+                #[must_use]
+                pub(crate) const fn $name(self $(, _: $value)?) -> Self {
+                    self
+                }
+            )*
+        }
+    };
 }
+said! { rank(u8) model() question() inverse() lookup() method(&'static str) limits(&'static str) }
