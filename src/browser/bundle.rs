@@ -6,7 +6,7 @@ use drivecourse_machine::language::{self, Message};
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::words::{self, Words};
-use drivecourse_machine::{Family, Plan, topics};
+use drivecourse_machine::{Family, Plan};
 use drivecourse_quiz::explain::{skill_id, skill_name};
 use drivecourse_quiz::{Bank, Item};
 
