@@ -85,6 +85,11 @@ fn every_word_is_there_in_both_languages_and_none_is_left_over() {
     for line in missing.lines().filter(|line| line.starts_with("    .")) {
         assert!(line.contains(" ="), "{line}");
     }
+    let items =
+        std::fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios/items/heat.toml")).unwrap();
+    for id in between(&items, "id = \"", "\"") {
+        assert!(!missing.contains(&format!("\nitem-{id} =")), "the item {id} is not translated");
+    }
     assert!(missing.contains("texts are not translated."), "{missing}");
     place.run(&["words", "--missing"]).refused(&["say which language"]);
     place.run(&["build", "--language", "fr"]).refused(&["there are no words for \"fr\"", "theme/words/fr"]);

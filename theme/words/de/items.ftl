@@ -249,6 +249,15 @@ item-read-thermometer = Das Thermometer am Gehäuse
     .a = Wie heiß ist das Gehäuse?
     .b = Wie weit liegt das über der Luft?
 
+item-which-instrument-surface = Womit am Gehäuse messen?
+    .text = Das Gehäuse ist mattgrau lackiert; daneben hat ein blanker, glänzender Stahldeckel etwa dieselbe Temperatur. Maschine: { $machine }. Beide sind nacheinander von außerhalb der Schutzeinrichtung abzulesen.
+    .a-option-1 = Einem Kontaktfühler an beiden; dem Infrarotthermometer auf dem matten Lack, nicht auf dem glänzenden Deckel
+    .a-option-2 = Dem Infrarotthermometer an beiden, nahe genug gehalten
+    .a-option-3 = Dem Infrarotthermometer auf dem glänzenden Deckel, weil er gut spiegelt
+    .a-option-4 = Einer Hand an beiden, mit Übung
+    .a-because = Eine glänzende Fläche strahlt selbst wenig Wärme ab und spiegelt, was ringsum ist, darum liest das Infrarotthermometer dort zu niedrig. Eine Hand kann über etwa 60 °C (140 °F) verbrannt werden und sagt darunter nichts.
+    .a = Welcher Ablesung kann man trauen, wie sie dasteht?
+
 item-chart-which-curve = Vier Stunden auf einem Diagramm
     .text = Vier Getriebe wurden zusammen gestartet und ihre Temperaturen auf einem Diagramm über den Stunden aufgetragen. Alle vier tragen in derselben Luft dieselbe Last. Kurve 1 steigt immer langsamer und ist ab der dritten Stunde eben. Kurve 2 steigt in der zweiten Stunde über die anderen, geht zurück und ist ab der vierten eben. Kurve 3 steigt wie die erste und steigt jede halbe Stunde um denselben Schritt weiter. Kurve 4 ist die erste, durchweg niedriger.
     .a-option-1 = Kurve 3: Sie zeigt keine Beharrung, und nichts auf dem Diagramm sagt, wo sie endet
