@@ -48,7 +48,11 @@ fn blocks(text: &str) -> Vec<Block> {
 
 /// Runs a command line as the manual shows it, types `input` into it, and gives what it prints; `most` lines of it, if it says so.
 fn run(folder: &Path, line: &str, input: &str, most: Option<usize>) -> String {
-    let mut words = line.split(' ');
+    // What stands between quotation marks is one word, as in any shell.
+    let mut words = line.split('"').enumerate().flat_map(|(place, part)| match place % 2 {
+        0 => part.split(' ').filter(|word| !word.is_empty()).collect::<Vec<_>>(),
+        _ => vec![part],
+    });
     assert_eq!(words.next(), Some("drivecourse"), "{line}");
     let mut command = Command::new(env!("CARGO_BIN_EXE_drivecourse"));
     command.args(words).current_dir(folder).env("COLUMNS", "100");
