@@ -241,7 +241,7 @@ mod place {
 
     pub(crate) fn quantities() -> Vec<&'static Quantity> {
         let all = topics::ALL.iter().flat_map(|topic| topic.quantities);
-        if language::code() == "en" { all.collect() } else { all.map(|quantity| said::quantity(quantity)).collect() }
+        if language::code() == "en" { all.collect() } else { all.map(said::quantity).collect() }
     }
 
     pub(crate) fn relations() -> Vec<&'static Relation> {

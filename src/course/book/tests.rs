@@ -203,7 +203,7 @@ fn faults_in_the_list_of_chapters_are_named() {
 fn the_book_program_itself_empties_its_output() {
     // Why the guards exist: pointed at a folder directly, the book program deletes what stands there.
     let home = tempfile::tempdir().unwrap();
-    write_sources(&sample(), home.path(), &Words::default()).unwrap();
+    write_sources(&sample(), home.path(), &crate::words::tests::english()).unwrap();
     let target = home.path().join("book");
     write(&target.join("our-chapter.md"), b"# Ours").unwrap();
     let config = configure(&sample(), &options(), &target).unwrap();

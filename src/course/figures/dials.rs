@@ -153,7 +153,7 @@ impl Dials {
         for sweep in &self.sweeps {
             for (hour, reading) in HOURS.iter().zip(&sweep.readings) {
                 if let Some(reading) = reading {
-                    table.push((HOUR.say(&[("sweep", &sweep.name), ("hour", &hour.to_string())]), reading.clone()));
+                    table.push((HOUR.say(&[("sweep", &sweep.name), ("hour", hour)]), reading.clone()));
                 }
             }
         }

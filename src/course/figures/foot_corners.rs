@@ -127,7 +127,7 @@ impl FootCorners {
     }
 
     fn table(&self) -> Vec<(String, String)> {
-        let names = CORNERS.map(|corner| GAP.say(&[("corner", &corner.to_string())]));
+        let names = CORNERS.map(|corner| GAP.say(&[("corner", corner)]));
         let mut table: Vec<_> = names
             .into_iter()
             .zip(&self.gap_labels)
