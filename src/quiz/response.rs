@@ -82,6 +82,8 @@ pub struct Responses<'e> {
     exam: &'e Exam,
     papers: BTreeMap<Code, &'e Record>,
     given: BTreeMap<(Code, usize, usize), Given>,
+    /// How often an answer was new, or took the place of another.
+    kept: usize,
     files: Vec<String>,
     /// What was noticed, in the order of the files.
     pub notices: Vec<Notice>,
@@ -91,7 +93,7 @@ impl<'e> Responses<'e> {
     /// None yet.
     pub fn new(exam: &'e Exam) -> Self {
         let papers = exam.papers.iter().map(|record| (record.code, record)).collect();
-        Self { exam, papers, given: BTreeMap::new(), files: Vec::new(), notices: Vec::new() }
+        Self { exam, papers, given: BTreeMap::new(), kept: 0, files: Vec::new(), notices: Vec::new() }
     }
 
     /// Adds a file, CSV or JSON as its first character says; later files count as later answers.
@@ -101,13 +103,13 @@ impl<'e> Responses<'e> {
         if let Some(note) = note {
             self.say(None, false, note);
         }
-        let before = self.given.len();
+        let before = self.kept;
         if text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']) {
             self.json(&text);
         } else {
             self.csv(&text);
         }
-        if self.given.len() == before && !self.notices.iter().any(|notice| notice.file == file) {
+        if self.kept == before && !self.notices.iter().any(|notice| notice.file == file) {
             self.say(None, false, "This file holds no new answers.");
         }
     }
@@ -203,7 +205,7 @@ impl<'e> Responses<'e> {
         let given = Given { text: written.answer.clone(), steps: written.steps.clone(), file: self.files.len(), line };
         let name = format!("question {question} ({}) of paper {code}", part_letter(part));
         let Some(old) = self.given.get(&place) else {
-            self.given.insert(place, given);
+            self.keep(place, given);
             return Ok(());
         };
         let at = match old.file == given.file {
@@ -215,24 +217,29 @@ impl<'e> Responses<'e> {
         let says = if was == is && other_steps {
             let says = (!old.steps.trim().is_empty())
                 .then(|| format!("Other results on the way to {name} than at {at}; the later ones count."));
-            self.given.insert(place, given);
+            self.keep(place, given);
             says
         } else if was == is {
             (!is.is_empty()).then(|| format!("The same answer to {name} as at {at}; it counts once."))
         } else if is.is_empty() {
             Some(format!("Blank, but {name} was answered at {at}; that answer stands."))
         } else if was.is_empty() {
-            self.given.insert(place, given);
+            self.keep(place, given);
             None
         } else {
             let says = format!("Another answer to {name} than at {at}: {is:?} counts, {was:?} does not.");
-            self.given.insert(place, given);
+            self.keep(place, given);
             Some(says)
         };
         if let Some(says) = says {
             self.say(Some(line), false, says);
         }
         Ok(())
+    }
+
+    fn keep(&mut self, place: (Code, usize, usize), given: Given) {
+        self.kept += 1;
+        self.given.insert(place, given);
     }
 
     fn record(&self, text: &str) -> Result<&'e Record, String> {
