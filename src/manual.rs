@@ -1,21 +1,28 @@
 //! `manual`: the manual as a folder of pages.
 
+use std::sync::Arc;
+
 use anyhow::Result;
 use drivecourse_course::book::{self, Options};
+use drivecourse_course::words::ENGLISH;
 
 use crate::assets::{Assets, Files};
-use crate::{cli, files};
+use crate::{cli, files, words};
 
 /// The folder of its chapters, beside those of the course.
 const FOLDER: &str = "manual/";
 
 pub(crate) fn run(options: &cli::Manual) -> Result<()> {
-    let assets = Assets::load(None)?;
+    let mut assets = Assets::load(None)?;
+    // The manual is written in English, and so is its frame.
+    let english = words::read(&assets, ENGLISH, false)?;
+    assets.speak(english);
     let inside = |(path, bytes): (&String, &Vec<u8>)| Some((path.strip_prefix(FOLDER)?.to_owned(), bytes.clone()));
     let chapters: Files = assets.book.iter().filter_map(inside).collect();
     let how = Options {
         title: "drivecourse, the manual".into(),
         description: "One page for each job: a module of your own, an exam, marking, reports.".into(),
+        words: Arc::clone(&assets.words),
         ..Options::default()
     };
     let built = book::build(&book::Assets { chapters, theme: assets.theme.clone() }, &options.out, Vec::new(), &how)?;

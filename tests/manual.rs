@@ -139,4 +139,5 @@ fn the_manual_builds_without_a_warning() {
     assert!(output.status.success() && output.stderr.is_empty(), "{}", String::from_utf8_lossy(&output.stderr));
     let page = std::fs::read_to_string(folder.path().join("pages/module.html")).unwrap();
     assert!(page.contains("drivecourse new my-plant"), "{page}");
+    assert!(!page.contains('\u{27e6}') && page.contains("Contents"), "every word of the frame is there: {page}");
 }

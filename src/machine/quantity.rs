@@ -52,6 +52,12 @@ impl Quantity {
         Self { id, symbol, kind, name, si, us, known: Known::Worked, choices: &[], labels: &[] }
     }
 
+    /// Whether this choice (its place, as a value) calls for the machine to stop: its label says "stop".
+    pub fn is_stop(&self, choice: f64) -> bool {
+        let label = self.choices.get(choice as usize).filter(|_| choice >= 0.0);
+        label.is_some_and(|label| label.split(|c: char| !c.is_alphabetic()).any(|word| word == "stop"))
+    }
+
     /// A choice among `choices`.
     pub const fn choice(
         id: &'static str,

@@ -243,12 +243,18 @@ impl Exam {
         let fail = |because: String| Mismatch {
             code: record.code,
             candidate: record.candidate.name.clone(),
-            because: format!(
-                "{because} It was made by version {} of this program; this is version {}. Grade it with that \
-                 version and the scenarios it was made from.",
-                self.program,
-                env!("CARGO_PKG_VERSION")
-            ),
+            because: match self.program == env!("CARGO_PKG_VERSION") {
+                true => format!(
+                    "{because} Grade it with the scenarios it was made from: where the papers were made with \
+                     --module, name the same module."
+                ),
+                false => format!(
+                    "{because} It was made by version {} of this program; this is version {}. Grade it with that \
+                     version and the scenarios it was made from.",
+                    self.program,
+                    env!("CARGO_PKG_VERSION")
+                ),
+            },
         };
         let bank = settings.bank;
         let mut questions = Vec::with_capacity(record.questions.len());

@@ -83,6 +83,11 @@ pub fn skill_name(skill: &str) -> String {
     translated(&skill_id(skill), &skill.replace('-', " "), false).into_owned()
 }
 
+/// `says`, and that a machine was called fit to run that must stop.
+pub(crate) fn stop_accepted(says: &str) -> String {
+    format!("{says} {}", STOP_ACCEPTED.text())
+}
+
 /// How parts are named: a, b, c ...
 pub fn part_letter(index: usize) -> char {
     letter(index).to_ascii_lowercase()

@@ -208,8 +208,13 @@ fn mark_part(
                 let against = again.as_ref().map_or(&keys[0], |again| &again[0]);
                 causes.extend(predict::slip(against, *written, unit, *base));
             }
-            let says = explain::wrong(question, part, *base, &causes);
+            let mut says = explain::wrong(question, part, *base, &causes);
             let right = again.as_ref().unwrap_or(keys);
+            // The first choice of every verdict is that all is well.
+            if *base == 0.0 && asked.get().is_stop(right[0].value) {
+                says = explain::stop_accepted(&says);
+                causes.push(Cause::StopAccepted);
+            }
             if causes.is_empty() {
                 // Near the person's own result, or near the key.
                 let near = marking.near(right, *base, part.marks).max(marking.near(keys, *base, part.marks));

@@ -280,7 +280,7 @@ fn what_a_translator_is_given_says_what_the_program_says() {
     let (plain, said) = (tree(&place.path("plain")), tree(&place.path("said")));
     let mut pages = 0;
     for (path, bytes) in plain.iter().filter(|(path, _)| path.extension().is_some_and(|e| e == "html")) {
-        let text = |bytes: &[u8]| named(&String::from_utf8(bytes.to_vec()).unwrap());
+        let text = |bytes: &[u8]| named(std::str::from_utf8(bytes).unwrap());
         assert!(text(bytes) == text(&said[path]), "{}", path.display());
         pages += 1;
     }

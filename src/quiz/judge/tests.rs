@@ -298,3 +298,23 @@ fn items_say_where_they_are_wrong() {
         assert!(problems[0].span.is_some() && !problems[0].mend.is_empty(), "{problems:?}");
     }
 }
+
+/// A verdict that is asked as a quantity: the same holds of it, and of those alone that call for stopping.
+#[test]
+fn stop_called_all_well_is_dangerous_in_a_verdict_too() {
+    let bank = crate::built_in::bank();
+    let (mut stopped, mut others) = (BTreeSet::new(), 0);
+    for setting in bank.settings(System::Si, |item, _| item.parts.len() == 1) {
+        let Ask::Quantity { asked, .. } = setting.item.parts[0].ask else { continue };
+        for seed in 0..if asked.get().choices.is_empty() { 0 } else { 12 } {
+            let Ok(question) = setting.question(seed) else { continue };
+            let right = question.parts[0].key().unwrap().value;
+            let well = mark(&question, &[asked.get().choices[0]]).remove(0);
+            let is_stop = asked.get().choices[right as usize].contains("stop");
+            assert_eq!(well.causes.contains(&Cause::StopAccepted), is_stop, "{} {seed}", setting.item.id);
+            assert_eq!(well.says.contains("must stop"), is_stop, "{}", well.says);
+            if is_stop { _ = stopped.insert(asked.get().id) } else { others += 1 }
+        }
+    }
+    assert!(stopped.len() >= 3 && others > 500, "{stopped:?} {others}");
+}
