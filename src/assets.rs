@@ -40,6 +40,8 @@ pub(crate) struct Assets {
     translated: BTreeMap<String, Files>,
     /// Chapters that stand in for others, by the path of the other.
     instead: BTreeMap<String, String>,
+    /// The program's chapters that the module's own list leaves out.
+    left_out: BTreeSet<String>,
 }
 
 /// The file of a module's own settings.
@@ -71,6 +73,7 @@ impl Assets {
             own: BTreeSet::new(),
             translated: BTreeMap::new(),
             instead: BTreeMap::new(),
+            left_out: BTreeSet::new(),
         };
         let Some(module) = module else {
             assets.set_languages_apart();
@@ -175,12 +178,21 @@ impl Assets {
             return;
         }
         let list = self.book.get("SUMMARY.md").map_or_else(String::new, |bytes| String::from_utf8_lossy(bytes).into());
-        let own = &self.own;
+        let (own, left_out) = (&self.own, &mut self.left_out);
         self.book.retain(|path, _| {
             let listed =
                 path == "SUMMARY.md" || list.contains(&format!("({path})")) || list.contains(&format!("(./{path})"));
-            !path.ends_with(".md") || listed || own.contains(&format!("book/{path}"))
+            let kept = !path.ends_with(".md") || listed || own.contains(&format!("book/{path}"));
+            if !kept {
+                left_out.insert(path.clone());
+            }
+            kept
         });
+    }
+
+    /// The program's chapters that the module's own list leaves out.
+    pub(crate) fn left_out(&self) -> &BTreeSet<String> {
+        &self.left_out
     }
 
     /// Whether a module lies over the built-in files.

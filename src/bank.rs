@@ -1,7 +1,7 @@
 //! The bank of a module's families and items, or a report of everything wrong with them.
 
 use anyhow::{Result, bail};
-use drivecourse_machine::Problem;
+use drivecourse_machine::{CannotDraw, Plan, Problem};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
@@ -33,12 +33,9 @@ pub(crate) fn read(assets: &Assets) -> (Bank, Vec<FileProblem>) {
         problem.file = file;
     }
     for plan in &bank.plans {
-        let Err(error) = plan.draw(1) else { continue };
-        let path = format!("families/{}.toml", plan.family.id);
-        let text = assets.scenarios.get(&path).map_or("".into(), |bytes| String::from_utf8_lossy(bytes));
-        let file = assets.shown(&format!("scenarios/{path}"));
-        let problem = Problem::from(error);
-        problems.push(FileProblem { report: problem.report(&file, &text), file, problem });
+        if let Err(error) = plan.draw(1) {
+            problems.push(cannot_draw(assets, plan, error));
+        }
     }
     match manifest(assets) {
         Err(found) => problems.extend(found),
@@ -53,6 +50,17 @@ pub(crate) fn read(assets: &Assets) -> (Bank, Vec<FileProblem>) {
         }
     }
     (bank, problems)
+}
+
+/// Why no machine of a family could be drawn, at the limit in its file.
+pub(crate) fn cannot_draw(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProblem {
+    let path = format!("families/{}.toml", plan.family.id);
+    let text = assets.scenarios.get(&path).map_or("".into(), |bytes| String::from_utf8_lossy(bytes));
+    let file = assets.shown(&format!("scenarios/{path}"));
+    let mut problem = Problem::from(error);
+    // A family of the program that is reused does not lie in the module.
+    problem.span = problem.span.filter(|span| span.end <= text.len());
+    FileProblem { report: problem.report(&file, &text), file, problem }
 }
 
 /// What a chapter may name: the module's families and items first, then what else the program has.

@@ -4,22 +4,24 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::io::Write as _;
 
 use anyhow::{Result, bail};
-use drivecourse_course::expand::{CourseData, Expander};
+use drivecourse_course::expand::{self, CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::portray::PICTURES;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, Problem, System};
+use drivecourse_machine::{CannotDraw, Plan, Problem, System, heading};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::predict::Cause;
-use drivecourse_quiz::{Bank, Blueprint, Draw, Item, Roster, Secret, Setting, Used, read_items};
+use drivecourse_quiz::{Bank, Blueprint, Draw, FileProblem, Item, Roster, Secret, Setting, Used, read_items};
 
 use crate::assets::Assets;
 use crate::{bank, cli, course, files, words};
 
 /// Machines drawn from each family to see how many it rejects.
 const MACHINES: u64 = 200;
+/// Seeds with which a machine of one sort is tried for before it is said that none can be drawn.
+const TRIES: u64 = 5;
 /// Rejected machines for each one kept from which on a family is called wasteful.
 const WASTEFUL: f64 = 20.0;
 
@@ -28,19 +30,14 @@ pub(crate) fn run(options: &cli::Check) -> Result<()> {
     let (bank, broken) = bank::read(&assets);
     let mut check = Check { assets: &assets, found: Vec::new(), notes: Vec::new() };
     let sound = broken.is_empty();
-    check.found.extend(broken.into_iter().map(|found| Found {
-        place: place_of(&found.report, &found.file),
-        file: found.file,
-        what: found.problem.what,
-        mend: found.problem.mend,
-        report: found.report,
-    }));
-    // Where a family or item is broken, whatever needs it would be reported once more.
-    if sound {
-        check.families(&bank);
+    check.found.extend(broken.into_iter().map(Found::from));
+    check.families(&bank);
+    // Where a family is broken, the items that need it would be reported once more; where an item is, the chapters too.
+    let families_are_sound = check.found.iter().all(|found| !found.file.contains("scenarios/families/"));
+    if families_are_sound {
         check.items(&bank);
-        check.chapters(&bank);
     }
+    check.chapters(&bank, sound);
     check.references();
     check.exams(sound.then_some(&bank));
     check.rosters();
@@ -62,6 +59,18 @@ struct Found {
     what: String,
     mend: String,
     report: String,
+}
+
+impl From<FileProblem> for Found {
+    fn from(found: FileProblem) -> Self {
+        Self {
+            place: place_of(&found.report, &found.file),
+            file: found.file,
+            what: found.problem.what,
+            mend: found.problem.mend,
+            report: found.report,
+        }
+    }
 }
 
 impl Found {
@@ -102,9 +111,16 @@ impl Check<'_> {
         Found { file, place: problem.line_column(text), what: problem.what, mend: problem.mend, report }
     }
 
-    /// Says nothing twice: what holds in both sets of units is met once in each.
+    /// Says nothing twice: what holds in both sets of units is met once in each. What is said of a file follows its lines.
     fn once(&mut self) {
         for list in [&mut self.found, &mut self.notes] {
+            let mut files: Vec<String> = Vec::new();
+            for found in list.iter() {
+                if !files.contains(&found.file) {
+                    files.push(found.file.clone());
+                }
+            }
+            list.sort_by_key(|found| (files.iter().position(|file| *file == found.file), found.place));
             let mut seen = BTreeSet::new();
             list.retain(|found| seen.insert(found.report.clone()));
         }
@@ -134,33 +150,46 @@ impl Check<'_> {
         out
     }
 
-    /// Draws machines from every family.
+    /// Draws machines from every family: of each sort that it has, and at random.
     fn families(&mut self, bank: &Bank) {
         for plan in &bank.plans {
-            // One machine could be drawn; now and then one cannot, and that is a question of rate.
+            let path = format!("scenarios/families/{}.toml", plan.family.id);
+            // From this one not even the first machine could be drawn, and that is said.
+            if self.found.iter().any(|found| found.file == self.assets.shown(&path)) {
+                continue;
+            }
+            let undrawable = undrawable(plan);
+            if !undrawable.is_empty() {
+                let told = undrawable.into_iter().map(|error| Found::from(bank::cannot_draw(self.assets, plan, error)));
+                self.found.extend(told);
+                continue;
+            }
+            let text = self.assets.scenarios.get(&path["scenarios/".len()..]);
+            let text = text.map_or("".into(), |bytes| String::from_utf8_lossy(bytes)).into_owned();
+            let lacks: Vec<_> = plan.family.lacks().filter(|id| !plan.determines(*id)).map(heading).collect();
+            if !lacks.is_empty() {
+                let what = format!(
+                    "The table of machines has no column {}; what would need {} is not asked of this family.",
+                    lacks.join(", "),
+                    if lacks.len() == 1 { "it" } else { "them" }
+                );
+                self.note(&path, &text, Problem::whole(what, "Add what you know of your machines."));
+            }
+            // Now and then a machine cannot be drawn, one with two faults, say: that is a question of rate.
             let rejections = plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)));
             if rejections.rate() <= WASTEFUL {
                 continue;
             }
-            let path = format!("families/{}.toml", plan.family.id);
-            let text = self.assets.scenarios.get(&path).map_or("".into(), |bytes| String::from_utf8_lossy(bytes));
-            let limit = rejections.worst().map(|place| (&plan.family.limits[place], rejections.broken[place]));
-            let (span, most) = match limit {
-                Some((limit, times)) => {
-                    let reason = match limit.reason() {
-                        reason if reason.is_empty() => reason,
-                        reason => format!(" ({reason})"),
-                    };
-                    let span = Some(limit.span.clone()).filter(|span| span.end <= text.len());
-                    (span, format!("{times} times it was the limit on {}{reason}", limit.quantity.get().id))
-                }
-                None => (None, format!("{} times a calculation had no result", rejections.refused)),
+            let span = rejections.worst.map(|place| plan.family.limits[place].span.clone());
+            let span = span.filter(|span| span.end <= text.len());
+            let (rate, most) = (rejections.rate(), &rejections.most);
+            let undrawn = match rejections.undrawn.len() {
+                0 => String::new(),
+                count => format!(" {count} of {MACHINES} machines could not be drawn at all."),
             };
-            let rate = rejections.rate();
-            let what = format!("{rate:.0} machines are rejected for each one kept; {most}.");
+            let what = format!("{rate:.0} machines are rejected for each one kept; {most}.{undrawn}");
             let mend = "Narrow the draws that break it, or widen the limit.".into();
-            let problem = Problem { span, what, mend };
-            self.note(&format!("scenarios/{path}"), &text, problem);
+            self.note(&path, &text, Problem { span, what, mend });
         }
     }
 
@@ -278,8 +307,14 @@ impl Check<'_> {
         }
     }
 
-    /// Expands every block of every chapter.
-    fn chapters(&mut self, bank: &Bank) {
+    /// Expands every block of every chapter; where the scenarios are not `sound`, only reads them.
+    fn chapters(&mut self, bank: &Bank, sound: bool) {
+        if !sound {
+            for (path, text) in self.texts("book", ".md") {
+                expand::unreadable(&text).into_iter().for_each(|problem| self.say(&path, &text, problem));
+            }
+            return;
+        }
         let pages = match course::pages(self.assets) {
             Ok(pages) => pages,
             Err(error) => {
@@ -311,7 +346,7 @@ impl Check<'_> {
             let name = path.strip_prefix("book/").unwrap_or(&path);
             // Links to chapters that a module leaves out are taken out of the program's own.
             let standard = !assets.is_own(&path) && assets.is_own("book/SUMMARY.md");
-            for problem in links::problems(&text, name, file, &names) {
+            for problem in links::problems(&text, name, file, assets.left_out(), &names) {
                 if !(standard && problem.what.starts_with("The book has no file")) {
                     self.say(&path, &text, problem);
                 }
@@ -389,6 +424,23 @@ impl Check<'_> {
             _ => bail!("{sum} problems were found"),
         }
     }
+}
+
+/// Of each sort of machine that the family has, a sound one and one with each fault, why none can be drawn where none can.
+fn undrawable(plan: &Plan) -> Vec<CannotDraw> {
+    let sound = (plan.family.healthy > 0.0 || plan.family.faults.is_empty()).then(Vec::new);
+    let kinds = sound.into_iter().chain((0..plan.family.faults.len()).map(|fault| vec![fault]));
+    let cannot = |faults: Vec<usize>| {
+        let mut last = None;
+        for seed in 0..TRIES {
+            match plan.draw_with(derive(0xc4ed, seed), Some(&faults)) {
+                Ok(_) => return None,
+                Err(error) => last = Some(error),
+            }
+        }
+        last
+    };
+    kinds.filter_map(cannot).collect()
 }
 
 /// Whether there is such a picture; if not, how to mend its name. The part behind a space says which reading it shows.

@@ -1,10 +1,11 @@
 //! The arguments: types only. Their comments are the help text.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use drivecourse_machine::System;
 
+use crate::assets::MANIFEST;
 pub(crate) use crate::author::{Manual, New, Schema, Sort, Words};
 use drivecourse_records::{Date, NoDate};
 
@@ -59,18 +60,60 @@ pub(crate) enum Command {
     Manual(Manual),
 }
 
+impl Command {
+    /// The module that the command is about, if it is about one.
+    pub(crate) fn module(&self) -> Option<&Module> {
+        match self {
+            Self::Build(options) => Some(&options.module),
+            Self::Serve(options) => Some(&options.module),
+            Self::Papers(options) => Some(&options.module),
+            Self::Grade(options) => Some(&options.module),
+            Self::Enter(options) => Some(&options.module),
+            Self::Report(options) => Some(&options.of.common().module),
+            Self::Look(options) => Some(&options.module),
+            Self::Practise(options) => Some(&options.module),
+            Self::Check(options) => Some(&options.module),
+            Self::Words(options) => Some(&options.module),
+            Self::Demo(_)
+            | Self::Record(_)
+            | Self::Override(_)
+            | Self::Forget(_)
+            | Self::Solve(_)
+            | Self::New(_)
+            | Self::Schema(_)
+            | Self::Manual(_) => None,
+        }
+    }
+}
+
 /// Where the course, families and items come from.
 #[derive(Debug, Clone, Args)]
 pub(crate) struct Module {
     /// Folder of a module of your own (book, scenarios, theme); what it lacks comes from the program
+    /// [default: this folder, if it holds module.toml]
     #[arg(long, value_name = "FOLDER")]
-    pub(crate) module: Option<PathBuf>,
+    module: Option<PathBuf>,
     /// Language of everything people read, such as de [default: the exam's, the module's, or en]
     #[arg(long, value_name = "TAG")]
     pub(crate) language: Option<String>,
     /// With another language: put ⟦ and ⟧ round every text that is not translated
     #[arg(long)]
     pub(crate) mark_untranslated: bool,
+}
+
+impl Module {
+    /// The module's folder: the one named, else the one that the program is called in, if it holds a `module.toml`.
+    pub(crate) fn folder(&self) -> Option<PathBuf> {
+        let here = || Path::new(MANIFEST).is_file().then(|| PathBuf::from("."));
+        self.module.clone().or_else(here)
+    }
+
+    /// Says on standard error that the module of this folder is used, where nobody named it.
+    pub(crate) fn announce(&self) {
+        if self.module.is_none() && self.folder().is_some() {
+            eprintln!("drivecourse: this folder holds {MANIFEST}, so its module is used (as with --module .)");
+        }
+    }
 }
 
 /// Which units to show.
@@ -224,6 +267,12 @@ pub(crate) struct Look {
     /// Folder for every picture that can be drawn of the machine, as SVG
     #[arg(long, value_name = "FOLDER")]
     pub(crate) figures: Option<PathBuf>,
+    /// Show only the quantities of this topic, such as chain
+    #[arg(long, value_name = "TOPIC")]
+    pub(crate) topic: Option<String>,
+    /// A machine with this fault, by its id; twice for two faults; none for a machine with nothing wrong
+    #[arg(long, value_name = "FAULT", conflicts_with = "spread")]
+    pub(crate) fault: Vec<String>,
     /// Draw so many machines and chart how each quantity is spread
     #[arg(long, value_name = "MACHINES", value_parser = clap::value_parser!(u32).range(2..=100_000), conflicts_with_all = ["figures", "paths"])]
     pub(crate) spread: Option<u32>,
@@ -446,6 +495,19 @@ pub(crate) enum ReportOf {
         #[command(flatten)]
         common: Reporting,
     },
+}
+
+impl ReportOf {
+    /// What every report is asked with.
+    pub(crate) fn common(&self) -> &Reporting {
+        match self {
+            Self::Person { common, .. }
+            | Self::Class { common, .. }
+            | Self::Items { common, .. }
+            | Self::Due { common, .. }
+            | Self::Answer { common, .. } => common,
+        }
+    }
 }
 
 /// Whose papers.

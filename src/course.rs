@@ -19,7 +19,7 @@ pub(crate) fn run(options: &cli::Build) -> Result<()> {
     let assets = words::begin(&options.module, None)?;
     let bank = bank::load(&assets)?;
     let units = options.units.map_or(Units::Both, Units::from);
-    let built = build(&assets, bank, &options.out, units, options.module.module.as_deref())?;
+    let built = build(&assets, bank, &options.out, units, options.module.folder().as_deref())?;
     for warning in &built.warnings {
         eprintln!("drivecourse: {warning}");
     }

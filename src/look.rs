@@ -1,12 +1,15 @@
 //! `look`: one drive case whole.
 
+use std::collections::BTreeSet;
 use std::io::Write as _;
 use std::path::Path;
 
-use anyhow::Result;
+use anyhow::{Result, anyhow, bail};
 use drivecourse_course::portray::{PICTURES, Portrait};
+use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Case, Known, Plan, QuantityId, Registry, System, amount, topics};
 
+use crate::new::topic_list;
 use crate::{bank, cli, files, spread, words};
 
 pub(crate) fn run(options: &cli::Look) -> Result<()> {
@@ -22,26 +25,74 @@ pub(crate) fn run(options: &cli::Look) -> Result<()> {
     let plan = bank.plan(family).map_err(anyhow::Error::msg)?;
     if let Some(machines) = options.spread {
         drop(out);
-        return spread::run(options, plan, machines);
+        return spread::run(options, &assets, plan, machines);
     }
     let system = System::from(options.units);
-    let case = plan.draw(options.seed)?;
+    let only = only(options)?;
+    let drawn = plan.draw_with(options.seed, wanted(plan, &options.fault)?.as_deref());
+    let case = drawn.map_err(|error| anyhow!(bank::cannot_draw(&assets, plan, error).report))?;
     let figures = match &options.figures {
         Some(folder) => figures(plan, &case, system, folder)?,
         None => Vec::new(),
     };
     if options.json {
-        writeln!(out, "{}", serde_json::to_string_pretty(&json(plan, &case, system))?)?;
+        writeln!(out, "{}", serde_json::to_string_pretty(&json(plan, &case, system, only))?)?;
         return Ok(());
     }
-    write!(out, "{}", text(plan, &case, system))?;
+    write!(out, "{}", text(plan, &case, system, only))?;
     if options.paths {
-        write!(out, "{}", paths(plan, &case, system))?;
+        write!(out, "{}", paths(plan, &case, system, only))?;
     }
+    write!(out, "{}", possible_faults(plan))?;
     if let Some(folder) = &options.figures {
         writeln!(out, "\n{} pictures in {}: {}", figures.len(), folder.display(), figures.join(", "))?;
     }
     Ok(())
+}
+
+/// The only topic whose quantities are shown, if one is named.
+pub(crate) fn only(options: &cli::Look) -> Result<Option<&str>> {
+    let Some(topic) = options.topic.as_deref() else { return Ok(None) };
+    if !topics::ALL.iter().any(|known| known.id == topic) {
+        let near = nearest(topic, topics::ALL.iter().map(|topic| topic.id));
+        let near = near.map_or_else(String::new, |near| format!("did you mean {near:?}? "));
+        bail!("there is no topic {topic:?}; {near}there are:\n{}", topic_list());
+    }
+    Ok(Some(topic))
+}
+
+/// The faults asked for, as places in the family's; `None` where the seed decides.
+fn wanted(plan: &Plan, named: &[String]) -> Result<Option<Vec<usize>>> {
+    if named.is_empty() {
+        return Ok(None);
+    }
+    let mut places = BTreeSet::new();
+    for name in named.iter().filter(|name| *name != "none") {
+        let known = || plan.family.faults.iter().map(|fault| fault.id.as_str());
+        let Some(place) = known().position(|id| id == name) else {
+            let mend = nearest(name, known()).map_or_else(
+                || format!("`drivecourse look {}` lists those it may have", plan.family.id),
+                |near| format!("did you mean {near:?}?"),
+            );
+            bail!("{} has no fault called {name:?}; {mend}", plan.family.id);
+        };
+        places.insert(place);
+    }
+    Ok(Some(places.into_iter().collect()))
+}
+
+/// What may be wrong with a machine of the family, each with the id that asks for it.
+fn possible_faults(plan: &Plan) -> String {
+    use std::fmt::Write as _;
+    let mut out = String::new();
+    if plan.family.faults.is_empty() {
+        return out;
+    }
+    let _ = writeln!(out, "\nWhat may be wrong with one (--fault and the id asks for it; --fault none for nothing)");
+    for fault in &plan.family.faults {
+        let _ = writeln!(out, "  {:<26} {}", fault.id, fault.name);
+    }
+    out
 }
 
 /// Draws every picture that the machine determines into `folder`; their names.
@@ -59,11 +110,14 @@ fn figures(plan: &Plan, case: &Case, system: System, folder: &Path) -> Result<Ve
 }
 
 /// How each quantity that is no value to start from follows from those before it.
-fn paths(plan: &Plan, case: &Case, system: System) -> String {
+fn paths(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String {
     use std::fmt::Write as _;
     let mut out = String::from("\nHow it follows\n");
     for step in plan.steps() {
         let linked = step.get();
+        if only.is_some_and(|topic| linked.gives.get().topic() != topic) {
+            continue;
+        }
         let inputs: Vec<_> = linked.inputs().map(|id| id.get().id).collect();
         let _ = writeln!(
             out,
@@ -85,7 +139,7 @@ fn known(plan: &Plan, topic: &str) -> Vec<QuantityId> {
     Registry::get().quantities().filter(|id| id.get().topic() == topic && plan.determines(*id)).collect()
 }
 
-fn text(plan: &Plan, case: &Case, system: System) -> String {
+fn text(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String {
     use std::fmt::Write as _;
     let mut out = String::new();
     let wrong: Vec<_> = faults(plan, case).collect();
@@ -101,7 +155,7 @@ fn text(plan: &Plan, case: &Case, system: System) -> String {
         }
     );
     let seen = case.seen(system);
-    for topic in topics::ALL {
+    for topic in topics::ALL.iter().filter(|topic| only.is_none_or(|only| only == topic.id)) {
         let known = known(plan, topic.id);
         if known.is_empty() {
             continue;
@@ -110,13 +164,13 @@ fn text(plan: &Plan, case: &Case, system: System) -> String {
         for id in known {
             let quantity = id.get();
             let show = |value: f64| if value.is_nan() { String::new() } else { amount::write(quantity, value, system) };
-            let exact = if quantity.known == Known::Worked || quantity.known == Known::Plate {
-                show(case.values[id.index()])
+            let value = case.values[id.index()];
+            // What is read, and what would be shown as nothing, is told more finely: so the rounding shows.
+            let is_shown = quantity.known == Known::Worked && !is_nought(&show(value));
+            let exact = if is_shown || quantity.known == Known::Plate {
+                show(value)
             } else {
-                // One figure finer than the instrument, so that its rounding shows.
-                let unit = quantity.unit(system);
-                let value = unit.from_base(case.values[id.index()]);
-                amount::with_unit(&amount::number(value, drivecourse_machine::Figures::Significant(4)), unit)
+                amount::write_exact(quantity, value, system)
             };
             let _ = writeln!(out, "  {:<50} {:>20}  {:>20}", clip(quantity.name, 50), show(seen[id.index()]), exact);
         }
@@ -132,14 +186,20 @@ fn text(plan: &Plan, case: &Case, system: System) -> String {
     out
 }
 
+/// Whether a number is written with no other figure than noughts.
+fn is_nought(text: &str) -> bool {
+    let mut figures = text.chars().filter(char::is_ascii_digit).peekable();
+    figures.peek().is_some() && figures.all(|figure| figure == '0')
+}
+
 fn clip(text: &str, most: usize) -> String {
     if text.chars().count() <= most { text.to_owned() } else { text.chars().take(most - 1).chain(['…']).collect() }
 }
 
-fn json(plan: &Plan, case: &Case, system: System) -> serde_json::Value {
+fn json(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> serde_json::Value {
     let seen = case.seen(system);
     let quantities: Vec<_> = (Registry::get().quantities())
-        .filter(|id| plan.determines(*id))
+        .filter(|id| plan.determines(*id) && only.is_none_or(|topic| id.get().topic() == topic))
         .map(|id| {
             let quantity = id.get();
             let unit = quantity.unit(system);
@@ -163,6 +223,9 @@ fn json(plan: &Plan, case: &Case, system: System) -> serde_json::Value {
         "units": system.code(),
         "machines_rejected": case.rejected,
         "faults": case.faults.iter().map(|place| &plan.family.faults[*place].id).collect::<Vec<_>>(),
+        "possible_faults": (plan.family.faults.iter())
+            .map(|fault| serde_json::json!({ "id": fault.id, "name": fault.name }))
+            .collect::<Vec<_>>(),
         "quantities": quantities,
     })
 }

@@ -43,6 +43,9 @@ const FAILED: u8 = 1;
 fn main() -> ExitCode {
     // clap itself prints help and usage errors, the latter with exit code 2.
     let arguments = cli::Arguments::parse();
+    if let Some(module) = arguments.command.module() {
+        module.announce();
+    }
     let outcome = match arguments.command {
         cli::Command::Demo(options) => demo::run(&options),
         cli::Command::Build(options) => course::run(&options),

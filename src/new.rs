@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use anyhow::{Context, Result, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Figures, Kind, Plan, System, amount, topics};
+use drivecourse_machine::{Plan, cell, heading, topics};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::schema::Sort;
 use include_dir::{Dir, include_dir};
@@ -72,15 +72,19 @@ fn chosen(words: &[String], chapters: &BTreeMap<String, (String, String)>) -> Re
         let of_chapter = chapters.iter().find(|(_, (path, _))| path.strip_suffix(".md") == Some(word));
         let topic = of_chapter.map_or(word, |(topic, _)| topic);
         if !topics::ALL.iter().any(|known| known.id == topic) {
-            let known = || topics::ALL.iter().map(|topic| topic.id);
-            match nearest(word, known()) {
-                Some(near) => bail!("there is no topic {word:?}; did you mean {near:?}?"),
-                None => bail!("there is no topic {word:?}; there are: {}", known().collect::<Vec<_>>().join(", ")),
-            }
+            let near = nearest(word, topics::ALL.iter().map(|topic| topic.id));
+            let near = near.map_or_else(String::new, |near| format!("did you mean {near:?}? "));
+            bail!("there is no topic {word:?}; {near}there are:\n{}", topic_list());
         }
         wanted.push(topic);
     }
     Ok(topics::ALL.iter().map(|topic| topic.id).filter(|id| wanted.contains(id)).collect())
+}
+
+/// Id and title of every topic, one a line.
+pub(crate) fn topic_list() -> String {
+    let lines = topics::ALL.iter().map(|topic| format!("  {:<8} {}", topic.id, topic.heading()));
+    lines.collect::<Vec<_>>().join("\n")
 }
 
 /// Every file of a module about `topics`.
@@ -143,21 +147,11 @@ fn starter(path: &str) -> Result<String> {
 fn machines(plan: &Plan) -> String {
     let Some(first) = plan.family.pool.first() else { return "machine\n".into() };
     let mut headings = vec!["machine".to_owned()];
-    headings.extend(first.iter().map(|(id, _)| match id.get().unit(System::Si).symbol {
-        "" => id.get().id.to_owned(),
-        unit => format!("{} [{unit}]", id.get().id),
-    }));
+    headings.extend(first.iter().map(|(id, _)| heading(*id)));
     let mut out = headings.join(",") + "\n";
     for (place, row) in plan.family.pool.iter().take(MACHINES).enumerate() {
         let mut cells = vec![format!("SC-{:02}", place + 1)];
-        cells.extend(row.iter().map(|(id, value)| match id.get().kind {
-            Kind::Choice => amount::choice(id.get(), *value).unwrap_or_default().to_owned(),
-            // Six figures write the plate's own number without the noise of a change of units.
-            _ => {
-                let number = id.get().unit(System::Si).from_base(*value);
-                Figures::Significant(6).round(number).to_string()
-            }
-        }));
+        cells.extend(row.iter().map(|(id, value)| cell(*id, *value)));
         out.push_str(&(cells.join(",") + "\n"));
     }
     out

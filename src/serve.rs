@@ -30,7 +30,8 @@ struct Shown {
 }
 
 pub(crate) fn run(options: &cli::Serve) -> Result<()> {
-    let module = options.module.module.as_deref();
+    let module = options.module.folder();
+    let module = module.as_deref();
     let shown = Arc::new(RwLock::new(Shown::default()));
     let mut state = module.map(fingerprint);
     build_into(&shown, options);
@@ -82,12 +83,12 @@ fn build_into(shown: &RwLock<Shown>, options: &cli::Serve) {
 }
 
 fn build(options: &cli::Serve) -> Result<(Files, Vec<String>)> {
-    let module = options.module.module.as_deref();
+    let module = options.module.folder();
     let assets = words::begin(&options.module, None)?;
     let bank = bank::load(&assets)?;
     let units = options.units.map_or(Units::Both, Units::from);
     let place = tempfile::tempdir()?;
-    let built = course::build(&assets, bank, &place.path().join("course"), units, module)?;
+    let built = course::build(&assets, bank, &place.path().join("course"), units, module.as_deref())?;
     Ok((read_folder(&built.folder)?, built.warnings))
 }
 

@@ -1,47 +1,108 @@
 //! `look --spread`: how each quantity of a family is spread, as small charts in the terminal and as a page.
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 use anyhow::Result;
 use drivecourse_course::figures::Columns;
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Case, Figures, Kind, Plan, QuantityId, Registry, System, amount, topics};
+use drivecourse_machine::{CannotDraw, Case, Kind, Plan, QuantityId, Registry, System, amount, topics};
 
-use crate::{cli, files};
+use crate::assets::Assets;
+use crate::{bank, cli, files, look};
 
 /// Columns of a chart.
 const BINS: usize = 24;
+/// Figures of a number beside a chart, at most.
+const FIGURES: u8 = 3;
 /// Heights of a column in the terminal, from nothing to full.
 const BARS: [char; 9] = [' ', '▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'];
 
-pub(crate) fn run(options: &cli::Look, plan: &Plan, machines: u32) -> Result<()> {
+pub(crate) fn run(options: &cli::Look, assets: &Assets, plan: &Plan, machines: u32) -> Result<()> {
     let system = System::from(options.units);
-    // One machine in a family may be impossible to draw; that is told as a rate, not as an end.
-    let cases: Vec<Case> =
-        (0..u64::from(machines)).filter_map(|machine| plan.draw(derive(options.seed, machine)).ok()).collect();
+    let only = look::only(options)?;
+    // Some machines in a family may be impossible to draw; that is told as a rate, not as an end.
+    let (mut cases, mut undrawn) = (Vec::new(), BTreeMap::new());
+    for machine in 0..u64::from(machines) {
+        match plan.draw(derive(options.seed, machine)) {
+            Ok(case) => cases.push(case),
+            Err(error) => {
+                let alike = undrawn.entry((error.limit, error.wanted.clone())).or_insert((0, error));
+                alike.0 += 1;
+            }
+        }
+    }
+    let undrawn = Undrawn::of(assets, plan, undrawn.into_values());
     let spreads: Vec<Spread> = Registry::get()
         .quantities()
-        .filter(|id| plan.determines(*id))
+        .filter(|id| plan.determines(*id) && only.is_none_or(|topic| id.get().topic() == topic))
         .filter_map(|id| Spread::of(id, &cases, system))
         .collect();
     if let Some(path) = &options.page {
-        files::write(path, page(plan, cases.len(), &spreads).as_bytes())?;
+        files::write(path, page(plan, cases.len(), &undrawn, &spreads).as_bytes())?;
     }
     if options.json {
         let all: Vec<_> = spreads.iter().map(Spread::json).collect();
-        let all = serde_json::json!({ "family": plan.family.id, "machines": cases.len(), "quantities": all });
+        let all = serde_json::json!({
+            "family": plan.family.id,
+            "machines": cases.len(),
+            "not_drawn": undrawn.iter().map(Undrawn::json).collect::<Vec<_>>(),
+            "quantities": all,
+        });
         return files::say(serde_json::to_string_pretty(&all)?);
     }
-    files::say(text(plan, &cases, &spreads).trim_end())?;
+    files::say(text(plan, &cases, &undrawn, &spreads).trim_end())?;
     if let Some(path) = &options.page {
         files::say(format!("\nthe same as a page in {}", path.display()))?;
     }
     Ok(())
 }
 
+/// Machines that could not be drawn, all wanted alike and at the same limit.
+struct Undrawn {
+    count: u32,
+    /// What was wanted, and what stood in the way.
+    why: String,
+    /// Where the limit stands, as `file:line`; the file alone where none is at fault.
+    place: String,
+}
+
+impl Undrawn {
+    /// Each sort of them, the most frequent first.
+    fn of(assets: &Assets, plan: &Plan, sorts: impl Iterator<Item = (u32, CannotDraw)>) -> Vec<Self> {
+        let mut all: Vec<Self> = sorts
+            .map(|(count, error)| {
+                let why = format!("{}: {}", error.wanted, error.because.trim_end_matches('.'));
+                let found = bank::cannot_draw(assets, plan, error);
+                let place = found.report.strip_prefix(&format!("{}:", found.file));
+                let line = place.and_then(|rest| rest.split(':').next()).filter(|line| line.parse::<usize>().is_ok());
+                let place = line.map_or_else(|| found.file.clone(), |line| format!("{}:{line}", found.file));
+                Self { count, why, place }
+            })
+            .collect();
+        all.sort_by_key(|undrawn| core::cmp::Reverse(undrawn.count));
+        all
+    }
+
+    fn text(&self) -> String {
+        format!("{} {} ({})", self.count, self.why, self.place)
+    }
+
+    fn json(&self) -> serde_json::Value {
+        serde_json::json!({ "machines": self.count, "why": self.why, "at": self.place })
+    }
+}
+
+/// How many machines could not be drawn, as a sentence's beginning; `None` where all could.
+fn not_drawn(undrawn: &[Undrawn], drawn: usize) -> Option<String> {
+    let count: u32 = undrawn.iter().map(|undrawn| undrawn.count).sum();
+    (count > 0).then(|| format!("{count} of {} could not be drawn", drawn + count as usize))
+}
+
 /// How one quantity is spread over the machines.
 struct Spread {
     id: QuantityId,
+    system: System,
     unit: &'static str,
     shape: Shape,
 }
@@ -75,13 +136,21 @@ impl Spread {
                 [(only, _)] => Shape::Always(only.clone()),
                 _ => Shape::Choices(counts),
             };
-            return Some(Self { id, unit: "", shape });
+            return Some(Self { id, system, unit: "", shape });
         }
         let mut values: Vec<f64> = values.map(|value| unit.from_base(value)).collect();
+        // What is left of nothing after a calculation is nothing.
+        let dust = 1e-12 * values.iter().fold(0.0_f64, |most, value| most.max(value.abs()));
+        values.iter_mut().filter(|value| value.abs() < dust).for_each(|value| *value = 0.0);
         values.sort_by(f64::total_cmp);
         let (least, most) = (*values.first()?, *values.last()?);
         if most - least <= 1e-9 * most.abs().max(least.abs()) {
-            return Some(Self { id, unit: unit.symbol, shape: Shape::Always(number(least, quantity.kind)) });
+            return Some(Self {
+                id,
+                system,
+                unit: unit.symbol,
+                shape: Shape::Always(amount::exact(quantity, least, system, FIGURES)),
+            });
         }
         let share = |part: f64| values[((values.len() - 1) as f64 * part).round() as usize];
         let mut counts = vec![0; BINS];
@@ -90,7 +159,12 @@ impl Spread {
             counts[column.min(BINS - 1)] += 1;
         }
         let (tenth, middle, ninth) = (share(0.1), share(0.5), share(0.9));
-        Some(Self { id, unit: unit.symbol, shape: Shape::Numbers { counts, least, tenth, middle, ninth, most } })
+        Some(Self {
+            id,
+            system,
+            unit: unit.symbol,
+            shape: Shape::Numbers { counts, least, tenth, middle, ninth, most },
+        })
     }
 
     fn json(&self) -> serde_json::Value {
@@ -108,7 +182,7 @@ impl Spread {
 
     /// What stands beside the chart.
     fn words(&self, machines: usize) -> String {
-        let number = |value: &f64| number(*value, self.id.get().kind);
+        let number = |value: &f64| amount::exact(self.id.get(), *value, self.system, FIGURES);
         match &self.shape {
             Shape::Always(value) => format!("always {}", with_unit(value, self.unit)),
             Shape::Numbers { least, tenth, middle, ninth, most, .. } => format!(
@@ -131,10 +205,6 @@ impl Spread {
     }
 }
 
-fn number(value: f64, kind: Kind) -> String {
-    amount::number(value, if kind == Kind::Count { Figures::Places(0) } else { Figures::Significant(3) })
-}
-
 fn with_unit(value: &str, unit: &str) -> String {
     if unit.is_empty() { value.to_owned() } else { format!("{value} {unit}") }
 }
@@ -145,7 +215,7 @@ fn bars(counts: &[u32]) -> String {
     counts.iter().map(|count| BARS[(*count as usize * (BARS.len() - 1)).div_ceil(most as usize)]).collect()
 }
 
-fn text(plan: &Plan, cases: &[Case], spreads: &[Spread]) -> String {
+fn text(plan: &Plan, cases: &[Case], undrawn: &[Undrawn], spreads: &[Spread]) -> String {
     let mut out = String::new();
     let sound = cases.iter().filter(|case| case.faults.is_empty()).count();
     let rejected: u32 = cases.iter().map(|case| case.rejected).sum();
@@ -155,6 +225,12 @@ fn text(plan: &Plan, cases: &[Case], spreads: &[Spread]) -> String {
         plan.family.name,
         cases.len()
     );
+    if let Some(sum) = not_drawn(undrawn, cases.len()) {
+        let _ = writeln!(out, "{sum}:");
+        for undrawn in undrawn {
+            let _ = writeln!(out, "  {}", undrawn.text());
+        }
+    }
     let _ = writeln!(out, "Each line: least … most (a tenth, half, nine tenths of the machines stay below)");
     for topic in topics::ALL {
         let mut of_topic = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).peekable();
@@ -174,7 +250,7 @@ fn text(plan: &Plan, cases: &[Case], spreads: &[Spread]) -> String {
 }
 
 /// A page of its own, with a chart for each quantity: no script, no file beside it.
-fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
+fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], spreads: &[Spread]) -> String {
     let title = format!("{}: {machines} machines", escape(&plan.family.name));
     let mut out = format!(
         "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
@@ -189,6 +265,14 @@ fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
          <p>For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay \
          below.</p>\n"
     );
+
+    if let Some(sum) = not_drawn(undrawn, machines) {
+        let _ = writeln!(out, "<p>{sum}:</p>\n<ul>");
+        for undrawn in undrawn {
+            let _ = writeln!(out, "<li>{}</li>", escape(&undrawn.text()));
+        }
+        out.push_str("</ul>\n");
+    }
     for topic in topics::ALL {
         let of_topic: Vec<_> = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).collect();
         if of_topic.is_empty() {

@@ -32,7 +32,7 @@ pub(crate) fn begin_with(
     options: &cli::Module,
     exam: impl FnOnce(&Assets) -> Result<Option<String>>,
 ) -> Result<Assets> {
-    let mut assets = Assets::load(options.module.as_deref())?;
+    let mut assets = Assets::load(options.folder().as_deref())?;
     let exam = exam(&assets)?;
     let wanted = options.language.clone().or(exam).or_else(|| of_module(&assets));
     let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
@@ -133,7 +133,7 @@ struct Group {
 pub(crate) fn run(options: &cli::Words) -> Result<()> {
     let code = options.module.language.as_deref();
     // What is listed is English; the language is only held against it.
-    let mut assets = Assets::load(options.module.module.as_deref())?;
+    let mut assets = Assets::load(options.module.folder().as_deref())?;
     assets.words = read(&assets, ENGLISH, false)?;
     let known = match code.filter(|code| *code != ENGLISH) {
         Some(code) => Some(read(&assets, code, false)?),

@@ -163,6 +163,20 @@ pub fn asked(text: &str) -> Vec<String> {
     blocks.flat_map(items).map(toml::Spanned::into_inner).collect()
 }
 
+/// What is wrong with the blocks of the chapter `text` as they are written, whatever the course has: a block that is
+/// misspelt, at a wrong place, or has keys that it cannot have.
+#[must_use]
+pub fn unreadable(text: &str) -> Vec<Problem> {
+    let blocks = directive::find(text).into_iter();
+    blocks.filter_map(|block| block.body.as_ref().err().cloned().map(|problem| block.placed(problem))).collect()
+}
+
+/// The keys of the directive `word`, one of [`DIRECTIVES`], in the order of its type.
+#[must_use]
+pub fn keys(word: &str) -> &'static [&'static str] {
+    directive::keys_of(word)
+}
+
 /// One pass over a book: what was made ready for one card serves the next.
 struct Workshop<'a> {
     cards: Cards<'a>,

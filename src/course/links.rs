@@ -123,8 +123,15 @@ pub fn places(text: &str) -> BTreeSet<String> {
 }
 
 /// What is wrong with the chapter's references and cautions. `file` gives the text of a file of the book, empty for one
-/// that is no chapter, and `None` where there is no such file.
-pub fn problems(text: &str, path: &str, file: impl Fn(&str) -> Option<String>, names: &[&str]) -> Vec<Problem> {
+/// that is no chapter, and `None` where there is no such file; `left_out` are chapters of the program that a module's list
+/// of chapters leaves out.
+pub fn problems(
+    text: &str,
+    path: &str,
+    file: impl Fn(&str) -> Option<String>,
+    left_out: &BTreeSet<String>,
+    names: &[&str],
+) -> Vec<Problem> {
     let mut out = Vec::new();
     for link in links(text, path) {
         let there = if link.path.is_empty() { Some(text.to_owned()) } else { file(&link.path) };
@@ -134,6 +141,13 @@ pub fn problems(text: &str, path: &str, file: impl Fn(&str) -> Option<String>, n
                 .map_or_else(String::new, |near| format!("Did you mean {near:?}?"))
         };
         match (there, &link.place) {
+            (None, _) if left_out.contains(&link.path) => {
+                out.push(Problem::at(
+                    link.span,
+                    format!("The chapter {} is left out of this book: SUMMARY.md does not list it.", link.path),
+                    format!("Add a line such as - [Title]({}) to book/SUMMARY.md, or take the link out.", link.path),
+                ));
+            }
             (None, _) => {
                 let what = if link.picture { "picture" } else { "file" };
                 let mut mend = near(&link.path, &mut names.iter().copied());
@@ -207,10 +221,16 @@ mod tests {
             _ => None,
         };
         let told = |text: &str| {
-            problems(text, "mount/feet.md", file, &["chain.md", "mount/pads.svg"])
-                .into_iter()
-                .map(|problem| (problem.line_column(text).unwrap(), problem.to_string()))
-                .collect::<Vec<_>>()
+            problems(
+                text,
+                "mount/feet.md",
+                file,
+                &BTreeSet::from(["heat.md".to_owned()]),
+                &["chain.md", "mount/pads.svg"],
+            )
+            .into_iter()
+            .map(|problem| (problem.line_column(text).unwrap(), problem.to_string()))
+            .collect::<Vec<_>>()
         };
         assert_eq!(told(TEXT), []);
         let broken =
@@ -219,6 +239,8 @@ mod tests {
         assert_eq!(said.iter().map(|(place, _)| place.0).collect::<Vec<_>>(), [3, 3, 5], "{said:?}");
         assert!(said[0].1.contains("Did you mean \"how-it-is-done\"?"), "{said:?}");
         assert!(said[2].1.contains("no picture mount/pad.svg") && said[2].1.contains("mount/pads.svg"), "{said:?}");
+        let gone = told("# Feet\n\nSee [heat](../heat.md).\n");
+        assert!(gone.len() == 1 && gone[0].1.contains("SUMMARY.md does not list it"), "{gone:?}");
         let work = "# Feet\n\n```practice\nitem = \"a\"\n```\n";
         assert_eq!(told(work)[0].0, (3, 1));
         assert_eq!(told(&work.replace("\n\n", "\n\n> [!CAUTION]\n> Lock out.\n\n")), []);

@@ -29,6 +29,38 @@ pub fn write(quantity: &Quantity, base: f64, system: System) -> String {
     with_unit(&number(unit.from_base(base), display.figures), unit)
 }
 
+/// `base` (SI) of `quantity` as it truly is, with its unit: see [`exact`].
+pub fn write_exact(quantity: &Quantity, base: f64, system: System) -> String {
+    if quantity.kind == Kind::Choice {
+        return choice(quantity, base).unwrap_or("?").to_owned();
+    }
+    let unit = quantity.unit(system);
+    with_unit(&exact(quantity, unit.from_base(base), system, 4), unit)
+}
+
+/// `value`, in the unit that `quantity` is shown in, as it truly is: to so many `figures`, and no finer than a hundredth
+/// of what people see of it. That is fine enough to show what a reading rounds away, and hides the dust of a calculation,
+/// such as 10⁻¹⁷ for nothing at all.
+pub fn exact(quantity: &Quantity, value: f64, system: System, figures: u8) -> String {
+    if quantity.kind == Kind::Count {
+        return number(value, Figures::Places(0));
+    }
+    // Of what is shown to significant figures nothing is told below a thousand-millionth of its unit.
+    const DUST: i32 = 9;
+    let shown = match quantity.display(system).figures {
+        Figures::Places(places) => i32::from(places) + 2,
+        Figures::Fraction(parts) => magnitude(f64::from(parts)) + 2,
+        Figures::Significant(_) => DUST,
+    };
+    let wanted = if value == 0.0 || !value.is_finite() { 0 } else { i32::from(figures) - 1 - magnitude(value) };
+    if wanted <= shown {
+        return number(value, Figures::Significant(figures));
+    }
+    // What is nothing to so many places is a plain nought.
+    let places = Figures::Places(u8::try_from(shown).unwrap_or(0));
+    if places.round(value) == 0.0 { "0".to_owned() } else { number(value, places) }
+}
+
 /// The label of a choice as people are shown it, if `base` stands for one.
 pub fn choice(quantity: &Quantity, base: f64) -> Option<&'static str> {
     (base >= 0.0 && base.is_finite()).then(|| quantity.labels.get(base.round() as usize).copied()).flatten()
@@ -105,6 +137,27 @@ fn gcd(a: u64, b: u64) -> u64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn what_truly_is_shows_no_dust() {
+        let dial = Quantity::new("x", "x", Kind::Length, "x").read(crate::Instrument::Dial);
+        let ratio = Quantity::new("x", "x", Kind::Ratio, "x");
+        let scale = Quantity::new("x", "x", Kind::Length, "x").read(crate::Instrument::Scale);
+        let count = Quantity::new("x", "x", Kind::Count, "x");
+        for (quantity, value, system, text) in [
+            (&dial, 0.007_501, System::Si, "0.0075"),
+            (&dial, 5.42e-17, System::Si, "0"),
+            (&dial, -0.000_03, System::Si, "0"),
+            (&dial, 12.345_6, System::Si, "12.35"),
+            (&ratio, 0.000_010_6, System::Si, "0.00001060"),
+            (&ratio, -2e-17, System::Si, "0"),
+            (&scale, 0.437_51, System::Us, "0.438"),
+            (&count, 3.0, System::Si, "3"),
+            (&count, 12_345.0, System::Si, "12\u{202f}345"),
+        ] {
+            assert_eq!(exact(quantity, value, system, 4), text);
+        }
+    }
 
     #[test]
     fn numbers_are_written_as_people_do() {

@@ -17,7 +17,7 @@
 //! "mount.height_1" = { about = "0 mm", spread = "0.02 mm" }
 //! "load.sprocket_distance" = { of = "load.shaft_middle", between = ["90 %", "105 %"] }
 //!
-//! [[pool]]                       # values that belong together: one row is drawn
+//! [[pool]]                       # a row of the table of machines: values that belong together; one row is drawn
 //! "chain.size" = "60"
 //! "drive.motor_power" = "7.5 kW"
 //! # or machines = "plant.csv", above the tables: a table of real machines beside the family's file
@@ -58,6 +58,7 @@ mod file;
 mod like;
 mod read;
 mod table;
+mod written;
 
 use std::sync::Arc;
 
@@ -67,6 +68,8 @@ use crate::registry::QuantityId;
 
 pub(crate) use file::File as FamilyFile;
 pub use table::FamilyProblem;
+pub(crate) use written::line;
+pub use written::{cell, heading};
 
 /// How a root quantity gets its value (SI).
 #[derive(Debug, Clone, PartialEq)]
@@ -133,6 +136,8 @@ pub struct Limit {
     pub asked: Asked,
     /// Where it stands in the family's file, in bytes.
     pub span: core::ops::Range<usize>,
+    /// The family that it was taken over from; empty where it is this one's own.
+    pub(crate) of: String,
 }
 
 impl Limit {
@@ -212,6 +217,19 @@ pub struct Family {
     pub pairs: f64,
     /// Where the family's own file names what is fixed or drawn, and what each fault changes, in bytes.
     pub(crate) places: Vec<Place>,
+    /// What the table of the family that this one is like has, and its own has not.
+    pub(crate) lacks: Lacks,
+}
+
+/// Columns that a family's own table of machines has not, and that of the family it is like has.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Lacks {
+    /// Whose values they are, as a person says it: a machine of the other table.
+    pub(crate) whose: String,
+    /// What that one has in these columns (SI): it shows how they are written, and is nobody else's.
+    pub(crate) columns: Vec<(QuantityId, f64)>,
+    /// Where the family's own file names its table, in bytes.
+    pub(crate) span: core::ops::Range<usize>,
 }
 
 /// Where a quantity is named: by the family, or by the fault at that place.
@@ -223,6 +241,12 @@ pub(crate) struct Place {
 }
 
 impl Family {
+    /// The columns that the table of the family this one is like has, and this one's own has not, and neither fixes nor
+    /// draws; none without a table of its own.
+    pub fn lacks(&self) -> impl Iterator<Item = QuantityId> + '_ {
+        self.lacks.columns.iter().map(|(id, _)| *id)
+    }
+
     /// Every draw, the faults' too.
     pub(crate) fn draws(&self) -> impl Iterator<Item = &(QuantityId, Draw)> {
         self.roots.iter().chain(self.faults.iter().flat_map(|fault| &fault.draws))
@@ -235,10 +259,10 @@ impl Family {
     }
 }
 
-packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places);
+packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places, lacks);
 packed!(Stated { quantity, source, because });
 packed!(Fault { id, name, weight, draws });
-packed!(Limit { quantity, at_least, at_most, because, source, asked } without span);
+packed!(Limit { quantity, at_least, at_most, because, source, asked } without span, of);
 
 impl Packed for Draw {
     fn pack(&self, out: &mut String) {

@@ -8,13 +8,14 @@ use std::borrow::Cow;
 use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
-use crate::family::{Asked, Draw, Family};
+use crate::family::{Asked, Draw, Family, heading, line};
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, work};
 use crate::unit::{Kind, System};
 
 pub use needs::Needs;
+use rejections::Broken;
 pub use rejections::{CannotDraw, Rejections};
 
 /// How often a machine is drawn again before the family is called impossible.
@@ -97,15 +98,24 @@ impl Plan {
             if known[id.index()] {
                 problems.push(placed(
                     family.place(id, None),
-                    format!("{} stands both in the pool and under [fixed] or [draw].", id.get().id),
+                    format!("{} stands both in the table of machines and under [fixed] or [draw].", id.get().id),
                     "Take it out of one of them.",
                 ));
             }
             known[id.index()] = true;
         }
+        // What the family would know if its own table had the columns that it lacks: each problem that comes of their
+        // being gone is the same one.
+        let mut whole = known.clone();
+        family.lacks().for_each(|id| whole[id.index()] = true);
+        let mut rests_on_lacking = false;
+        let mut is_lacking = |id: QuantityId, whole: &[bool]| {
+            rests_on_lacking |= whole[id.index()];
+            whole[id.index()]
+        };
         for fault in &family.faults {
             for (id, _) in &fault.draws {
-                if !known[id.index()] {
+                if !known[id.index()] && !is_lacking(*id, &whole) {
                     problems.push(placed(
                         family.place(*id, Some(&fault.id)),
                         format!(
@@ -120,7 +130,8 @@ impl Plan {
         }
         let shares: Vec<_> = family.draws().filter_map(share).collect();
         for (id, of) in &shares {
-            if !known[of.index()] || shares.iter().any(|(share, _)| share == of) {
+            let is_share = shares.iter().any(|(share, _)| share == of);
+            if is_share || !known[of.index()] && !is_lacking(*of, &whole) {
                 let fault = family.faults.iter().map(|fault| family.place(*id, Some(&fault.id)));
                 problems.push(placed(
                     family.place(*id, None).or_else(|| fault.flatten().next()),
@@ -129,34 +140,21 @@ impl Plan {
                 ));
             }
         }
-        let (mut steps, mut at) = (Vec::new(), Vec::new());
-        // The preferred relation whose inputs are ready goes next, until none is left.
-        let mut order: Vec<_> =
-            registry.relations().iter().filter(|linked| linked.relation.role != Role::Question).collect();
-        order.sort_by_key(|linked| (linked.relation.rank, linked.id));
-        while let Some(next) = (order.iter())
-            .position(|linked| !known[linked.gives.index()] && linked.at.iter().all(|&input| known[usize::from(input)]))
-        {
-            let linked = order.remove(next);
-            known[linked.gives.index()] = true;
-            let from = at.len() as u32;
-            at.extend_from_slice(&linked.at);
-            steps.push(Step {
-                eval: linked.relation.eval,
-                from,
-                to: at.len() as u32,
-                gives: linked.gives.0,
-                by: linked.id,
-            });
+        let (steps, at) = steps_from(&mut known);
+        if family.lacks().next().is_some() {
+            steps_from(&mut whole);
         }
         for limit in &family.limits {
-            if !known[limit.quantity.index()] {
+            if !known[limit.quantity.index()] && !is_lacking(limit.quantity, &whole) {
                 problems.push(Problem::at(
                     limit.span.clone(),
                     format!("Nothing in this family determines {}.", limit.quantity.get().id),
                     "Take the limit out, or fix or draw what the quantity follows from.",
                 ));
             }
+        }
+        if rests_on_lacking {
+            problems.push(lacking(&family, &known));
         }
         if !problems.is_empty() {
             return Err(problems);
@@ -255,7 +253,7 @@ impl Plan {
         faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec)
     }
 
-    /// The machine of `seed` with exactly these faults that has the plates of `case`: the same row of the pool, and the
+    /// The machine of `seed` with exactly these faults that has the plates of `case`: the same row of its table, and the
     /// same values of the roots `held`, whatever else is drawn. Of what the limits do not ask for, only `needs` is worked
     /// out.
     ///
@@ -286,38 +284,29 @@ impl Plan {
         needs: Option<&Needs>,
     ) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
-        let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
-        if self.try_for(&mut case, like, needs, &mut broken) { Ok(case) } else { Err(self.cannot(&broken)) }
+        let mut broken = Broken::none(&self.family);
+        if self.try_for(&mut case, like, needs, &mut broken) {
+            Ok(case)
+        } else {
+            Err(self.cannot(&broken, case.faults))
+        }
     }
 
     /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, needs: Option<&Needs>, broken: &mut [u32]) -> bool {
+    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, needs: Option<&Needs>, broken: &mut Broken) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
             match self.attempt(derive(case.seed, u64::from(attempt)), like, needs, case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return true;
                 }
-                Err(limit) => broken[limit.unwrap_or(self.family.limits.len())] += 1,
+                Err(limit) => broken.count(&self.family, limit, &case.values),
             }
         }
         false
     }
 
-    /// What the machines of `seeds` are rejected for before one is kept.
-    pub fn rejections(&self, seeds: impl Iterator<Item = u64>) -> Rejections {
-        let mut broken: Vec<u32> = vec![0; self.family.limits.len() + 1];
-        let mut kept = 0;
-        for seed in seeds {
-            let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
-            let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
-            kept += u32::from(self.try_for(&mut case, None, None, &mut broken));
-        }
-        let refused = broken.pop().unwrap_or(0);
-        Rejections { kept, broken, refused }
-    }
-
-    /// The name of the machine that the case's pool values come from, where the pool is a table of machines.
+    /// The name of the machine whose row of the table the case comes from, where the table names its machines.
     pub fn machine_name(&self, case: &Case) -> Option<&str> {
         let fits = |row: &Vec<(QuantityId, f64)>| row.iter().all(|(id, value)| case.values[id.index()] == *value);
         self.family.machines.get(self.family.pool.iter().position(fits)?).map(String::as_str)
@@ -426,6 +415,56 @@ impl Plan {
         faults.sort_unstable();
         faults
     }
+}
+
+/// The relations that follow from what is `known`, in order, and the places of their inputs; what they give is then known.
+fn steps_from(known: &mut [bool]) -> (Vec<Step>, Vec<u16>) {
+    let (mut steps, mut at) = (Vec::new(), Vec::new());
+    // The preferred relation whose inputs are ready goes next, until none is left.
+    let relations = Registry::get().relations().iter();
+    let mut order: Vec<_> = relations.filter(|linked| linked.relation.role != Role::Question).collect();
+    order.sort_by_key(|linked| (linked.relation.rank, linked.id));
+    while let Some(next) = (order.iter())
+        .position(|linked| !known[linked.gives.index()] && linked.at.iter().all(|&input| known[usize::from(input)]))
+    {
+        let linked = order.remove(next);
+        known[linked.gives.index()] = true;
+        let from = at.len() as u32;
+        at.extend_from_slice(&linked.at);
+        steps.push(Step {
+            eval: linked.relation.eval,
+            from,
+            to: at.len() as u32,
+            gives: linked.gives.0,
+            by: linked.id,
+        });
+    }
+    (steps, at)
+}
+
+/// All that the family's own table lacks, once, with what can be copied to mend it.
+fn lacking(family: &Family, known: &[bool]) -> Problem {
+    let drawn = |id: QuantityId| family.faults.iter().flat_map(|fault| &fault.draws).any(|(drawn, _)| *drawn == id);
+    // What follows from the family's own values need not stand in a table.
+    let columns = family.lacks.columns.iter().filter(|(id, _)| !known[id.index()] || drawn(*id));
+    let columns: Vec<_> = columns.copied().collect();
+    let headings: Vec<_> = columns.iter().map(|(id, _)| heading(*id)).collect();
+    let lines: Vec<_> = columns.iter().map(|(id, value)| line(*id, *value)).collect();
+    Problem::at(
+        family.lacks.span.clone(),
+        format!(
+            "This table of machines takes the place of the other family's, and lacks {} of its columns.",
+            if columns.len() == 1 { "one".to_owned() } else { columns.len().to_string() }
+        ),
+        format!(
+            "Add them, each machine with its own values from plate, drawing or catalogue. Their headings:\n{}\n\
+             What is the same on all your machines may stand under [fixed] instead. As an example, to write your own values \
+             over, what {} has:\n[fixed]\n{}",
+            headings.join(","),
+            family.lacks.whose,
+            lines.join("\n")
+        ),
+    )
 }
 
 /// A root that is drawn as a share, and of which.

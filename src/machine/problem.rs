@@ -10,7 +10,7 @@ pub struct Problem {
     pub span: Option<Range<usize>>,
     /// What is wrong: a sentence.
     pub what: String,
-    /// How to mend it: a sentence; empty when `what` says it.
+    /// How to mend it: a sentence, and on further lines what may be copied; empty when `what` says it.
     pub mend: String,
 }
 
@@ -65,7 +65,8 @@ impl Problem {
             out.push_str(&format!("\n  {line:>4} | {shown}\n       | {}{marks}", " ".repeat(column - 1)));
         }
         if !self.mend.is_empty() {
-            out.push_str(&format!("\n       {}", self.mend));
+            // What can be copied from a mend stands on lines of its own.
+            self.mend.lines().for_each(|line| out.push_str(&format!("\n       {line}")));
         }
         out
     }

@@ -141,8 +141,8 @@ impl Bank {
                     found.push(FileProblem { file: file.into(), report: problem.report(file, text), problem });
                 };
                 let known = self.plans.iter().filter(|plan| plan.family.id != id).chain(&standard.plans);
-                let find = |like: &str| known.clone().map(|plan| &plan.family).find(|other| other.id == like);
-                let family = match Family::read_whole(&id, text, find, table) {
+                let known: Vec<&Family> = known.map(|plan| &plan.family).collect();
+                let family = match Family::read_whole(&id, text, &known, table) {
                     Ok(family) => family,
                     Err(problems) => {
                         for problem in problems {

@@ -117,9 +117,9 @@ struct RowFile {
     /// Or this item.
     #[schemars(with = "Option<String>")]
     item: Option<Spanned<String>>,
-    /// How many.
-    #[schemars(with = "u32", range(min = 1, max = 200))]
-    count: Spanned<u32>,
+    /// How many; one, if left out beside an item.
+    #[schemars(with = "Option<u32>", range(min = 1, max = 200))]
+    count: Option<Spanned<u32>>,
     /// Only items worth so many marks.
     #[schemars(with = "Option<u32>", range(min = 1))]
     marks: Option<Spanned<u32>>,
@@ -355,8 +355,9 @@ impl Reader {
         let names = [row.topic.as_ref(), row.skill.as_ref(), row.item.as_ref()];
         let named: Vec<_> = names.iter().flatten().collect();
         if named.len() != 1 {
-            let span = named.get(1).map_or(row.count.span(), |name| name.span());
-            self.say(span, "A row takes from exactly one thing.", "Give it one of `topic`, `skill` and `item`.");
+            let span = named.get(1).map(|name| name.span()).or(row.count.as_ref().map(Spanned::span));
+            let (what, mend) = ("A row takes from exactly one thing.", "Give it one of `topic`, `skill` and `item`.");
+            self.problems.push(Problem { span, what: what.into(), mend: mend.into() });
             return None;
         }
         let span = named[0].span();
@@ -370,13 +371,24 @@ impl Reader {
             );
             self.say(span.clone(), format!("There is no topic called {:?}.", topic.get_ref()), mend);
         }
-        if !(1..=MOST_COUNT).contains(row.count.get_ref()) {
-            self.say(
-                row.count.span(),
-                format!("A row takes between 1 and {MOST_COUNT} questions."),
-                "Write count = 2, say, or take the row out.",
-            );
-        }
+        let count = match row.count {
+            Some(count) => {
+                if !(1..=MOST_COUNT).contains(count.get_ref()) {
+                    self.say(
+                        count.span(),
+                        format!("A row takes between 1 and {MOST_COUNT} questions."),
+                        "Write count = 2, say, or take the row out.",
+                    );
+                }
+                count.into_inner()
+            }
+            // An item that is named is asked once.
+            None if row.item.is_some() => 1,
+            None => {
+                self.say(span.clone(), "This row does not say how many questions it takes.", "Write count = 2, say.");
+                return None;
+            }
+        };
         if let Some(marks) = &row.marks
             && *marks.get_ref() == 0
         {
@@ -404,7 +416,7 @@ impl Reader {
         };
         Some(Row {
             pick,
-            count: row.count.into_inner(),
+            count,
             marks: row.marks.map(Spanned::into_inner),
             weight: row.weight.map(Spanned::into_inner),
             difficulty: row.difficulty.map(Spanned::into_inner),

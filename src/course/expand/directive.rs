@@ -4,7 +4,8 @@ use core::ops::Range;
 
 use pulldown_cmark::{CodeBlockKind, Event, HeadingLevel, Options, Parser, Tag, TagEnd};
 use serde::Deserialize;
-use serde::de::DeserializeOwned;
+use serde::de::value::Error as NoValue;
+use serde::de::{DeserializeOwned, Deserializer, Error as _, Visitor};
 use toml::Spanned;
 
 use drivecourse_machine::registry::nearest;
@@ -188,6 +189,50 @@ fn read(word: &str, toml: &str) -> Result<Body, Problem> {
         "sources" => Body::Sources(keys(toml)?),
         _ => Body::Quantities(keys(toml)?),
     })
+}
+
+/// The keys that a directive can have: those of the type that it is read into, so that no list can differ from it.
+pub(super) fn keys_of(word: &str) -> &'static [&'static str] {
+    match word {
+        "practice" | "worked" => fields::<CardKeys>(),
+        "self-check" => fields::<CheckKeys>(),
+        "one-machine" => fields::<MachineKeys>(),
+        "figure" => fields::<FigureKeys>(),
+        "formulas" | "mistakes" | "sources" => fields::<TopicKeys>(),
+        "quantities" => fields::<QuantityKeys>(),
+        _ => &[],
+    }
+}
+
+/// The names of the fields of a type: it says them when it asks to be read.
+fn fields<T: DeserializeOwned>() -> &'static [&'static str] {
+    struct Asked<'a>(&'a mut &'static [&'static str]);
+    impl<'de> Deserializer<'de> for Asked<'_> {
+        type Error = NoValue;
+
+        fn deserialize_any<V: Visitor<'de>>(self, _: V) -> Result<V::Value, NoValue> {
+            Err(NoValue::custom("only the fields were asked for"))
+        }
+
+        fn deserialize_struct<V: Visitor<'de>>(
+            self,
+            _: &'static str,
+            fields: &'static [&'static str],
+            visitor: V,
+        ) -> Result<V::Value, NoValue> {
+            *self.0 = fields;
+            self.deserialize_any(visitor)
+        }
+
+        serde::forward_to_deserialize_any! {
+            bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string bytes byte_buf option unit unit_struct
+            newtype_struct seq tuple tuple_struct map enum identifier ignored_any
+        }
+    }
+    let mut found: &'static [&'static str] = &[];
+    // It has nothing to read, and says so; its fields are said before.
+    let _ = T::deserialize(Asked(&mut found));
+    found
 }
 
 fn keys<T: DeserializeOwned>(toml: &str) -> Result<T, Problem> {

@@ -26,7 +26,7 @@ pub(crate) struct File {
     #[serde(default)]
     #[schemars(with = "Vec<String>")]
     pub(super) without: Vec<Spanned<String>>,
-    /// A CSV table of real machines beside this file, as the pool.
+    /// A CSV table of real machines beside this file: one row is drawn.
     #[schemars(with = "Option<String>")]
     pub(super) machines: Option<Spanned<String>>,
     /// What every machine of the family has.
@@ -37,7 +37,7 @@ pub(crate) struct File {
     #[serde(default)]
     #[schemars(with = "schema::DrawnValues")]
     pub(super) draw: Values,
-    /// Values that belong together: one row is drawn.
+    /// A table of machines written here, row by row: values that belong together. One row is drawn.
     #[serde(default)]
     #[schemars(with = "Vec<schema::Values>")]
     pub(super) pool: Vec<Values>,

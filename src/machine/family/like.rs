@@ -5,7 +5,7 @@ use core::ops::Range;
 use serde::Deserialize;
 use toml::Spanned;
 
-use super::Family;
+use super::{Family, Lacks};
 use crate::problem::Problem;
 
 impl Family {
@@ -20,8 +20,9 @@ impl Family {
 
     /// Takes over from `other` what this family does not say itself; `place` is where it names the other.
     ///
-    /// * A quantity fixed, drawn or pooled here is not taken over. A pool here takes the place of the other's; without
-    ///   one here, single columns of the other's pool give way.
+    /// * A quantity fixed, drawn or in the table of machines here is not taken over. A table here (at `table`) takes the
+    ///   place of the other's: a weight or a bearing is that of one real machine, and never silently another's. What it
+    ///   lacks is kept in mind, so that it can be named. Without a table here, single columns of the other's give way.
     /// * A limit here takes the place of those on the same quantity that are asked of the same machines.
     /// * A fault here takes the place of the other's fault of that id, in the list too, with its limits; those in
     ///   `without` are left out.
@@ -30,6 +31,7 @@ impl Family {
         other: &Self,
         without: &[(String, Range<usize>)],
         place: &Range<usize>,
+        table: Range<usize>,
     ) -> Vec<Problem> {
         let mut problems = Vec::new();
         for (id, span) in without {
@@ -49,6 +51,15 @@ impl Family {
             if !self.pool.is_empty() {
                 self.machines = other.machines.clone();
             }
+        } else if let Some(first) = other.pool.first() {
+            let has =
+                |id| self.pool[0].iter().any(|(own, _)| *own == id) || self.roots.iter().any(|(own, _)| *own == id);
+            let columns = first.iter().filter(|(id, _)| !has(*id)).copied().collect();
+            let whose = match other.machines.first() {
+                Some(name) => format!("machine {name} of {}", other.id),
+                None => format!("the first machine of {}", other.id),
+            };
+            self.lacks = Lacks { whose, columns, span: table };
         }
         let pooled: Vec<_> = self.pool.first().into_iter().flatten().map(|(id, _)| *id).collect();
         let own: Vec<_> = self.roots.iter().map(|(id, _)| *id).chain(pooled).collect();
@@ -98,6 +109,9 @@ impl Family {
                 // Its own place is in the other's file; here it came in by the name.
                 let mut limit = limit.clone();
                 (limit.asked, limit.span) = (asked, place.clone());
+                if limit.of.is_empty() {
+                    limit.of.clone_from(&other.id);
+                }
                 self.limits.push(limit);
             }
         }
@@ -145,7 +159,7 @@ mod tests {
 
     fn read(text: &str) -> Result<Family, Vec<crate::Problem>> {
         let old = Family::read("old", OLD).unwrap();
-        Family::read_beside("new", text, |id| (id == "old").then_some(&old))
+        Family::read_beside("new", text, &[&old])
     }
 
     #[test]
@@ -231,10 +245,10 @@ mod tests {
     fn what_a_likeness_took_over_is_taken_over_again() {
         let old = Family::read("old", OLD).unwrap();
         let middle = "name = \"Middle\"\nlike = \"old\"\nwithout = [\"hot\"]\n[fixed]\n\"mount.shim_most\" = 5\n";
-        let middle = Family::read_beside("middle", middle, |id| (id == "old").then_some(&old)).unwrap();
+        let middle = Family::read_beside("middle", middle, &[&old]).unwrap();
         let new =
             "name = \"New\"\nlike = \"middle\"\n[draw]\n\"heat.ambient\" = { between = [\"20 °C\", \"21 °C\"] }\n";
-        let new = Family::read_beside("new", new, |id| (id == "middle").then_some(&middle)).unwrap();
+        let new = Family::read_beside("new", new, &[&middle]).unwrap();
         assert_eq!(new.faults.iter().map(|fault| fault.id.as_str()).collect::<Vec<_>>(), ["cold"]);
         assert_eq!(new.pool, old.pool);
         assert!(matches!(new.roots[0].1, Draw::Fixed(most) if most == 5.0), "from the middle one");
@@ -246,6 +260,7 @@ mod tests {
     fn problems_of_a_likeness_have_a_place() {
         for (text, at, said) in [
             ("name = \"New\"\nlike = \"odd\"", "\"odd\"", "no sound family"),
+            ("name = \"New\"\nlike = \"olt\"", "\"olt\"", "no sound family"),
             ("name = \"New\"\nlike = \"old\"\nwithout = [\"worm\"]", "\"worm\"", "no fault called"),
             ("name = \"New\"\nwithout = [\"hot\"]", "\"hot\"", "no other family"),
         ] {
@@ -254,5 +269,7 @@ mod tests {
             assert_eq!(&text[problems[0].span.clone().unwrap()], at);
             assert!(problems[0].what.contains(said), "{problems:?}");
         }
+        let near = read("name = \"New\"\nlike = \"olt\"").unwrap_err();
+        assert_eq!(near[0].mend, "Did you mean \"old\"?");
     }
 }

@@ -5,10 +5,10 @@ use toml::Value as Toml;
 
 use super::file::{File, LimitFile, Shares, Values};
 use super::table::{FamilyProblem, machines};
-use super::{Asked, Draw, Family, Fault, Limit, Place, Stated};
+use super::{Asked, Draw, Family, Fault, Lacks, Limit, Place, Stated};
 use crate::amount::{self, Wanted};
 use crate::problem::Problem;
-use crate::registry::{QuantityId, Registry};
+use crate::registry::{QuantityId, Registry, nearest};
 use crate::toml_file::read_toml;
 use crate::unit::Kind;
 
@@ -18,31 +18,27 @@ impl Family {
     /// # Errors
     /// Every [`Problem`] found, in one pass; one for a family that is like another ([`Self::read_beside`] reads those).
     pub fn read(id: &str, text: &str) -> Result<Self, Vec<Problem>> {
-        Self::read_beside(id, text, |_| None)
+        Self::read_beside(id, text, &[])
     }
 
-    /// Reads the family `id`, which may be like another that `find` knows by its id.
+    /// Reads the family `id`, which may be like one of `others`.
     ///
     /// # Errors
     /// Every [`Problem`] found, in one pass.
-    pub fn read_beside<'f>(
-        id: &str,
-        text: &str,
-        find: impl Fn(&str) -> Option<&'f Self>,
-    ) -> Result<Self, Vec<Problem>> {
-        Self::read_whole(id, text, find, |_| None)
+    pub fn read_beside(id: &str, text: &str, others: &[&Self]) -> Result<Self, Vec<Problem>> {
+        Self::read_whole(id, text, others, |_| None)
             .map_err(|problems| problems.into_iter().map(|found| found.problem).collect())
     }
 
-    /// Reads the family `id`, which may be like another that `find` knows by its id, and may draw from a table of
+    /// Reads the family `id`, which may be like one of `others`, the first of that id, and may draw from a table of
     /// machines that `table` knows by its name.
     ///
     /// # Errors
     /// Every problem found, in one pass, each in the family's file or in the table.
-    pub fn read_whole<'f>(
+    pub fn read_whole(
         id: &str,
         text: &str,
-        find: impl Fn(&str) -> Option<&'f Self>,
+        others: &[&Self],
         table: impl Fn(&str) -> Option<String>,
     ) -> Result<Self, Vec<FamilyProblem>> {
         let own = |problem| FamilyProblem { table: None, problem };
@@ -80,8 +76,8 @@ impl Family {
                     let span = written.keys().next().map(Spanned::span);
                     reader.problems.push(Problem {
                         span,
-                        what: "This pool row does not name the same quantities as the first row.".into(),
-                        mend: "Give every row of the pool the same quantities.".into(),
+                        what: "This [[pool]] row does not name the same quantities as the first one.".into(),
+                        mend: "Give every row of the table of machines the same quantities.".into(),
                     });
                 }
             }
@@ -91,7 +87,7 @@ impl Family {
             match table(name.get_ref()) {
                 _ if !pool.is_empty() => reader.say(
                     name.span(),
-                    "The machines stand both in a table and under [[pool]].",
+                    "The table of machines stands both in a file of its own and here, under [[pool]].",
                     "Take one of them out.",
                 ),
                 None => reader.say(
@@ -139,12 +135,17 @@ impl Family {
         let other = match &file.like {
             None => None,
             Some(like) => {
-                let other = find(like.get_ref());
+                let other = others.iter().find(|other| other.id == *like.get_ref()).copied();
                 if other.is_none() {
+                    let names = others.iter().map(|other| other.id.as_str()).filter(|other| *other != id);
+                    let mend = nearest(like.get_ref(), names).map_or_else(
+                        || "Name a family whose file lies beside this one, or mend that one first.".to_owned(),
+                        |near| format!("Did you mean {near:?}?"),
+                    );
                     reader.say(
                         like.span(),
                         format!("There is no sound family {:?} for this one to be like.", like.get_ref()),
-                        "Name a family whose file lies beside this one, or mend that one first.",
+                        mend,
                     );
                 }
                 other.zip(Some(like.span()))
@@ -180,10 +181,13 @@ impl Family {
             healthy,
             pairs,
             places: core::mem::take(&mut reader.places),
+            lacks: Lacks::default(),
         };
         if let Some((other, place)) = other {
             let without: Vec<_> = file.without.iter().map(|id| (id.get_ref().clone(), id.span())).collect();
-            reader.problems.extend(family.take_over(other, &without, &place));
+            let row = file.pool.first().and_then(|row| row.keys().map(Spanned::span).min_by_key(|span| span.start));
+            let table = file.machines.as_ref().map(Spanned::span).or(row).unwrap_or_default();
+            reader.problems.extend(family.take_over(other, &without, &place, table));
         }
         in_table.extend(reader.problems.into_iter().map(own));
         if in_table.is_empty() { Ok(family) } else { Err(in_table) }
@@ -412,6 +416,6 @@ impl Reader {
             self.say(limit.quantity.span(), "This limit bounds nothing.", "Give it at_least, at_most, or both.");
         }
         let (because, source, span) = (limit.because.clone(), limit.source.clone(), limit.quantity.span());
-        Some(Limit { quantity: id, at_least, at_most, because, source, asked, span })
+        Some(Limit { quantity: id, at_least, at_most, because, source, asked, span, of: String::new() })
     }
 }

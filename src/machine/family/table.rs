@@ -1,4 +1,4 @@
-//! A table of real machines, one row each, as the pool that a family draws from.
+//! A table of real machines, one row each, that a family draws from.
 //!
 //! ```csv
 //! machine,chain.size,drive.motor_power [kW],chain.centres_planned [mm]
@@ -216,7 +216,7 @@ mod tests {
 
     fn read(table: &str) -> Result<Family, Vec<Told>> {
         let tables = |name: &str| (name == "plant.csv").then(|| table.to_owned());
-        Family::read_whole("plant", FAMILY, |_| None, tables).map_err(|problems| {
+        Family::read_whole("plant", FAMILY, &[], tables).map_err(|problems| {
             let told = problems.into_iter().map(|found| {
                 assert_eq!(found.table.as_deref(), Some("plant.csv"));
                 let place = found.problem.line_column(table);

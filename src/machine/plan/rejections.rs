@@ -2,16 +2,25 @@
 
 use core::fmt;
 
-use super::{MOST_ATTEMPTS, Plan};
+use super::{Case, MOST_ATTEMPTS, Plan};
+use crate::amount;
+use crate::chance::Stream;
+use crate::family::{Family, Limit};
 use crate::problem::Problem;
+use crate::registry::Registry;
+use crate::unit::System;
 
 /// Why no machine of a family could be drawn.
 #[derive(Debug, Clone, PartialEq)]
 pub struct CannotDraw {
     /// The family.
     pub family: String,
+    /// Which machine was wanted, as the end of a sentence: with nothing wrong, or with which faults.
+    pub wanted: String,
     /// What most attempts failed on, as a sentence.
     pub because: String,
+    /// The limit at fault, a place in the family's; `None` where calculations had no result.
+    pub limit: Option<usize>,
     /// Where in the family's file, if one limit is at fault.
     pub span: Option<core::ops::Range<usize>>,
 }
@@ -20,8 +29,8 @@ impl fmt::Display for CannotDraw {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(
             f,
-            "No machine of the family \"{}\" could be drawn in {MOST_ATTEMPTS} attempts. {}",
-            self.family, self.because
+            "No machine of the family \"{}\" could be drawn in {MOST_ATTEMPTS} attempts {}. {}",
+            self.family, self.wanted, self.because
         )
     }
 }
@@ -38,59 +47,163 @@ impl From<CannotDraw> for Problem {
     }
 }
 
+/// What attempts failed on.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Broken {
+    /// For each limit, how many attempts broke it first, and the value that came nearest to it (NaN before one did).
+    limits: Vec<(u32, f64)>,
+    /// How many attempts a calculation had no result for.
+    refused: u32,
+}
+
+impl Broken {
+    pub(super) fn none(family: &Family) -> Self {
+        Self { limits: vec![(0, f64::NAN); family.limits.len()], refused: 0 }
+    }
+
+    /// Counts an attempt that failed on the limit at this place, or on a calculation.
+    pub(super) fn count(&mut self, family: &Family, limit: Option<usize>, values: &[f64]) {
+        let Some(place) = limit else {
+            self.refused += 1;
+            return;
+        };
+        let limit = &family.limits[place];
+        let (count, nearest) = &mut self.limits[place];
+        *count += 1;
+        *nearest = nearer(limit, *nearest, values[limit.quantity.index()]);
+    }
+
+    /// Counts what `other` counted as well.
+    fn add(&mut self, family: &Family, other: &Self) {
+        self.refused += other.refused;
+        for ((limit, (count, nearest)), (more, value)) in family.limits.iter().zip(&mut self.limits).zip(&other.limits)
+        {
+            *count += more;
+            *nearest = nearer(limit, *nearest, *value);
+        }
+    }
+
+    /// The place of the limit that most attempts broke, the first of those alike, with how many did and what came nearest.
+    fn worst(&self) -> Option<(usize, u32, f64)> {
+        let most = (0..self.limits.len()).max_by_key(|place| (self.limits[*place].0, core::cmp::Reverse(*place)))?;
+        let (count, nearest) = self.limits[most];
+        (count >= self.refused.max(1)).then_some((most, count, nearest))
+    }
+}
+
 /// How often machines of a family are drawn again, and why.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Rejections {
     /// Machines kept.
     pub kept: u32,
-    /// For each limit of the family, how many attempts broke it first.
-    pub broken: Vec<u32>,
-    /// How many attempts a calculation had no result for.
-    pub refused: u32,
+    /// Machines of which no attempt was kept, each with why.
+    pub undrawn: Vec<CannotDraw>,
+    /// Attempts that broke a limit, or that a calculation refused.
+    pub rejected: u32,
+    /// What rejects most, as a sentence: how often, the limit, what came nearest to it, and the fault, if one mostly has to
+    /// do with it.
+    pub most: String,
+    /// The limit that rejects most, a place in the family's; `None` where it is calculations without a result.
+    pub worst: Option<usize>,
 }
 
 impl Rejections {
     /// Machines rejected for each one kept.
     pub fn rate(&self) -> f64 {
-        let rejected: u32 = self.broken.iter().sum::<u32>() + self.refused;
-        f64::from(rejected) / f64::from(self.kept.max(1))
-    }
-
-    /// The place of the limit that rejects most; `None` where it is calculations without a result.
-    pub fn worst(&self) -> Option<usize> {
-        let most = (0..self.broken.len()).max_by_key(|place| (self.broken[*place], core::cmp::Reverse(*place)))?;
-        (self.broken[most] >= self.refused).then_some(most)
+        f64::from(self.rejected) / f64::from(self.kept.max(1))
     }
 }
 
 impl Plan {
-    /// What most attempts failed on: `broken` counts them by limit, and at its end those a calculation refused.
-    pub(super) fn cannot(&self, broken: &[u32]) -> CannotDraw {
-        let worst = (0..broken.len()).max_by_key(|index| (broken[*index], core::cmp::Reverse(*index))).unwrap_or(0);
-        let share = |count: u32| f64::from(count) / f64::from(MOST_ATTEMPTS) * 100.0;
-        let (because, span) = match self.family.limits.get(worst) {
-            Some(limit) => {
-                let why = match limit.reason() {
-                    reason if reason.is_empty() => reason,
-                    reason => format!(" ({reason})"),
-                };
-                (
-                    format!(
-                        "{:.0} % of them broke the limit on {}{why}.",
-                        share(broken[worst]),
-                        limit.quantity.get().id
-                    ),
-                    Some(limit.span.clone()),
-                )
+    /// What the machines of `seeds` are rejected for before one is kept.
+    pub fn rejections(&self, seeds: impl Iterator<Item = u64>) -> Rejections {
+        let mut all = Broken::none(&self.family);
+        // For each fault, and at the end for sound machines, how often each limit was broken.
+        let mut by_fault = vec![all.clone(); self.family.faults.len() + 1];
+        let (mut kept, mut undrawn) = (0, Vec::new());
+        for seed in seeds {
+            let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
+            let mut broken = Broken::none(&self.family);
+            let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
+            let drawn = self.try_for(&mut case, None, None, &mut broken);
+            all.add(&self.family, &broken);
+            let sound = [self.family.faults.len()];
+            let kinds = if case.faults.is_empty() { &sound[..] } else { &case.faults };
+            kinds.iter().for_each(|kind| by_fault[*kind].add(&self.family, &broken));
+            if drawn {
+                kept += 1;
+            } else {
+                undrawn.push(self.cannot(&broken, case.faults));
             }
+        }
+        let rejected = all.limits.iter().map(|(count, _)| count).sum::<u32>() + all.refused;
+        let worst = all.worst();
+        let count_of = |broken: &Broken| worst.map_or(broken.refused, |(place, ..)| broken.limits[place].0);
+        let mostly =
+            (self.family.faults.iter().zip(&by_fault)).find(|(_, broken)| count_of(broken) * 2 > count_of(&all));
+        let with = mostly.map_or_else(String::new, |(fault, broken)| {
+            format!(", {} times with the fault \"{}\" ({})", count_of(broken), fault.id, fault.name)
+        });
+        let most = match worst {
+            Some((place, count, nearest)) => {
+                format!("{count} times it was the limit on {}{with}", self.beyond(place, nearest))
+            }
+            None => format!("{} times a calculation had no result{with}", all.refused),
+        };
+        Rejections { kept, undrawn, rejected, most, worst: worst.map(|(place, ..)| place) }
+    }
+
+    /// What most attempts at a machine with these faults failed on.
+    pub(super) fn cannot(&self, broken: &Broken, faults: Vec<usize>) -> CannotDraw {
+        let share = |count: u32| f64::from(count) / f64::from(MOST_ATTEMPTS) * 100.0;
+        let worst = broken.worst();
+        let (because, limit, span) = match worst {
+            Some((place, count, nearest)) => (
+                format!("{:.0} % of them broke the limit on {}.", share(count), self.beyond(place, nearest)),
+                Some(place),
+                Some(self.family.limits[place].span.clone()),
+            ),
             None => (
                 format!(
                     "In {:.0} % of them a calculation had no result: the draws reach outside what the formulas hold for.",
-                    share(broken[worst])
+                    share(broken.refused)
                 ),
+                None,
                 None,
             ),
         };
-        CannotDraw { family: self.family.id.clone(), because, span }
+        let named: Vec<_> = (faults.iter())
+            .map(|fault| &self.family.faults[*fault])
+            .map(|fault| format!("\"{}\" ({})", fault.id, fault.name))
+            .collect();
+        let wanted = match named.as_slice() {
+            [] => "with nothing wrong".to_owned(),
+            [one] => format!("with the fault {one}"),
+            more => format!("with the faults {}", more.join(" and ")),
+        };
+        CannotDraw { family: self.family.id.clone(), wanted, because, limit, span }
     }
+
+    /// The limit at this place, why there is one, and what came nearest to it: `chain.wrap_small (of quarry-conveyor; less
+    /// wrap lets the chain climb the teeth): at the nearest it was 113.2°, and the least allowed is 120°`.
+    fn beyond(&self, place: usize, nearest: f64) -> String {
+        let limit = &self.family.limits[place];
+        let from = if limit.of.is_empty() { String::new() } else { format!("of the family {}", limit.of) };
+        let notes: Vec<_> = [from, limit.reason()].into_iter().filter(|note| !note.is_empty()).collect();
+        let notes = if notes.is_empty() { String::new() } else { format!(" ({})", notes.join("; ")) };
+        let quantity = limit.quantity.get();
+        let bound = if nearest < limit.at_least {
+            format!("the least allowed is {}", amount::write_exact(quantity, limit.at_least, System::Si))
+        } else {
+            format!("the largest allowed is {}", amount::write_exact(quantity, limit.at_most, System::Si))
+        };
+        let value = amount::write_exact(quantity, nearest, System::Si);
+        format!("{}{notes}: {} was {value} at the nearest, and {bound}", quantity.id, quantity.name)
+    }
+}
+
+/// Which of two values beyond `limit` is nearer to it; the other one where one is not known.
+fn nearer(limit: &Limit, one: f64, two: f64) -> f64 {
+    let beyond = |value: f64| (limit.at_least - value).max(value - limit.at_most);
+    if one.is_nan() || beyond(two) < beyond(one) { two } else { one }
 }
