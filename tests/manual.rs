@@ -141,3 +141,28 @@ fn the_manual_builds_without_a_warning() {
     assert!(page.contains("drivecourse new my-plant"), "{page}");
     assert!(!page.contains('\u{27e6}') && page.contains("Contents"), "every word of the frame is there: {page}");
 }
+
+/// The table of blocks says the keys that each can have, no more and no fewer.
+#[test]
+fn the_table_of_blocks_is_that_of_the_program() {
+    use drivecourse_course::expand::{DIRECTIVES, keys};
+    let text = include_str!("../book/manual/chapters.md");
+    let words = |cell: &str| -> Vec<String> { cell.split('`').skip(1).step_by(2).map(str::to_owned).collect() };
+    let mut told = std::collections::BTreeMap::new();
+    for line in text.lines().filter(|line| line.starts_with("| `")) {
+        let cells: Vec<&str> = line.trim_matches('|').split('|').collect();
+        let mut keys = words(cells[1]);
+        keys.sort();
+        told.insert(words(cells[0]).remove(0), keys);
+    }
+    let known: std::collections::BTreeMap<String, Vec<String>> = DIRECTIVES
+        .iter()
+        .map(|word| {
+            let mut keys: Vec<String> = keys(word).iter().map(|key| (*key).to_owned()).collect();
+            keys.sort();
+            assert!(!keys.is_empty(), "{word}");
+            ((*word).to_owned(), keys)
+        })
+        .collect();
+    assert_eq!(told, known);
+}

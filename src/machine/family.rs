@@ -224,6 +224,8 @@ pub struct Family {
 /// Columns that a family's own table of machines has not, and that of the family it is like has.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub(crate) struct Lacks {
+    /// The other family.
+    pub(crate) of: String,
     /// Whose values they are, as a person says it: a machine of the other table.
     pub(crate) whose: String,
     /// What that one has in these columns (SI): it shows how they are written, and is nobody else's.

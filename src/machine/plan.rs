@@ -453,7 +453,8 @@ fn lacking(family: &Family, known: &[bool]) -> Problem {
     Problem::at(
         family.lacks.span.clone(),
         format!(
-            "This table of machines takes the place of the other family's, and lacks {} of its columns.",
+            "This table of machines takes the place of that of {}, and lacks {} of its columns.",
+            family.lacks.of,
             if columns.len() == 1 { "one".to_owned() } else { columns.len().to_string() }
         ),
         format!(

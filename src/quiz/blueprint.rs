@@ -21,7 +21,7 @@
 //!
 //! [[row]]
 //! skill = "lock-out"
-//! count = 1
+//! count = 1                       # beside an item it may be left out
 //! safety_only = true              # only questions which fail a paper that misses them
 //! marks = 2                       # only questions whose item says two marks
 //! ```
@@ -474,6 +474,7 @@ marks = 2
             ("topic = \"mount\"", "topic = \"mound\"", 7, "no topic"),
             ("topic = \"mount\"", "topic = \"mount\"\nskill = \"x\"", 8, "exactly one"),
             ("topic = \"mount\"\n", "", 7, "exactly one"),
+            ("count = 3\n", "", 7, "how many questions"),
             ("count = 3", "count = 0", 8, "between 1"),
             ("count = 3", "count = -3", 8, "not valid"),
             ("marks = 2", "marks = 0", 13, "at least one mark"),
@@ -492,6 +493,8 @@ marks = 2
             assert_eq!(found, (Some(line), 1), "{from} -> {to}: {problems:?}");
             assert!(problems[0].to_string().contains(what), "{problems:?}");
         }
+        let once = GOOD.replace("count = 1\n", "");
+        assert_eq!(Blueprint::read(&once).unwrap().rows[1].count, 1, "an item that is named is asked once");
         let text = GOOD.replace("minutes = 45", "minutes = 0").replace("count = 1", "count = 0");
         assert_eq!(Blueprint::read(&text).unwrap_err().len(), 2, "all problems in one pass");
     }

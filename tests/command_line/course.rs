@@ -33,6 +33,21 @@ fn look_shows_what_is_seen_and_what_is_true() {
 }
 
 #[test]
+fn look_shows_one_topic_and_no_dust() {
+    let place = Place::new();
+    let chain = plain(&place.run(&["look", "mixer", "--topic", "chain", "--paths"]).done());
+    assert!(chain.contains("\nChain\n") && !chain.contains("\nWarm-up temperature\n"), "{chain}");
+    assert!(!chain.contains("heat.rise "), "{chain}");
+    assert!(chain.contains("\nWhat may be wrong with one") && chain.contains("\n  tight-chain "), "{chain}");
+    place.run(&["look", "mixer", "--topic", "chian"]).refused(&["did you mean \"chain\"?"]);
+    let spread = plain(&place.run(&["look", "quarry-conveyor", "--spread", "300", "--topic", "align"]).done());
+    assert!(spread.contains("align.gap_4 ") && !spread.contains("mount.gap"), "{spread}");
+    assert!(!spread.contains("0.00000"), "the dust of a calculation is swept off: {spread}");
+    let json = place.run(&["look", "quarry-conveyor", "--spread", "300", "--topic", "align", "--json"]).done();
+    assert!(!json.contains("e-1"), "{json}");
+}
+
+#[test]
 fn build_makes_a_course_and_replaces_only_its_own() {
     let place = Place::new();
     let said = place.run(&["build"]).done();

@@ -54,6 +54,7 @@ fn a_module_shows_its_own_limits_with_their_source_and_its_machines_by_name() {
     assert!(json["machines"].as_u64().unwrap() >= 49, "{json}");
     place.run(&["new", "plant"]).refused(&["plant is there already and not empty"]);
     place.run(&["new", "other", "--topic", "chian"]).refused(&["did you mean \"chain\"?"]);
+    place.run(&["new", "other", "--topic", "zzz"]).refused(&["no topic \"zzz\"", "\n  chain    Chain\n", "Warm-up"]);
     assert!(place.is_empty("other"));
 }
 

@@ -59,7 +59,7 @@ impl Family {
                 Some(name) => format!("machine {name} of {}", other.id),
                 None => format!("the first machine of {}", other.id),
             };
-            self.lacks = Lacks { whose, columns, span: table };
+            self.lacks = Lacks { of: other.id.clone(), whose, columns, span: table };
         }
         let pooled: Vec<_> = self.pool.first().into_iter().flatten().map(|(id, _)| *id).collect();
         let own: Vec<_> = self.roots.iter().map(|(id, _)| *id).chain(pooled).collect();

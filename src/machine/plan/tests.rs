@@ -1,4 +1,5 @@
 use super::*;
+use crate::amount;
 
 const FAMILY: &str = r#"
 name = "test drive"
@@ -141,4 +142,47 @@ fn only_what_is_needed_is_worked_out() {
             assert!(part.value(size).is_none() && whole.value(size).is_some());
         }
     }
+}
+
+#[test]
+fn who_cannot_be_drawn_is_told_with_fault_bound_and_nearest_value() {
+    let text = FAMILY.replace("at_least = \"12 kW\"", "at_least = \"14 kW\"\nbecause = \"it must show\"");
+    let plan = plan(&text).unwrap();
+    let told = plan.draw_with(3, Some(&[0])).unwrap_err();
+    assert_eq!(told.limit, Some(1));
+    assert_eq!(&text[told.span.clone().unwrap()], "\"drive.power\"");
+    let told = told.to_string().replace(amount::SPACE, " ");
+    for part in
+        ["with the fault \"overload\" (drive overloaded)", "100 %", "(it must show)", "the least allowed is 14.00 kW"]
+    {
+        assert!(told.contains(part), "{part}: {told}");
+    }
+    // 130 % of 10 kW is the most that this fault draws.
+    let nearest = told.split(" was ").nth(1).unwrap().split(' ').next().unwrap().parse::<f64>().unwrap();
+    assert!((12.98..=13.0).contains(&nearest), "{told}");
+    let rejections = plan.rejections(0..60);
+    assert!(rejections.most.contains("with the fault \"overload\""), "{}", rejections.most);
+    assert_eq!(rejections.kept as usize + rejections.undrawn.len(), 60);
+    assert!(rejections.undrawn.iter().all(|told| told.wanted.contains("overload")), "{:?}", rejections.undrawn);
+}
+
+#[test]
+fn what_a_table_of_its_own_lacks_is_told_once() {
+    let old = Family::read("old", FAMILY).unwrap();
+    let read = |rest: &str| {
+        let text = format!("name = \"new\"\nlike = \"old\"\n{rest}[[pool]]\n\"mount.across\" = \"200 mm\"\n");
+        Family::read_beside("new", &text, &[&old]).and_then(Plan::new).map_err(|told| (told, text))
+    };
+    let (told, text) = read("").unwrap_err();
+    assert_eq!(told.len(), 1, "{told:?}");
+    assert_eq!(told[0].line_column(&text), Some((4, 1)));
+    let mend: Vec<_> = told[0].mend.lines().collect();
+    assert!(told[0].what.contains("lacks one of its columns") && mend.contains(&"mount.along [mm]"), "{told:?}");
+    // What is said can be copied.
+    assert_eq!(mend.last(), Some(&"\"mount.along\" = \"300 mm\""));
+    let mended = read("[fixed]\n\"mount.along\" = \"300 mm\"\n").unwrap();
+    assert!(mended.family.lacks().next().is_none() && mended.draw(1).is_ok());
+    // Where nothing rests on it, it may be gone.
+    let bare = read("without = [\"long-foot\"]\n[draw]\n\"mount.foot_length\" = \"70 mm\"\n").unwrap();
+    assert_eq!(bare.family.lacks().map(|id| id.get().id).collect::<Vec<_>>(), ["mount.along"]);
 }
