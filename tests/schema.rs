@@ -61,6 +61,7 @@ fn what_the_program_refuses_for_its_shape_is_refused() {
     let family = "name = \"x\"\n[fixed]\n\"mount.gap_limit\" = \"0.05 mm\"\n";
     let item = "[[item]]\nid = \"a\"\ntopic = \"mount\"\nskill = \"s\"\ntitle = \"t\"\ntext = \"t\"\n[[item.part]]\ntext = \"t\"\nask = \"mount.twist\"\n";
     let exam = "title = \"x\"\nminutes = 60\npass = \"70 %\"\n[[row]]\ntopic = \"mount\"\ncount = 2\n";
+    accepts(&validator("exam"), "an item once", &exam.replace("topic = \"mount\"\ncount = 2\n", "item = \"a\"\n"));
     let roster = "[[person]]\nid = \"a1\"\nname = \"Ada\"\n";
     let module = "title = \"x\"\n[reuse]\nitems = [\"chain\"]\n";
     for (sort, good, changes) in [
@@ -111,6 +112,7 @@ fn what_the_program_refuses_for_its_shape_is_refused() {
                 ("title = \"x\"\n", ""),
                 ("topic = \"mount\"", "topic = \"mound\""),
                 ("count = 2", "count = 0"),
+                ("count = 2\n", ""),
                 ("pass", "pas"),
                 ("[[row]]", "units = \"metric\"\n[[row]]"),
             ],

@@ -107,6 +107,7 @@ pub(crate) struct File {
 /// So many questions of one topic, of one skill, or of one item.
 #[derive(Debug, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
+#[schemars(extend("anyOf" = [{ "required": ["item"] }, { "required": ["count"] }]))]
 struct RowFile {
     /// Of this topic.
     #[schemars(with = "Option<schema::TopicName>")]

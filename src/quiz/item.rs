@@ -63,7 +63,7 @@ use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader as Unpacker};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, read_toml, schema, topics};
+use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, System, read_toml, schema, topics};
 use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
@@ -151,6 +151,19 @@ impl When {
     /// Whether `case` keeps the bound.
     pub fn holds(&self, case: &Case) -> bool {
         (self.at_least..=self.at_most).contains(&case.values[self.quantity.index()])
+    }
+
+    /// How far `value` (SI) lies beyond the bound.
+    pub(crate) fn beyond(&self, value: f64) -> f64 {
+        (self.at_least - value).max(value - self.at_most)
+    }
+
+    /// A `value` (SI) beyond the bound, and the bound, in words: `heat.rise is 41.2 °C, and at most 40 °C is allowed`.
+    pub(crate) fn says_of(&self, value: f64) -> String {
+        let quantity = self.quantity.get();
+        let (end, bound) = if value < self.at_least { ("at least", self.at_least) } else { ("at most", self.at_most) };
+        let [value, bound] = [value, bound].map(|value| amount::write_exact(quantity, value, System::Si));
+        format!("{} is {value}, and {end} {bound} is allowed", quantity.id)
     }
 }
 

@@ -120,17 +120,31 @@ impl<'a> Setting<'a> {
     pub(crate) fn machine(&self, machine: u64) -> Result<Case, Unsettled> {
         let mut stream = Stream::new(machine, "question");
         let faults = &self.faults[stream.below(self.faults.len())];
+        // Of each bound, the value beyond it that came nearest.
+        let mut nearest: Vec<Option<f64>> = vec![None; self.item.when.len()];
         for again in 0..200 {
             let drawn = self.plan.draw_needed(derive(machine, again), faults.as_deref(), &self.wants.bounds);
             let mut drawn = drawn.map_err(|error| Unsettled::NoMachine(error.to_string()))?;
             if self.keeps_bounds(&drawn) && self.plan.work_out(&mut drawn, &self.wants.question) {
                 return Ok(drawn);
             }
+            for (when, nearest) in self.item.when.iter().zip(&mut nearest).filter(|(when, _)| !when.holds(&drawn)) {
+                let value = drawn.values[when.quantity.index()];
+                if nearest.is_none_or(|nearest| when.beyond(value) < when.beyond(nearest)) {
+                    *nearest = Some(value);
+                }
+            }
         }
-        let names: Vec<_> = self.item.when.iter().map(|when| when.quantity.get().id).collect();
-        Err(Unsettled::NoMachine(match names.is_empty() {
-            true => "no machine has a result for every calculation".to_owned(),
-            false => format!("no machine keeps the item's bounds on {}", names.join(", ")),
+        let told = self.item.when.iter().zip(nearest).filter_map(|(when, value)| Some(when.says_of(value?)));
+        let told: Vec<_> = told.collect();
+        let named = faults.iter().flatten().map(|fault| format!("{:?}", self.plan.family.faults[*fault].id));
+        let with = match named.collect::<Vec<_>>().join(" and ") {
+            named if named.is_empty() => named,
+            named => format!(" with the fault {named}"),
+        };
+        Err(Unsettled::NoMachine(match told.is_empty() {
+            true => format!("no machine{with} has a result for every calculation"),
+            false => format!("no machine{with} keeps the item's bounds; at the nearest, {}", told.join("; ")),
         }))
     }
 
@@ -143,8 +157,8 @@ impl<'a> Setting<'a> {
     pub(crate) fn suits(&self, case: &Case) -> Result<(), Unsettled> {
         if let Some(broken) = self.item.when.iter().find(|when| !when.holds(case)) {
             return Err(Unsettled::NoMachine(format!(
-                "this machine does not keep the item's bounds on {}",
-                broken.quantity.get().id
+                "this machine does not keep the item's bounds: {}",
+                broken.says_of(case.values[broken.quantity.index()])
             )));
         }
         // A machine with a second fault besides the one wanted will do; one without any will not.

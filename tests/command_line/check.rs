@@ -59,6 +59,21 @@ fn every_problem_is_found_in_one_pass() {
     assert_eq!((&night["line"], &night["column"]), (&3.into(), &1.into()));
 }
 
+#[test]
+fn a_bound_of_an_item_that_no_machine_keeps_is_told_with_its_values() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "heat"]).done();
+    let item = "[[item]]\nid = \"never\"\ntopic = \"heat\"\nskill = \"x\"\ntitle = \"x\"\ntext = \"x\"\nfaults = [\"low-oil\"]\n\
+                when = [{ quantity = \"heat.ambient\", at_least = \"70 °C\" }]\n\n\
+                [[item.part]]\ntext = \"x?\"\nask = \"heat.rise\"\nfrom = [\"heat.housing\", \"heat.ambient\"]\n";
+    place.write("plant/scenarios/items/never.toml", item);
+    let ran = place.run(&["check", "--module", "plant"]);
+    let out = plain(&ran.out);
+    assert!(out.contains("no machine with the fault \"low-oil\" keeps the item's bounds; at the nearest"), "{out}");
+    // 30 °C is the most that the family draws.
+    assert!(out.contains("heat.ambient is 29.") && out.contains(", and at least 70.00 °C is allowed"), "{out}");
+}
+
 /// A family of the author's own, like the one that `new` makes, with a table of two machines.
 fn small(place: &Place, table: &str) {
     place.run(&["new", "plant", "--topic", "chain,heat"]).done();
