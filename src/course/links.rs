@@ -144,7 +144,10 @@ pub fn problems(
             (None, _) if left_out.contains(&link.path) => {
                 out.push(Problem::at(
                     link.span,
-                    format!("The chapter {} is left out of this book: SUMMARY.md does not list it.", link.path),
+                    format!(
+                        "The book has no file {}: SUMMARY.md does not list this chapter of the program.",
+                        link.path
+                    ),
                     format!("Add a line such as - [Title]({}) to book/SUMMARY.md, or take the link out.", link.path),
                 ));
             }
@@ -240,7 +243,7 @@ mod tests {
         assert!(said[0].1.contains("Did you mean \"how-it-is-done\"?"), "{said:?}");
         assert!(said[2].1.contains("no picture mount/pad.svg") && said[2].1.contains("mount/pads.svg"), "{said:?}");
         let gone = told("# Feet\n\nSee [heat](../heat.md).\n");
-        assert!(gone.len() == 1 && gone[0].1.contains("SUMMARY.md does not list it"), "{gone:?}");
+        assert!(gone.len() == 1 && gone[0].1.contains("SUMMARY.md does not list this"), "{gone:?}");
         let work = "# Feet\n\n```practice\nitem = \"a\"\n```\n";
         assert_eq!(told(work)[0].0, (3, 1));
         assert_eq!(told(&work.replace("\n\n", "\n\n> [!CAUTION]\n> Lock out.\n\n")), []);
