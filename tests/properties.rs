@@ -5,6 +5,8 @@
 
 #![allow(clippy::unwrap_used, reason = "a test stops where it goes wrong")]
 
+#[path = "properties/fineness.rs"]
+mod fineness;
 #[path = "properties/habits.rs"]
 mod habits;
 #[path = "properties/judgements.rs"]

@@ -10,7 +10,9 @@
 //! 2. **Rounding on the way.** Every result between, in this part or an earlier one, may be rounded
 //!    to three figures, and a value changed to another unit to four; these add up plainly, since a person may round them all one way.
 //! 3. **Rounding at the end.** Half a step in the third figure of the answer, or in its last printed
-//!    place where that is coarser.
+//!    place where that is coarser. What is read with an instrument is right to half its step. An inch is
+//!    long: places behind its point are soon finer than the same length printed in millimetres, and finer
+//!    than any rule; then half a step of the millimetres counts.
 //!
 //! Nothing is carried through a table: what is looked up is looked up for the value as it stands.
 //! Counts and choices must be exact.
@@ -73,16 +75,24 @@ fn third_figure(index: usize, base: f64, system: System) -> f64 {
     0.5 * Figures::Significant(3).step(unit.from_base(base)) * unit.size().abs()
 }
 
-/// Half a step in the third figure of a value (SI) of the quantity at `index`, or in its last printed place where that is coarser.
+/// Half a step in the third figure of a value (SI) of the quantity at `index`, or in its last printed place or on its
+/// instrument where that is coarser; of a length in inches, in its last printed place in millimetres.
 pub(crate) fn last_figure(index: usize, base: f64, system: System) -> f64 {
     let seeing = &Registry::get().seeing(system)[index];
-    let unit = seeing.unit();
-    let shown = unit.from_base(base);
-    let printed = match seeing.quantity().display(system).figures {
-        Figures::Significant(_) => 0.0,
-        figures => figures.step(shown),
+    let own = third_figure(index, base, system).max(printed(index, base, system)).max(seeing.half_step());
+    if seeing.quantity().kind == Kind::Length { own.max(printed(index, base, System::Si)) } else { own }
+}
+
+/// Half a step in the last figure in which `system` shows a value (SI) of the quantity at `index`.
+fn printed(index: usize, base: f64, system: System) -> f64 {
+    let seeing = &Registry::get().seeing(system)[index];
+    let (unit, figures) = (seeing.unit(), seeing.quantity().display(system).figures);
+    let step = match figures {
+        // More than three figures are never asked for.
+        Figures::Significant(shown) if shown > 3 => 0.0,
+        figures => figures.step(unit.from_base(base)),
     };
-    third_figure(index, base, system).max(0.5 * printed * unit.size().abs())
+    0.5 * step * unit.size().abs()
 }
 
 /// How far the answer moves when the value at `index` moves by `by`, from step `from` on: the
