@@ -10,14 +10,14 @@
 //! 2. **Rounding on the way.** Every result between, in this part or an earlier one, may be rounded
 //!    to three figures, and a value changed to another unit to four; these add up plainly, since a person may round them all one way.
 //! 3. **Rounding at the end.** Half a step in the third figure of the answer, or in its last printed
-//!    place where that is coarser. What is read with an instrument is right to half its step. An inch is
-//!    long: places behind its point are soon finer than the same length printed in millimetres, and finer
-//!    than any rule; then half a step of the millimetres counts.
+//!    place where that is coarser. What is read with an instrument is right to half its step. What is
+//!    worked out is not wanted more finely in inches or degrees Fahrenheit than it is printed in SI: the
+//!    machine is the same, and places behind the point of an inch are soon finer than any rule.
 //!
 //! Nothing is carried through a table: what is looked up is looked up for the value as it stands.
 //! Counts and choices must be exact.
 
-use drivecourse_machine::{Figures, Kind, Path, QuantityId, Registry, System};
+use drivecourse_machine::{Figures, Kind, Known, Path, QuantityId, Registry, System};
 
 /// Largest share of an answer that its readings may excuse.
 const MOST_FROM_READINGS: f64 = 0.02;
@@ -76,11 +76,12 @@ fn third_figure(index: usize, base: f64, system: System) -> f64 {
 }
 
 /// Half a step in the third figure of a value (SI) of the quantity at `index`, or in its last printed place or on its
-/// instrument where that is coarser; of a length in inches, in its last printed place in millimetres.
+/// instrument where that is coarser; of what is worked out, also in its last printed place in SI.
 pub(crate) fn last_figure(index: usize, base: f64, system: System) -> f64 {
     let seeing = &Registry::get().seeing(system)[index];
     let own = third_figure(index, base, system).max(printed(index, base, system)).max(seeing.half_step());
-    if seeing.quantity().kind == Kind::Length { own.max(printed(index, base, System::Si)) } else { own }
+    let read = matches!(seeing.quantity().known, Known::Read(_));
+    if read { own } else { own.max(printed(index, base, System::Si)) }
 }
 
 /// Half a step in the last figure in which `system` shows a value (SI) of the quantity at `index`.

@@ -22,9 +22,10 @@ fn no_tolerance_is_finer_than_what_is_printed_or_read() {
                     0.5 * step * unit.size().abs()
                 };
                 let seeing = &Registry::get().seeing(question.system)[asked.index()];
-                // An inch is long: of a length the millimetres say how fine it can be.
-                let length = if quantity.kind == Kind::Length { half(System::Si) } else { 0.0 };
-                let least = half(question.system).max(length).max(seeing.half_step());
+                // An inch is long: of what is worked out the millimetres say how fine it can be.
+                let read = matches!(quantity.known, Known::Read(_));
+                let other = if read { 0.0 } else { half(System::Si) };
+                let least = half(question.system).max(other).max(seeing.half_step());
                 assert!(
                     key.tolerance >= least * (1.0 - 1e-9),
                     "{} ({}) seed {}: {} ± {} is finer than {least}",
