@@ -198,7 +198,7 @@ fn two_exams_with_the_same_codes_are_told_apart() {
     // A code alone is refused, with what each exam is called; so is what names neither.
     let refusal = place.run(&["report", "answer", code, "1", "b", "--records", "kept"]);
     let digests: Vec<String> =
-        refusal.err.split("--exam ").skip(2).map(|rest| rest.split(' ').next().unwrap().to_owned()).collect();
+        refusal.err.split("--exam ").skip(1).map(|rest| rest.split(' ').next().unwrap().to_owned()).collect();
     assert_eq!(digests.len(), 2, "{}", refusal.err);
     refusal.refused(&["several exams", "sat on 2026-03-02", "sat on 2026-11-25"]);
     let change = |exam: &[&str]| {

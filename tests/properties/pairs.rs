@@ -14,7 +14,8 @@ fn givens(item: &Item, question: &Question) -> Vec<Given> {
     paper.questions.into_iter().next().unwrap().givens
 }
 
-/// One limit, one pair, whichever units the paper is in; and whoever takes it from either column is right.
+/// One limit, one pair, whichever units the paper is in; and a number worked out from either side of it is right. (A
+/// verdict on a reading right on the limit goes by the side that the source states.)
 #[test]
 fn a_limit_is_printed_as_one_pair_and_either_side_of_it_will_do() {
     let bank = bank();
@@ -41,7 +42,9 @@ fn a_limit_is_printed_as_one_pair_and_either_side_of_it_will_do() {
                     pairs.entry(family).or_default().insert((si.replace('\u{a0}', " "), us.replace('\u{a0}', " ")));
                     let read = amount::read(&also, &amount::Wanted::new(quantity.kind)).unwrap().base;
                     for part in &question.parts {
-                        let Some(key) = part.key().filter(|key| key.path.uses().contains(&find(limit))) else {
+                        let Some(key) =
+                            part.key().filter(|key| key.tolerance > 0.0 && key.path.uses().contains(&find(limit)))
+                        else {
                             continue;
                         };
                         let mut values = key.values.clone();
@@ -98,4 +101,21 @@ wrong = [{ gives = "chain.slack_tension * 5", says = "You took it five times." }
         }
     }
     assert!(!settings.is_empty());
+}
+
+/// Where a drawing to scale would show the answer, a usual size stands there, and the drawing says so.
+#[test]
+fn a_drawing_that_hides_a_length_says_that_it_is_not_to_scale() {
+    let bank = bank();
+    for (id, hidden) in [("sag-for-a-pull", true), ("sag-for-a-pull-exactly", true), ("slack-tension", false)] {
+        let settings = bank.settings(System::Us, |item, _| item.id == id);
+        assert!(!settings.is_empty(), "{id} is asked");
+        for setting in settings {
+            let question = setting.question(3).unwrap();
+            let sheet = Sheet { item: setting.item, question: &question };
+            let paper = paper_model(head(), &[sheet], None, Vec::new(), Vec::new()).unwrap();
+            let figure = format!("{:?}", paper.questions[0].figure);
+            assert_eq!(figure.contains("Not to scale."), hidden, "{id}: {figure}");
+        }
+    }
 }
