@@ -222,6 +222,9 @@ pub(crate) struct Papers {
     /// Exam folders whose machines must not come again
     #[arg(long, value_name = "FOLDER")]
     pub(crate) after: Vec<PathBuf>,
+    /// The records, to be warned of paper codes that another exam in them has already
+    #[arg(long, value_name = "FILE")]
+    pub(crate) records: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) module: Module,
 }
@@ -237,10 +240,10 @@ pub(crate) struct Grade {
     /// Folder for the results [default: results, in the exam folder]
     #[arg(long, value_name = "FOLDER")]
     pub(crate) out: Option<PathBuf>,
-    /// Plant to print on the results
-    #[arg(long, default_value = "")]
-    pub(crate) plant: String,
-    /// Date to print on the results, as it should read
+    /// Plant to print on the results [default: the papers']
+    #[arg(long)]
+    pub(crate) plant: Option<String>,
+    /// Date to print on the results, as it should read [default: the papers']
     #[arg(long)]
     pub(crate) date: Option<String>,
     /// Print JSON, for programs
@@ -412,6 +415,9 @@ pub(crate) struct Override {
     pub(crate) part: char,
     /// Marks that shall count
     pub(crate) marks: u32,
+    /// Which exam, where several in the records have the code: its short name, or the beginning of its digest
+    #[arg(long)]
+    pub(crate) exam: Option<String>,
     /// Why
     #[arg(long)]
     pub(crate) reason: String,
@@ -492,6 +498,9 @@ pub(crate) enum ReportOf {
         /// The part's letter
         #[arg(default_value_t = 'a')]
         part: char,
+        /// Which exam, where several in the records have the code: its short name, or the beginning of its digest
+        #[arg(long)]
+        exam: Option<String>,
         #[command(flatten)]
         common: Reporting,
     },

@@ -4,7 +4,7 @@ use std::io::Write as _;
 use std::path::Path;
 
 use anyhow::{Context, Result, bail};
-use drivecourse_course::card::{candidate_result, class_results};
+use drivecourse_course::card::{candidate_result, class_results, unread};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::Head;
 use drivecourse_quiz::grade::{candidates_csv, parts_csv};
@@ -16,6 +16,10 @@ use crate::{bank, cli, files, papers, words};
 
 /// Why papers in another language may not come out as they were printed.
 const OTHER_WORDS: &str = "the language or its words are not those the papers were made with";
+
+/// What an assessor can do about answers that could not be read.
+const WHAT_TO_DO: &str = "  Look at the sheets. What was copied wrongly, mend with `drivecourse enter` and grade again; once it is recorded, \
+     record it\n  again with --correction. What stands so on the sheet and is worth marks, settle with `drivecourse override`.";
 
 pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     let exam = papers::read_record(&options.exam)?;
@@ -34,11 +38,20 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     if graded.candidates.iter().all(|paper| !paper.present) {
         bail!("there are no answers to any paper of this exam in what was handed in; nothing was written");
     }
+    let unread = unread(&graded);
+    if !unread.is_empty() {
+        let count = if unread.len() == 1 { "1 answer".into() } else { format!("{} answers", unread.len()) };
+        eprintln!("drivecourse: {count} could not be read, and earned nothing so far:");
+        unread.iter().for_each(|line| eprintln!("  {}", clean(line)));
+        eprintln!("{WHAT_TO_DO}");
+    }
     // The exam may be named by its record.
     let folder = if options.exam.is_file() { options.exam.parent().unwrap_or(Path::new("")) } else { &options.exam };
     let out = options.out.clone().unwrap_or_else(|| folder.join("results"));
     let remarks = notices.iter().filter(|notice| notice.lost).map(ToString::to_string).collect();
-    write(&graded, &pages(&assets)?, &options.plant, options.date.clone(), remarks, &out)?;
+    let plant = options.plant.as_deref().unwrap_or(&exam.plant);
+    let date = options.date.clone().or_else(|| exam.date.clone());
+    write(&graded, &pages(&assets)?, plant, date, remarks, &out)?;
     let mut stdout = std::io::stdout().lock();
     if options.json {
         stdout.write_all(graded.json().as_bytes())?;

@@ -14,11 +14,13 @@ use drivecourse_machine::language::translated;
 use drivecourse_quiz::exam::Spoken;
 use drivecourse_quiz::response::Template;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Paper, Person, Roster, Secret, Used};
+use drivecourse_records::Store;
 use sha2::{Digest, Sha256};
 
 use crate::assets::{Assets, Files};
 use crate::course::pages;
 use crate::pdf::Press;
+use crate::record::warn_of_shared_codes;
 use crate::terminal::clean;
 use crate::{bank, cli, files, words};
 
@@ -49,6 +51,7 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
         );
     }
     let press = if options.pdf { Some(Press::new(&assets, options.sheet)?) } else { None };
+    let known = options.records.as_deref().map(Store::existing).transpose()?;
     let secret = secret(&options.secret)?;
     let made = Order {
         plant: options.plant.clone(),
@@ -66,6 +69,9 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     .make(&bank, &pages(&assets)?, &scenario_digest(&assets.scenarios), secret, used, folder)?;
     for remark in &made.remarks {
         eprintln!("drivecourse: {remark}");
+    }
+    if let Some(store) = &known {
+        warn_of_shared_codes(store, &made.exam, "to have other codes, make these papers again with another --name")?;
     }
     files::say(format!(
         "{} papers of {} questions in {}",
@@ -176,7 +182,9 @@ impl Order {
         folder: &Path,
     ) -> Result<Made> {
         let blueprint = &self.written.blueprint;
-        let mut exam = Exam::new(&self.exam, scenario, &secret, blueprint.clone()).spoken(self.spoken.clone());
+        let mut exam = Exam::new(&self.exam, scenario, &secret, blueprint.clone())
+            .spoken(self.spoken.clone())
+            .headed(&self.plant, self.date.clone());
         let told = |problems: Vec<Problem>| anyhow!("no papers can be drawn:\n{}", self.written.report(&problems));
         let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
         let mut remarks = draw.remarks();

@@ -29,6 +29,7 @@ pub(crate) fn run(options: &cli::Record) -> Result<()> {
     }
     let mut store = Store::open(&options.records)?;
     for (path, (exam, graded)) in read {
+        warn_of_shared_codes(&store, &exam, "name it with --exam in override and report answer")?;
         let sitting = Sitting {
             correction: correction.clone(),
             renamed: options.renamed.clone(),
@@ -47,6 +48,24 @@ pub(crate) fn run(options: &cli::Record) -> Result<()> {
         ))?;
     }
     files::say(format!("in {}", options.records.display()))?;
+    Ok(())
+}
+
+/// Says which exams in the records have papers with the codes of this one, and what to do about it.
+pub(crate) fn warn_of_shared_codes(store: &Store, exam: &Exam, what_to_do: &str) -> Result<()> {
+    let codes: Vec<String> = exam.papers.iter().map(|paper| paper.code.to_string()).collect();
+    let mut by_exam: BTreeMap<(String, String), Vec<String>> = BTreeMap::new();
+    for holder in store.holders(&digest(exam), codes.iter().map(String::as_str))? {
+        by_exam.entry((holder.exam, holder.title)).or_default().push(holder.code);
+    }
+    for ((name, title), codes) in by_exam {
+        eprintln!(
+            "drivecourse: another exam in the records, {} ({}), has papers with these codes too: {}; {what_to_do}",
+            clean(&title),
+            clean(&name),
+            codes.join(", ")
+        );
+    }
     Ok(())
 }
 
@@ -128,9 +147,10 @@ fn graded(path: &Path, results: Option<&Path>) -> Result<(Exam, Graded)> {
     Ok((exam, graded))
 }
 
-/// SHA-256 of the exam record.
-fn digest(exam: &Exam) -> String {
-    Sha256::digest(exam.write()).iter().map(|byte| format!("{byte:02x}")).collect()
+/// SHA-256 of the exam record, without what is only printed at the head of its papers: made again with another date they are
+/// the same exam.
+pub(crate) fn digest(exam: &Exam) -> String {
+    Sha256::digest(exam.clone().headed("", None).write()).iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// Today in universal time; the one place where the records meet the clock.
@@ -140,15 +160,20 @@ pub(crate) fn today() -> Date {
 }
 
 /// The place that a person names by paper code, question and part letter.
-pub(crate) fn place(code: &str, question: usize, part: char) -> Result<Place> {
+pub(crate) fn place(code: &str, question: usize, part: char, exam: Option<&str>) -> Result<Place> {
     let code = Code::read(code).with_context(|| format!("{:?} is no paper code", clean(code)))?;
     let letter = part.to_ascii_lowercase();
     ensure!(letter.is_ascii_lowercase(), "a part is named by its letter: a, b, c ...");
-    Ok(Place { code: code.to_string(), question, part: usize::from(letter as u8 - b'a') })
+    Ok(Place {
+        code: code.to_string(),
+        question,
+        part: usize::from(letter as u8 - b'a'),
+        exam: exam.map(str::to_owned),
+    })
 }
 
 pub(crate) fn change(options: &cli::Override) -> Result<()> {
-    let place = place(&options.code, options.question, options.part)?;
+    let place = place(&options.code, options.question, options.part, options.exam.as_deref())?;
     let reason = Reason::new(&options.reason, &options.by)?;
     let mut store = Store::existing(&options.records)?;
     let change = store.change_mark(&place, options.marks, &reason, options.on.unwrap_or_else(today))?;

@@ -30,15 +30,21 @@ pub(crate) fn run(options: &cli::Report) -> Result<()> {
         ReportOf::Items { item, family, only, common } => {
             let which = ItemFilter { item: item.clone(), family: family.clone() };
             let filter = Filter { until: Some(day(common)), ..filter(only) };
-            let report = store(common)?.items(&filter, &which)?;
-            tell(common, "items", make::items(&report, day(common))?, &tables::items_csv(&report), &report)
+            let store = store(common)?;
+            let report = store.items(&filter, &which)?;
+            let mut page = make::items(&report, day(common))?;
+            if report.exams.is_empty() {
+                page.about.push(nothing_yet(&store, filter)?);
+                page.sections.clear();
+            }
+            tell(common, "items", page, &tables::items_csv(&report), &report)
         }
         ReportOf::Due { only, common } => {
             let report = store(common)?.due(&filter(only), day(common), common.within)?;
             tell(common, "due", make::due(&report), &tables::standings_csv(&report.due), &report)
         }
-        ReportOf::Answer { code, question, part, common } => {
-            let place = place(code, *question, *part)?;
+        ReportOf::Answer { code, question, part, exam, common } => {
+            let place = place(code, *question, *part, exam.as_deref())?;
             let report = store(common)?.answer(&place)?;
             let name = format!("answer-{}-{question}{part}", place.code);
             tell(common, &name, make::answer(&report), &tables::answer_csv(&report), &report)
@@ -56,6 +62,17 @@ fn day(common: &Reporting) -> Date {
 
 fn filter(only: &Only) -> Filter {
     Filter { group: only.group.clone(), exam: only.exam.clone(), ..Filter::default() }
+}
+
+/// Why there is nothing to report on items by the day of `filter`: what there is later, if anything.
+fn nothing_yet(store: &Store, filter: Filter) -> Result<String> {
+    let later = store.all_papers(&Filter { until: None, ..filter })?;
+    let days: Vec<Date> = later.iter().filter_map(|paper| paper.sat).collect();
+    Ok(match (days.iter().min(), days.len()) {
+        (None, _) => "No paper that was handed in is in the records.".into(),
+        (Some(first), 1) => format!("No paper was handed in by then; there is one, of {first}."),
+        (Some(first), count) => format!("No paper was handed in by then; there are {count}, the first of {first}."),
+    })
 }
 
 /// Prints the report, and writes it where that was asked for.

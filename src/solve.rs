@@ -146,7 +146,13 @@ fn given(text: &str, near: &[Option<u32>]) -> Result<(QuantityId, f64, bool)> {
     let id = given_quantity(name.trim(), near)?;
     let quantity = id.get();
     if quantity.kind == Kind::Choice {
-        let place = amount::read_choice(value, quantity.labels).map_err(|error| unread(id, &error))?;
+        // No letters are shown here: the choices themselves are what can be written.
+        let place = amount::read_choice(value, quantity.labels).map_err(|error| match error {
+            amount::ReadError::NoSuchChoice { written, choices } => {
+                unread(id, &format!("{written:?} is none of its choices: {}.", choices.join(", ")))
+            }
+            other => unread(id, &other),
+        })?;
         return Ok((id, place as f64, false));
     }
     let read = amount::read(value, &Wanted::new(quantity.kind)).map_err(|error| unread(id, &error))?;

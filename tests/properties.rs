@@ -5,10 +5,14 @@
 
 #![allow(clippy::unwrap_used, reason = "a test stops where it goes wrong")]
 
+#[path = "properties/fineness.rs"]
+mod fineness;
 #[path = "properties/habits.rs"]
 mod habits;
 #[path = "properties/judgements.rs"]
 mod judgements;
+#[path = "properties/pairs.rs"]
+mod pairs;
 #[path = "properties/verdicts.rs"]
 mod verdicts;
 
@@ -28,6 +32,11 @@ fn seeds() -> u64 {
 }
 
 fn bank() -> Bank {
+    bank_with(&[])
+}
+
+/// The built-in scenarios and some more files.
+fn bank_with(more: &[(&str, &str)]) -> Bank {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
     let mut files = BTreeMap::new();
     for folder in ["families", "items"] {
@@ -37,6 +46,7 @@ fn bank() -> Bank {
             files.insert(name, std::fs::read(&path).unwrap());
         }
     }
+    files.extend(more.iter().map(|(name, text)| ((*name).to_owned(), text.as_bytes().to_vec())));
     let (bank, problems) = Bank::read(files.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice())));
     assert!(problems.is_empty(), "{}", problems.iter().map(|p| p.report.as_str()).collect::<Vec<_>>().join("\n"));
     assert!(bank.plans.len() >= 3 && bank.items.len() >= 40, "the scenarios are all there");

@@ -92,6 +92,8 @@ impl Line {
     ///
     /// # Errors
     /// [`Error::OutOfRange`] unless the rear feet are farther away than the front feet.
+    ///
+    /// No relation uses it: published alignments print the moves of the feet, and positions are checked by them.
     pub fn moves(&self, front: Length, rear: Length) -> Result<FeetMoves> {
         self.moves_to(&Self::default(), front, rear)
     }

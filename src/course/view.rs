@@ -7,7 +7,7 @@ use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::working::Line;
 use drivecourse_machine::{Known, QuantityId, Registry, Source, System, Working, amount, messages};
 use drivecourse_quiz::explain::{self, part_letter};
-use drivecourse_quiz::{Body, Item, Part, Question, letter};
+use drivecourse_quiz::{Body, Cause, Item, Part, Predicted, Question, letter};
 
 use crate::portray::how_read;
 use crate::trusted::Trusted;
@@ -306,7 +306,7 @@ pub(crate) fn other_methods(question: &Question, part: &Part) -> Vec<String> {
     out
 }
 
-/// Wrong answers that can be told from the right one as they are written, each once.
+/// Wrong answers that can be told from the right one as they are written, each once, the author's own first.
 pub(crate) fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
     if let Body::Pick { against, .. } = &part.body {
         // Each statement with what speaks against it, where the program found that out.
@@ -317,7 +317,10 @@ pub(crate) fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
     let write = |value| amount::write(asked.get(), value, question.system);
     let right = keys.first().map(|key| write(key.value));
     let mut out: Vec<WrongRow> = Vec::new();
-    for wrong in predicted {
+    // What the item's author foresees comes first: of the many others only some are listed.
+    let is_own = |wrong: &&Predicted| matches!(wrong.cause, Cause::Own { .. });
+    let own = predicted.iter().filter(is_own);
+    for wrong in own.chain(predicted.iter().filter(|wrong| !is_own(wrong))) {
         let row = WrongRow { answer: write(wrong.value), says: explain::sentence(&wrong.cause) };
         let known = out.iter().any(|other| other.answer == row.answer || other.says == row.says);
         if Some(&row.answer) != right.as_ref() && !known {

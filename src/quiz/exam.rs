@@ -74,6 +74,12 @@ pub struct Exam {
     /// The language that the papers are in; left out where it is English.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub language: Option<Spoken>,
+    /// The plant that is printed on the papers; left out where there is none.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub plant: String,
+    /// The date that is printed on them, as it reads there; left out where there is none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub date: Option<String>,
     /// What papers are made of.
     pub blueprint: Blueprint,
     /// The papers, in the order they were drawn.
@@ -118,6 +124,8 @@ impl Exam {
             scenario: scenario.to_owned(),
             key_check: secret.key_check(id),
             language: None,
+            plant: String::new(),
+            date: None,
             blueprint,
             papers: Vec::new(),
         }
@@ -127,6 +135,14 @@ impl Exam {
     #[must_use]
     pub fn spoken(mut self, language: Option<Spoken>) -> Self {
         self.language = language;
+        self
+    }
+
+    /// With papers that name this plant and date.
+    #[must_use]
+    pub fn headed(mut self, plant: &str, date: Option<String>) -> Self {
+        plant.clone_into(&mut self.plant);
+        self.date = date;
         self
     }
 
@@ -181,6 +197,8 @@ impl Exam {
             scenario: self.scenario.clone(),
             key_check: self.key_check.clone(),
             language: self.language.clone(),
+            plant: self.plant.clone(),
+            date: self.date.clone(),
             blueprint: self.blueprint.clone(),
             papers: Vec::new(),
         }

@@ -10,12 +10,14 @@
 //! 2. **Rounding on the way.** Every result between, in this part or an earlier one, may be rounded
 //!    to three figures, and a value changed to another unit to four; these add up plainly, since a person may round them all one way.
 //! 3. **Rounding at the end.** Half a step in the third figure of the answer, or in its last printed
-//!    place where that is coarser.
+//!    place where that is coarser. What is read with an instrument is right to half its step. What is
+//!    worked out is not wanted more finely in inches or degrees Fahrenheit than it is printed in SI: the
+//!    machine is the same, and places behind the point of an inch are soon finer than any rule.
 //!
 //! Nothing is carried through a table: what is looked up is looked up for the value as it stands.
 //! Counts and choices must be exact.
 
-use drivecourse_machine::{Figures, Kind, Path, QuantityId, Registry, System};
+use drivecourse_machine::{Figures, Kind, Known, Path, QuantityId, Registry, System};
 
 /// Largest share of an answer that its readings may excuse.
 const MOST_FROM_READINGS: f64 = 0.02;
@@ -73,16 +75,25 @@ fn third_figure(index: usize, base: f64, system: System) -> f64 {
     0.5 * Figures::Significant(3).step(unit.from_base(base)) * unit.size().abs()
 }
 
-/// Half a step in the third figure of a value (SI) of the quantity at `index`, or in its last printed place where that is coarser.
+/// Half a step in the third figure of a value (SI) of the quantity at `index`, or in its last printed place or on its
+/// instrument where that is coarser; of what is worked out, also in its last printed place in SI.
 pub(crate) fn last_figure(index: usize, base: f64, system: System) -> f64 {
     let seeing = &Registry::get().seeing(system)[index];
-    let unit = seeing.unit();
-    let shown = unit.from_base(base);
-    let printed = match seeing.quantity().display(system).figures {
-        Figures::Significant(_) => 0.0,
-        figures => figures.step(shown),
+    let own = third_figure(index, base, system).max(printed(index, base, system)).max(seeing.half_step());
+    let read = matches!(seeing.quantity().known, Known::Read(_));
+    if read { own } else { own.max(printed(index, base, System::Si)) }
+}
+
+/// Half a step in the last figure in which `system` shows a value (SI) of the quantity at `index`.
+fn printed(index: usize, base: f64, system: System) -> f64 {
+    let seeing = &Registry::get().seeing(system)[index];
+    let (unit, figures) = (seeing.unit(), seeing.quantity().display(system).figures);
+    let step = match figures {
+        // More than three figures are never asked for.
+        Figures::Significant(shown) if shown > 3 => 0.0,
+        figures => figures.step(unit.from_base(base)),
     };
-    third_figure(index, base, system).max(0.5 * printed * unit.size().abs())
+    0.5 * step * unit.size().abs()
 }
 
 /// How far the answer moves when the value at `index` moves by `by`, from step `from` on: the

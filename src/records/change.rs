@@ -19,6 +19,8 @@ pub struct Place {
     pub question: usize,
     /// The part, from 0.
     pub part: usize,
+    /// Which exam, where several in the records have a paper of this code: its short name, or the beginning of its digest.
+    pub exam: Option<String>,
 }
 
 impl core::fmt::Display for Place {
@@ -62,7 +64,7 @@ impl Store {
         made: Date,
     ) -> Result<ChangedMark, Error> {
         let write = self.write()?;
-        let attempt = attempt_of(&write, &place.code)?;
+        let attempt = attempt_of(&write, place)?;
         let answer: Option<(u32, u32)> = write
             .query_row(
                 "SELECT earned, most FROM answer WHERE attempt = ?1 AND question = ?2 AND part = ?3",
@@ -140,16 +142,63 @@ impl Store {
     }
 }
 
-/// The attempt that counts of the paper with this code.
-pub(crate) fn attempt_of(db: &rusqlite::Connection, code: &str) -> Result<i64, Error> {
-    let mut list =
-        db.prepare("SELECT counted.id FROM counted JOIN paper ON paper.id = counted.paper WHERE code = ?1")?;
-    let found: Vec<i64> = list.query_map([code], |row| row.get(0))?.collect::<Result<_, _>>()?;
-    match found[..] {
-        [id] => Ok(id),
-        [] => Err(Error::Refused(format!("there are no answers to a paper {code} in the records"))),
-        _ => Err(Error::Refused(format!("several exams in the records have a paper {code}"))),
+/// The attempt that counts of the paper at `place`; two exams may have papers of one code.
+pub(crate) fn attempt_of(db: &rusqlite::Connection, place: &Place) -> Result<i64, Error> {
+    let code = &place.code;
+    let mut list = db.prepare(
+        "SELECT counted.id, exam.name, exam.title, exam.digest, counted.sat FROM counted \
+         JOIN paper ON paper.id = counted.paper JOIN exam ON exam.id = paper.exam WHERE code = ?1 ORDER BY exam.id",
+    )?;
+    let found: Vec<(i64, Candidate)> = list
+        .query_map([code], |row| {
+            let exam = Candidate { name: row.get(1)?, title: row.get(2)?, digest: row.get(3)?, sat: row.get(4)? };
+            Ok((row.get(0)?, exam))
+        })?
+        .collect::<Result<_, _>>()?;
+    let meant: Vec<_> =
+        found.iter().filter(|(_, exam)| place.exam.as_deref().is_none_or(|text| exam.is(text))).collect();
+    match (meant.as_slice(), place.exam.as_deref()) {
+        ([(id, _)], _) => Ok(*id),
+        ([], Some(exam)) if !found.is_empty() => Err(Error::Refused(format!(
+            "no exam {exam:?} in the records has a paper {code}; {}",
+            tell_apart(found.iter().map(|(_, exam)| exam))
+        ))),
+        ([], _) => Err(Error::Refused(format!("there are no answers to a paper {code} in the records"))),
+        (several, _) => Err(Error::Refused(format!(
+            "several exams in the records have a paper {code}: say which with --exam; {}",
+            tell_apart(several.iter().map(|(_, exam)| exam))
+        ))),
     }
+}
+
+/// An exam whose paper may be meant.
+struct Candidate {
+    name: String,
+    title: String,
+    digest: String,
+    sat: String,
+}
+
+impl Candidate {
+    /// Figures of a digest that name an exam, at least.
+    const LEAST: usize = 4;
+
+    /// Whether `text` names it.
+    fn is(&self, text: &str) -> bool {
+        let text = text.trim();
+        text == self.name || (text.len() >= Self::LEAST && self.digest.starts_with(&text.to_ascii_lowercase()))
+    }
+}
+
+/// What each of `exams` is called with `--exam`: its name, or its digest where another has the same name.
+fn tell_apart<'c>(exams: impl Iterator<Item = &'c Candidate>) -> String {
+    let exams: Vec<&Candidate> = exams.collect();
+    let says = exams.iter().map(|exam| {
+        let alone = exams.iter().filter(|other| other.name == exam.name).count() == 1;
+        let called = if alone { exam.name.as_str() } else { exam.digest.get(..12).unwrap_or(&exam.digest) };
+        format!("--exam {called} for {} ({}), sat on {}", exam.title, exam.name, exam.sat)
+    });
+    says.collect::<Vec<_>>().join(", ")
 }
 
 fn keep_totals(write: &Transaction<'_>, person: &str) -> Result<(), Error> {

@@ -109,6 +109,41 @@ impl Store {
     }
 }
 
+/// A paper in the records whose code another exam uses too.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Holder {
+    /// The code.
+    pub code: String,
+    /// Short name of the exam that has it already.
+    pub exam: String,
+    /// As a heading.
+    pub title: String,
+}
+
+impl Store {
+    /// Papers of other exams than that of this `digest` that have one of `codes`, in the order of `codes`. Nothing is lost by
+    /// that: an exam is known by its digest; but a code alone no longer says which paper is meant.
+    ///
+    /// # Errors
+    /// [`Error`].
+    pub fn holders<'c>(&self, digest: &str, codes: impl Iterator<Item = &'c str>) -> Result<Vec<Holder>, Error> {
+        let mut list = self.db.prepare(
+            "SELECT exam.name, exam.title FROM paper JOIN exam ON exam.id = paper.exam \
+             WHERE paper.code = ?1 AND exam.digest <> ?2 ORDER BY exam.id",
+        )?;
+        let mut out = Vec::new();
+        for code in codes {
+            let held = list.query_map([code, digest], |row| {
+                Ok(Holder { code: code.to_owned(), exam: row.get(0)?, title: row.get(1)? })
+            })?;
+            for holder in held {
+                out.push(holder?);
+            }
+        }
+        Ok(out)
+    }
+}
+
 /// What stands in for a removed paper.
 pub(crate) fn removal_mark(exam_digest: &str, code: &str) -> String {
     hex(Sha256::new().chain_update(exam_digest).chain_update([0]).chain_update(code))

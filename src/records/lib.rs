@@ -26,6 +26,6 @@ mod store;
 
 pub use date::{Date, NoDate};
 pub use error::Error;
-pub use import::{Import, Reason, Sitting, Taken};
+pub use import::{Holder, Import, Reason, Sitting, Taken};
 pub use read::Filter;
 pub use store::Store;

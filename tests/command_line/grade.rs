@@ -137,6 +137,64 @@ fn odd_rows_are_noticed_with_their_line() {
     ran.done();
 }
 
+/// Whoever wrote no unit has earned nothing so far: the assessor is told of each, and what can be done.
+#[test]
+fn answers_that_cannot_be_read_are_named_with_what_to_do() {
+    let place = Place::new();
+    small(&place);
+    let mut answers = answered(&place);
+    let code = answers[0].paper.clone();
+    answers[0].answer = "fast".into();
+    answers[3].answer = "12".into();
+    place.write("filled.csv", csv(&answers));
+    let ran = place.run(&["grade", "exam", "filled.csv", "--module", "plant"]);
+    for part in [
+        "2 answers could not be read",
+        &format!("Paper {code}, Ada Brenn, question 1 (a): “fast” could not be read. "),
+        "Bo Carrow, question 1 (b): “12” could not be read. The unit is missing: write a number and its unit",
+        "drivecourse enter",
+        "--correction",
+        "drivecourse override",
+    ] {
+        assert!(ran.err.contains(part), "{part}: {}", ran.err);
+    }
+    ran.done();
+    let page = place.text("exam/results/results.html");
+    assert!(page.contains("Bo Carrow, question 1 (b): “12” could not be read."), "the class's page says so too");
+    answers[0].answer = String::new();
+    answers[3].answer = "12 mm".into();
+    place.write("filled.csv", csv(&answers));
+    let ran = place.run(&["grade", "exam", "filled.csv", "--module", "plant"]);
+    assert!(ran.err.contains("1 answer could not be read") && ran.err.contains("“12 mm”"), "{}", ran.err);
+}
+
+#[test]
+fn results_name_the_plant_and_date_of_the_papers() {
+    let place = Place::new();
+    small(&place);
+    let headed = |folder: &str, more: &[&str]| {
+        let made = ["papers", "--module", "plant", "--exam", "small", "--roster", "two.csv", "--secret", "secret"];
+        place.run(&[&made[..], &["--out", folder], more].concat()).done();
+        place.run(&["grade", folder, "exam/responses.csv", "--module", "plant"])
+    };
+    headed("headed", &["--plant", "Invented Mill", "--date", "25 November"]).done();
+    for page in ["headed/results/results.html".to_owned(), first_sheet(&place, "headed")] {
+        let text = place.text(&page);
+        assert!(text.contains("Invented Mill") && text.contains("25 November"), "{page}");
+    }
+    let again =
+        ["grade", "headed", "exam/responses.csv", "--module", "plant", "--plant", "Other Mill", "--date", "May"];
+    place.run(&again).done();
+    let text = place.text("headed/results/results.html");
+    assert!(text.contains("Other Mill") && !text.contains("Invented Mill") && !text.contains("25 November"), "{text}");
+}
+
+/// The page of the first candidate.
+fn first_sheet(place: &Place, exam: &str) -> String {
+    let inside = tree(&place.path(&format!("{exam}/results/candidates")));
+    format!("{exam}/results/candidates/{}", inside.keys().next().unwrap().display())
+}
+
 #[test]
 fn nothing_is_graded_against_other_numbers_and_no_old_results_are_lost() {
     let place = Place::new();

@@ -166,6 +166,71 @@ fn what_is_no_result_or_no_records_is_refused() {
     place.write("exam/results/results.json", sound);
     place.run(ON).done();
     place.run(&["report", "person", "zz", "--records", "kept"]).refused(&["nobody", "zz"]);
+    place.run(&["report", "person", "b3", "--records", "kept"]).refused(&["\"b3\"", "near it: b2 (Bo Carrow)"]);
+    place.run(&["report", "person", "Ada", "--records", "kept"]).refused(&["near it: a1 (Ada Brenn)"]);
+    place.run(&["report", "person", "b2", "--records", "kept", "--as-of", "2026-01-01"]).refused(&["b2", "but later"]);
+}
+
+/// The same name, secret and roster give the same codes, whatever the papers ask.
+#[test]
+fn two_exams_with_the_same_codes_are_told_apart() {
+    let (place, answers) = taken();
+    place.run(ON).done();
+    let code = &answers[3].paper;
+    place.mend("plant/scenarios/exams/small.toml", "60 %", "90 %");
+    let made = ["papers", "--module", "plant", "--exam", "small", "--roster", "two.csv", "--secret", "secret"];
+    let ran = place.run(&[&made[..], &["--out", "second", "--records", "kept"]].concat());
+    for part in ["Two steps (small)", code, "--name"] {
+        assert!(ran.err.contains(part), "{part}: {}", ran.err);
+    }
+    ran.done();
+    let other = place.run(&[&made[..], &["--out", "third", "--records", "kept", "--name", "autumn"]].concat());
+    assert!(!other.err.contains("these codes"), "{}", other.err);
+    other.done();
+    place.run(&[&made[..], &["--out", "fourth", "--records", "gone"]].concat()).refused(&["no records file gone"]);
+
+    place.run(&["grade", "second", "filled.csv", "--module", "plant"]).done();
+    let first = json(&place, &["answer", code, "1", "b"]);
+    let ran = place.run(&["record", "second", "--records", "kept", "--on", "2026-11-25"]);
+    assert!(ran.err.contains("these codes too") && ran.err.contains("--exam"), "{}", ran.err);
+    assert!(ran.done().contains("2 recorded, 0 corrected, 0 there already"), "nothing of the first is taken over");
+
+    // A code alone is refused, with what each exam is called; so is what names neither.
+    let refusal = place.run(&["report", "answer", code, "1", "b", "--records", "kept"]);
+    let digests: Vec<String> =
+        refusal.err.split("--exam ").skip(1).map(|rest| rest.split(' ').next().unwrap().to_owned()).collect();
+    assert_eq!(digests.len(), 2, "{}", refusal.err);
+    refusal.refused(&["several exams", "sat on 2026-03-02", "sat on 2026-11-25"]);
+    let change = |exam: &[&str]| {
+        let order = ["override", code, "1", "b", "2", "--reason", "x", "--by", "Gil Farrow", "--records", "kept"];
+        place.run(&[&order[..], exam].concat())
+    };
+    change(&[]).refused(&["several exams"]);
+    change(&["--exam", "small"]).refused(&["several exams"]);
+    change(&["--exam", "spring"]).refused(&["no exam \"spring\"", &digests[0], &digests[1]]);
+    assert!(change(&["--exam", &digests[1]]).done().contains("2 of 2 now, 0 before"));
+    let told = |digest: &str| json(&place, &["answer", code, "1", "b", "--exam", digest]);
+    assert_eq!(told(&digests[0]), first, "the first exam stands as it was");
+    assert_eq!(told(&digests[1])["counts"], 2);
+
+    // A report over both says which is which.
+    let class = place.run(&["report", "class", "--records", "kept", "--as-of", "2026-12-01"]).done();
+    for title in ["Two steps (2026-03-02)", "Two steps (2026-11-25)"] {
+        assert!(class.contains(title), "{title}: {class}");
+    }
+    let class = place.run(&["report", "class", "--records", "kept", "--as-of", "2026-04-01"]).done();
+    assert!(class.contains("Two steps") && !class.contains("Two steps ("), "{class}");
+}
+
+#[test]
+fn a_report_on_items_from_before_any_exam_says_what_there_is() {
+    let (place, _) = taken();
+    place.run(ON).done();
+    let told = place.run(&["report", "items", "--records", "kept", "--as-of", "2026-01-01"]).done();
+    assert!(told.contains("No paper was handed in by then; there are 2, the first of 2026-03-02."), "{told}");
+    assert!(!told.contains("Discrimination"), "no empty tables: {told}");
+    let told = place.run(&["report", "items", "--records", "kept", "--exam", "other", "--as-of", "2026-01-01"]).done();
+    assert!(told.contains("No paper that was handed in is in the records."), "{told}");
 }
 
 /// Names and answers with markup, formulas, marks of direction and pictures come out harmless everywhere.

@@ -86,11 +86,6 @@ pub fn by_index(index: usize) -> Option<&'static ChainSize> {
     ALL.get(index)
 }
 
-/// Place of a chain in [`ALL`], the inverse of [`by_index`].
-pub fn index_of(designation: &str) -> Option<usize> {
-    ALL.iter().position(|size| size.designation == designation)
-}
-
 /// Pitch, roller and width in mm; mass in kg/m; breaking load in kN.
 const fn metric(designation: &'static str, mm: [f64; 3], kg_per_m: f64, kn: f64) -> ChainSize {
     size(designation, Series::MetricB, Build::Standard, mm, 1e-3, kg_per_m, 1e3 * kn)
@@ -148,10 +143,9 @@ mod tests {
             ["06B", "08B", "10B", "12B", "16B", "20B", "24B", "35", "40", "50", "60", "80", "100", "120", "140", "160"];
         assert_eq!(names, kept);
         for (i, size) in ALL.iter().enumerate() {
-            assert_eq!(index_of(size.designation), Some(i));
             assert_eq!(by_index(i).unwrap(), by_designation(size.designation).unwrap());
         }
-        assert!(by_index(16).is_none() && by_designation("61").is_none() && index_of("").is_none());
+        assert!(by_index(16).is_none() && by_designation("61").is_none());
     }
 
     /// The number tells the pitch: eighths of an inch before the last digit, sixteenths before the B.

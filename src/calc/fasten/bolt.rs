@@ -129,28 +129,13 @@ pub fn turn(stretch: Length, pitch: Length) -> Result<Angle> {
     Ok(Angle::new::<revolution>(positive("stretch", stretch.value)? / positive("pitch", pitch.value)?))
 }
 
-/// Share of an outside pull that reaches the bolt.
-///
-/// # Formula
-/// `C = k_b / (k_b + k_m)`, stiffness of bolt and of the parts it clamps, in the same unit (force per length).
-///
-/// # Source
-/// R. G. Budynas, J. K. Nisbett, *Shigley's Mechanical Engineering Design*, 9th ed., Example 8-3, p. 439.
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless both are greater than nought.
-pub fn bolt_share(bolt_stiffness: f64, member_stiffness: f64) -> Result<Ratio> {
-    let (kb, km) = (positive("bolt stiffness", bolt_stiffness)?, positive("member stiffness", member_stiffness)?);
-    Ok(plain(kb / (kb + km)))
-}
-
 /// Pull in a bolt under an outside load, while the joint stays closed.
 ///
 /// # Formula
 /// `F_b = C P + F_i`
 ///
 /// # Source
-/// As [`bolt_share`].
+/// R. G. Budynas, J. K. Nisbett, *Shigley's Mechanical Engineering Design*, 9th ed., Example 8-3, p. 439.
 ///
 /// # Errors
 /// [`Error::OutOfRange`] unless the preload is greater than nought, the share 0 to 1, and the load not negative and too

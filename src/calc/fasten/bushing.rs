@@ -87,34 +87,6 @@ pub fn screw_pull(screws: usize, torque: Torque, diameter: Length, k: Ratio) -> 
     Ok(newtons(n * bolt::preload_from_torque(torque, diameter, k)?.value))
 }
 
-/// How uneven the screws were left: the widest difference over the mean.
-///
-/// # Formula
-/// `u = (T_max − T_min) / T_mean`
-///
-/// # Source
-/// Common practice, no source.
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless there are 2 to 24 readings, all greater than nought.
-///
-/// # Example
-/// ```
-/// use drivecourse_calc::{fasten::bushing::unevenness, units::*};
-/// let readings = [26.0, 30.0, 28.0].map(Torque::new::<torque::newton_meter>);
-/// approx::assert_abs_diff_eq!(unevenness(&readings)?.value, 4.0 / 28.0, epsilon = 1e-12);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-pub fn unevenness(torques: &[Torque]) -> Result<Ratio> {
-    within("number of readings", torques.len() as f64, 2.0, MOST as f64)?;
-    let (mut low, mut high, mut sum) = (f64::MAX, 0.0_f64, 0.0);
-    for torque in torques {
-        let t = positive("screw torque", torque.value)?;
-        (low, high, sum) = (low.min(t), high.max(t), sum + t);
-    }
-    Ok(plain((high - low) * torques.len() as f64 / sum))
-}
-
 /// Face runout that an unevenly drawn flange leaves at a rim, from the gaps felt round the flange.
 ///
 /// # Formula
@@ -206,8 +178,7 @@ mod tests {
     }
 
     #[test]
-    fn evenness_wobble_and_loss() {
-        assert_eq!(unevenness(&[nm(30.0); 3]), Ok(plain(0.0)));
+    fn wobble_and_loss() {
         // 0.1 mm at a 100 mm flange is 0.4 mm at a 400 mm rim
         let wobble = rim_wobble(&[mm(2.0), mm(2.1), mm(2.05)], mm(100.0), mm(400.0)).unwrap();
         assert_abs_diff_eq!(wobble.get::<millimeter>(), 0.4, epsilon = 1e-12);
@@ -219,7 +190,6 @@ mod tests {
     fn nonsense_is_refused() {
         assert!(closing(mm(-1.0), plain(0.1)).is_err() && draw_for(mm(0.1), plain(0.0)).is_err());
         assert!(screw_pull(0, nm(30.0), mm(8.0), plain(0.2)).is_err());
-        assert!(unevenness(&[nm(30.0)]).is_err() && unevenness(&[nm(30.0), nm(f64::NAN)]).is_err());
         assert!(rim_wobble(&[mm(1.0), mm(-1.0)], mm(100.0), mm(400.0)).is_err());
         assert!(torque_lost(nm(0.0), nm(1.0)).is_err());
     }

@@ -111,22 +111,6 @@ pub fn length_for_bearing(
     Ok(metres(force(torque, shaft)?.value / per_length))
 }
 
-/// Key length that meets both, and which of the two governs.
-///
-/// # Formula
-/// The greater of [`length_for_shear`] and [`length_for_bearing`].
-///
-/// # Source
-/// As those.
-///
-/// # Errors
-/// As those.
-pub fn length_needed(torque: Torque, shaft: Length, key: &Section, limits: &Limits) -> Result<(Length, Governs)> {
-    let shear = length_for_shear(torque, shaft, key.width, limits.shear, limits.factor)?;
-    let bearing = length_for_bearing(torque, shaft, key.height, limits.bearing, limits.factor)?;
-    Ok(if shear > bearing { (shear, Governs::Shear) } else { (bearing, Governs::Bearing) })
-}
-
 /// Section of a key.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Section {
@@ -145,15 +129,6 @@ pub struct Limits {
     pub bearing: Pressure,
     /// Factor of safety: about 3, common practice (R. L. Mott, *Machine Elements in Mechanical Design*, p. 500).
     pub factor: Ratio,
-}
-
-/// Which stress sets the key's length.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Governs {
-    /// Shear of the key.
-    Shear,
-    /// Bearing between key and keyway.
-    Bearing,
 }
 
 /// Longest key worth fitting on a shaft: a longer one does not share the load.
@@ -216,9 +191,8 @@ mod tests {
         let limits = Limits { shear: psi(0.5 * 61_000.0), bearing: psi(51_000.0), factor: plain(2.5) };
         let shear = length_for_shear(lb_in(180.0), inches(0.5), key.width, limits.shear, limits.factor).unwrap();
         assert_abs_diff_eq!(shear.get::<inch>(), 0.47, epsilon = 0.005);
-        let (length, governs) = length_needed(lb_in(180.0), inches(0.5), &key, &limits).unwrap();
-        assert_abs_diff_eq!(length.get::<inch>(), 0.56, epsilon = 0.005);
-        assert_eq!(governs, Governs::Bearing);
+        let bearing = length_for_bearing(lb_in(180.0), inches(0.5), key.height, limits.bearing, limits.factor).unwrap();
+        assert_abs_diff_eq!(bearing.get::<inch>(), 0.56, epsilon = 0.005);
     }
 
     /// *Shigley's*, Example 7-6 (from memory): 5850 lbf at 1 7/16 in, ⅜ in square, Sy 65 kpsi, factor 2.8:
@@ -264,16 +238,15 @@ mod tests {
         let t = torque(Power::new::<watt>(5500.0), AngularVelocity::new::<revolution_per_minute>(70.0)).unwrap();
         let key = Section { width: mm(14.0), height: mm(9.0) };
         let limits = Limits { shear: mpa(200.0), bearing: mpa(350.0), factor: plain(3.0) };
-        let (length, governs) = length_needed(t, mm(48.0), &key, &limits).unwrap();
+        let length = length_for_bearing(t, mm(48.0), key.height, limits.bearing, limits.factor).unwrap();
         let tau = shear_stress(t, mm(48.0), key.width, length).unwrap() * 3.0;
         let sigma = bearing_stress(t, mm(48.0), key.height, length).unwrap() * 3.0;
-        assert_eq!(governs, Governs::Bearing);
         assert_relative_eq!(sigma.value, limits.bearing.value, max_relative = 1e-12);
         assert!(tau < limits.shear && length < longest(mm(48.0)).unwrap());
         // a square key of one steel: bearing at Sy and shear at half of it need the same length
         let square = Section { width: mm(12.0), height: mm(12.0) };
         let alike = Limits { shear: mpa(150.0), bearing: mpa(300.0), factor: plain(3.0) };
-        let (by_bearing, _) = length_needed(t, mm(48.0), &square, &alike).unwrap();
+        let by_bearing = length_for_bearing(t, mm(48.0), square.height, alike.bearing, alike.factor).unwrap();
         let by_shear = length_for_shear(t, mm(48.0), square.width, alike.shear, alike.factor).unwrap();
         assert_relative_eq!(by_bearing.value, by_shear.value, max_relative = 1e-12);
     }

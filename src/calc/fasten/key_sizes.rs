@@ -91,18 +91,6 @@ pub fn section(shaft: Length, shape: Shape) -> Result<Section> {
     Ok(Section { width: row.width, height })
 }
 
-/// The shape preferred for a shaft: square up to 6½ in, rectangular above.
-///
-/// # Source
-/// ANSI B17.1; R. L. Mott, *Machine Elements in Mechanical Design*, p. 500.
-///
-/// # Errors
-/// As [`row_for`].
-pub fn preferred(shaft: Length) -> Result<Shape> {
-    row_for(shaft)?;
-    Ok(if shaft.value <= inches(6.5).value + HAIR { Shape::Square } else { Shape::Rectangular })
-}
-
 /// Far less than any step of the table, far more than the last bit of a unit change: a nanometre.
 const HAIR: f64 = 1e-9;
 
@@ -163,8 +151,6 @@ mod tests {
         assert_relative_eq!(flat.height.get::<inch>(), 0.375, max_relative = 1e-12);
         let thin = section(Length::new::<inch>(0.4), Shape::Rectangular);
         assert_eq!(thin, Err(Error::none("rectangular key")));
-        assert_eq!(preferred(Length::new::<inch>(6.5)), Ok(Shape::Square));
-        assert_eq!(preferred(Length::new::<inch>(7.0)), Ok(Shape::Rectangular));
     }
 
     #[test]

@@ -1,7 +1,4 @@
-//! Tightening order: crosswise, from the middle outwards, and in stages.
-//!
-//! More than one order is right. [`star`] gives one, [`star_fault`] tells what is wrong with somebody's, so that a right
-//! order is never marked wrong.
+//! Tightening order: crosswise and in stages.
 
 use super::{newton_metres, ratio_of};
 use crate::Result;
@@ -58,111 +55,6 @@ pub fn star(bolts: usize) -> Result<Vec<usize>> {
         for bolt in [next, (next + n / 2) % n] {
             tight[bolt] = true;
             order.push(bolt);
-        }
-    }
-    Ok(order.into_iter().map(|bolt| bolt + 1).collect())
-}
-
-/// What is wrong with a tightening order.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Fault {
-    /// It does not hold every bolt exactly once.
-    NotEveryBolt,
-    /// The bolt at this place of the order (counted from 1) is not the one across from the bolt before it.
-    NotAcross {
-        /// Place in the order.
-        place: usize,
-    },
-    /// The bolt at this place of the order is a neighbour of the bolt before it.
-    Neighbour {
-        /// Place in the order.
-        place: usize,
-    },
-}
-
-/// The first fault of a crosswise order for bolts numbered 1 to n round a circle, `None` when it is right.
-///
-/// # Formula
-/// Even n: the bolts at places 1 and 2, 3 and 4, ... are opposite each other, and from six bolts on no pair begins beside
-/// the bolt just tightened. Odd n: each next bolt is one of the two nearest to opposite.
-///
-/// # Source
-/// Common practice, no source.
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless n is 3 to 200.
-///
-/// # Example
-/// ```
-/// use drivecourse_calc::fasten::order::{Fault, star_fault};
-/// assert_eq!(star_fault(4, &[2, 4, 1, 3])?, None);
-/// assert_eq!(star_fault(4, &[1, 2, 3, 4])?, Some(Fault::NotAcross { place: 2 }));
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-pub fn star_fault(bolts: usize, order: &[usize]) -> Result<Option<Fault>> {
-    let n = count(bolts)?;
-    let mut seen = vec![false; n];
-    for &bolt in order {
-        if bolt == 0 || bolt > n || seen[bolt - 1] {
-            return Ok(Some(Fault::NotEveryBolt));
-        }
-        seen[bolt - 1] = true;
-    }
-    if order.len() != n {
-        return Ok(Some(Fault::NotEveryBolt));
-    }
-    for (i, pair) in order.windows(2).enumerate() {
-        let (place, far) = (i + 2, apart(n, pair[0], pair[1]));
-        if (n % 2 == 1 || i % 2 == 0) && far < n / 2 {
-            return Ok(Some(Fault::NotAcross { place }));
-        }
-        if n >= 6 && far < 2 {
-            return Ok(Some(Fault::Neighbour { place }));
-        }
-    }
-    Ok(None)
-}
-
-/// An order for bolts in rows and columns (a base, a cover), numbered row by row from 1: from the middle outwards, each
-/// bolt followed by the one across the middle from it.
-///
-/// # Formula
-/// Bolts by distance from the middle (rows and columns equally spaced), nearest first; of equals, the farthest from the
-/// last one, then the lowest number; after each its mirror image through the middle.
-///
-/// # Source
-/// Common practice, no source.
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless rows and columns are at least 1 and make 3 to 200 bolts.
-///
-/// # Example
-/// Four corners go crosswise, six start with the middle pair:
-/// ```
-/// use drivecourse_calc::fasten::order::outwards;
-/// assert_eq!(outwards(2, 2)?, [1, 4, 2, 3]);
-/// assert_eq!(outwards(2, 3)?, [2, 5, 1, 6, 4, 3]);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-pub fn outwards(rows: usize, columns: usize) -> Result<Vec<usize>> {
-    let n = count(rows.saturating_mul(columns))?;
-    // whole numbers: twice the distance from the middle
-    let place = |bolt: usize| {
-        let twice = |index: usize, of: usize| 2 * index as i64 - (of as i64 - 1);
-        (twice(bolt / columns, rows), twice(bolt % columns, columns))
-    };
-    let between = |a: (i64, i64), b: (i64, i64)| (a.0 - b.0) * (a.0 - b.0) + (a.1 - b.1) * (a.1 - b.1);
-    let mut order: Vec<usize> = Vec::with_capacity(n);
-    while order.len() < n {
-        let last = order.last().map_or((0, 0), |&bolt| place(bolt));
-        let left = (0..n).filter(|bolt| !order.contains(bolt)).rev();
-        let next = left.min_by_key(|&bolt| (between(place(bolt), (0, 0)), -between(place(bolt), last), bolt));
-        let Some(next) = next else { break };
-        order.push(next);
-        // the numbering runs backwards through the middle
-        let mirror = n - 1 - next;
-        if mirror != next {
-            order.push(mirror);
         }
     }
     Ok(order.into_iter().map(|bolt| bolt + 1).collect())
@@ -237,55 +129,26 @@ mod tests {
     use crate::units::torque::pound_force_foot;
     use approx::assert_relative_eq;
 
+    /// Even n: the bolts at places 1 and 2, 3 and 4, ... are opposite each other, and from six bolts on no pair begins
+    /// beside the bolt just tightened. Odd n: each next bolt is one of the two nearest to opposite.
     #[test]
-    fn every_star_passes_its_own_check() {
+    fn every_star_goes_across() {
         for n in FEWEST..=MOST {
-            assert_eq!(star_fault(n, &star(n).unwrap()), Ok(None), "{n} bolts: {:?}", star(n));
+            let order = star(n).unwrap();
+            let mut sorted = order.clone();
+            sorted.sort_unstable();
+            assert!(sorted.into_iter().eq(1..=n), "every bolt once: {order:?}");
+            for (i, pair) in order.windows(2).enumerate() {
+                let far = apart(n, pair[0], pair[1]);
+                let across = n % 2 == 1 || i % 2 == 0;
+                assert!(!across || far == n / 2, "{n} bolts, place {}: {order:?}", i + 2);
+                assert!(n < 6 || far >= 2, "{n} bolts, place {}: {order:?}", i + 2);
+            }
         }
         assert_eq!(star(6).unwrap(), [1, 4, 2, 5, 3, 6]);
         // by hand: quarters first
         assert_eq!(star(12).unwrap()[..4], [1, 7, 4, 10]);
         assert_eq!(star(16).unwrap()[..8], [1, 9, 5, 13, 3, 11, 7, 15]);
-    }
-
-    #[test]
-    fn other_right_orders_are_right_too() {
-        for order in [[1, 3, 2, 4], [3, 1, 2, 4], [4, 2, 3, 1]] {
-            assert_eq!(star_fault(4, &order), Ok(None));
-        }
-        assert_eq!(star_fault(6, &[1, 4, 6, 3, 5, 2]), Ok(None));
-        assert_eq!(star_fault(5, &[1, 4, 2, 5, 3]), Ok(None));
-        // turned round, any right order stays right
-        for shift in 0..8 {
-            let turned: Vec<_> = star(8).unwrap().into_iter().map(|bolt| (bolt - 1 + shift) % 8 + 1).collect();
-            assert_eq!(star_fault(8, &turned), Ok(None));
-        }
-    }
-
-    #[test]
-    fn wrong_orders_are_named() {
-        assert_eq!(star_fault(8, &[1, 2, 3, 4, 5, 6, 7, 8]), Ok(Some(Fault::NotAcross { place: 2 })));
-        assert_eq!(star_fault(8, &[1, 5, 6, 2, 3, 7, 4, 8]), Ok(Some(Fault::Neighbour { place: 3 })));
-        for order in [&[1, 3, 2][..], &[1, 3, 2, 2], &[1, 3, 2, 5], &[0, 1, 2, 3], &[1, 3, 2, 4, 1]] {
-            assert_eq!(star_fault(4, order), Ok(Some(Fault::NotEveryBolt)));
-        }
-        assert_eq!(star_fault(5, &[1, 2, 3, 4, 5]), Ok(Some(Fault::NotAcross { place: 2 })));
-    }
-
-    #[test]
-    fn outwards_meets_every_bolt_in_mirrored_pairs() {
-        for (rows, columns) in [(2, 2), (2, 4), (3, 3), (4, 2), (1, 5), (5, 6)] {
-            let order = outwards(rows, columns).unwrap();
-            let n = rows * columns;
-            let mut sorted = order.clone();
-            sorted.sort_unstable();
-            assert!(sorted.into_iter().eq(1..=n));
-            // a middle bolt, if any, comes first and alone
-            let pairs = if n % 2 == 1 { &order[1..] } else { &order[..] };
-            assert!(pairs.chunks(2).all(|pair| pair[0] + pair[1] == n + 1), "{order:?}");
-        }
-        assert_eq!(outwards(3, 3).unwrap()[0], 5);
-        assert_eq!(outwards(2, 4).unwrap()[..4], [2, 7, 3, 6]);
     }
 
     #[test]
@@ -311,7 +174,8 @@ mod tests {
             let shares: Vec<_> = shares.iter().copied().map(plain).collect();
             assert!(matches!(rounds(&[1, 3, 2, 4], target, &shares), Err(Error::OutOfRange { .. })));
         }
-        assert!(star(2).is_err() && star(201).is_err() && outwards(0, 4).is_err() && star_fault(0, &[]).is_err());
-        assert!(outwards(usize::MAX, 2).is_err() && rounds(&[], target, &[plain(1.0)]).is_err());
+        assert!(rounds(&[], target, &[plain(1.0)]).is_err());
+        assert!(matches!(star(2), Err(Error::OutOfRange { input: "number of bolts", .. })));
+        assert!(star(201).is_err());
     }
 }

@@ -30,31 +30,6 @@ pub fn loss(input: Power, efficiency: Ratio) -> Result<Power> {
     Ok(watts(positive("power", input.value)? * (1.0 - usable_efficiency(efficiency)?)))
 }
 
-/// Efficiency of stages one after another.
-///
-/// # Formula
-/// `η = η₁ η₂ η₃ …`; no stage at all is 1.
-///
-/// # Source
-/// Definition of efficiency.
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless every efficiency is in (0, 1].
-///
-/// # Example
-/// ```
-/// use drivecourse_calc::{heat::balance::overall_efficiency, units::*};
-/// let stage = Ratio::new::<ratio::ratio>(0.98);
-/// let overall = overall_efficiency(&[stage, stage, stage])?;
-/// approx::assert_abs_diff_eq!(overall.get::<ratio::ratio>(), 0.941192, epsilon = 1e-12);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-///
-/// Trap: adding the losses of the stages in per cent (close for good stages, wrong for a worm gear).
-pub fn overall_efficiency(stages: &[Ratio]) -> Result<Ratio> {
-    stages.iter().try_fold(plain(1.0), |product, &stage| Ok(product * usable_efficiency(stage)?))
-}
-
 /// Rise over ambient at which a unit gives off as much heat as it makes.
 ///
 /// # Formula
@@ -245,24 +220,6 @@ mod tests {
     }
 
     #[test]
-    fn stages_multiply() {
-        // arithmetic: two stages of 0.98 give 0.9604, three 0.941 192
-        let stage = plain(0.98);
-        assert_abs_diff_eq!(overall_efficiency(&[stage; 2]).unwrap().value, 0.9604, epsilon = 1e-12);
-        assert_abs_diff_eq!(overall_efficiency(&[stage; 3]).unwrap().value, 0.941_192, epsilon = 1e-12);
-        assert_eq!(overall_efficiency(&[]).unwrap().value, 1.0);
-        // independent: what each stage loses in turn adds up to what the whole loses
-        let stages = [plain(0.97), plain(0.62), plain(0.985)];
-        let (mut power, mut lost) = (watts(7500.0), watts(0.0));
-        for stage in stages {
-            lost += loss(power, stage).unwrap();
-            power = output_power(power, stage).unwrap();
-        }
-        let whole = loss(watts(7500.0), overall_efficiency(&stages).unwrap()).unwrap();
-        assert_relative_eq!(whole.value, lost.value, max_relative = 1e-13);
-    }
-
-    #[test]
     fn round_trips() {
         let (ha, heat, eta) = (watts_per_kelvin(18.0), watts(720.0), plain(0.94));
         let dt = steady_rise(heat, ha).unwrap();
@@ -295,7 +252,6 @@ mod tests {
         assert_eq!(thermal_limit(ha, dt, plain(1.0)), Err(Error::none("thermal limit")));
         assert_eq!(efficiency_from_rise(watts(900.0), ha, dt), Err(Error::none("efficiency")));
         assert!(matches!(loss(watts(1.0), plain(1.1)), Err(Error::OutOfRange { input: "efficiency", .. })));
-        assert!(overall_efficiency(&[plain(0.9), plain(f64::NAN)]).is_err());
         assert!(steady_rise(watts(1.0), watts_per_kelvin(0.0)).is_err());
         assert!(heat_given_off(ha, kelvins(-1.0)).is_err());
         assert!(conductance(watts(1.0), kelvins(0.0)).is_err());

@@ -51,28 +51,6 @@ pub fn surface(ambient: Temperature, rise: TemperatureRise) -> Temperature {
     ambient + rise
 }
 
-/// Highest sump temperature accepted at an ambient: the lower of 200 °F and ambient plus 100 °F.
-///
-/// # Formula
-/// `T_max = min(200 °F, Tₐ + 100 °F)`
-///
-/// # Source
-/// Common practice, no source.
-///
-/// # Example
-/// At 70 °F the rise governs, at 110 °F the 200 °F do:
-/// ```
-/// use drivecourse_calc::{heat::rise::sump_limit, units::*};
-/// use thermodynamic_temperature::degree_fahrenheit;
-/// let limit = |ambient| sump_limit(Temperature::new::<degree_fahrenheit>(ambient)).get::<degree_fahrenheit>();
-/// approx::assert_abs_diff_eq!(limit(70.0), 170.0, epsilon = 1e-9);
-/// approx::assert_abs_diff_eq!(limit(110.0), 200.0, epsilon = 1e-9);
-/// ```
-pub fn sump_limit(ambient: Temperature) -> Temperature {
-    let by_rise = surface(ambient, ACCEPTABLE_RISE);
-    if by_rise < SUSTAINED_WORRY { by_rise } else { SUSTAINED_WORRY }
-}
-
 /// A rise in degrees Fahrenheit, for constants (`new` of the units crate is not `const`).
 const fn fahrenheit_rise(degrees: f64) -> TemperatureRise {
     TemperatureRise { dimension: PhantomData, units: PhantomData, value: degrees * 5.0 / 9.0 }
@@ -123,14 +101,6 @@ mod tests {
         for (t, a) in [(71.0, 24.0), (-5.0, 10.0), (40.0, 40.0)] {
             let back = surface(celsius(a), rise(celsius(t), celsius(a)));
             assert_relative_eq!(back.value, celsius(t).value, max_relative = 1e-15);
-        }
-    }
-
-    #[test]
-    fn sump_limit_meets_at_100_fahrenheit() {
-        let limit = |a: f64| sump_limit(Temperature::new::<degree_fahrenheit>(a)).get::<degree_fahrenheit>();
-        for (ambient, expected) in [(40.0, 140.0), (99.0, 199.0), (100.0, 200.0), (101.0, 200.0), (130.0, 200.0)] {
-            assert_abs_diff_eq!(limit(ambient), expected, epsilon = 1e-9);
         }
     }
 }

@@ -106,33 +106,6 @@ pub fn load_for_near_reaction(near: Force, span: Length, overhang: Length) -> Re
     Ok(newtons(r * s / (s + x)))
 }
 
-/// Dynamic equivalent load of a bearing that carries a radial and an axial load.
-///
-/// # Formula
-/// `P = X Fr + Y Fa`. Older books multiply `Fr` by a rotation factor `V` (1.2 for a turning outer ring): pass `X V` as `x`.
-///
-/// # Source
-/// ISO 281. The factors X and Y come from the bearing's catalogue.
-///
-/// # Errors
-/// [`Error::OutOfRange`] for a negative input.
-///
-/// # Example
-/// U. C. Jindal, *Machine Design*, Example 18-2, p. 508: 1250 N radial, 625 N axial, X 0.56, Y 1.2:
-/// ```
-/// use drivecourse_calc::{load::bearing::equivalent_load, units::*};
-/// let (n, plain) = (Force::new::<force::newton>, Ratio::new::<ratio::ratio>);
-/// let load = equivalent_load(n(1250.0), n(625.0), plain(0.56), plain(1.2))?;
-/// approx::assert_relative_eq!(load.get::<force::newton>(), 1450.0, max_relative = 1e-12);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-pub fn equivalent_load(radial: Force, axial: Force, x: Ratio, y: Ratio) -> Result<Force> {
-    let part = |force_name, load: Force, factor_name, factor: Ratio| -> Result<f64> {
-        Ok(within(force_name, load.value, 0.0, f64::MAX)? * within(factor_name, factor.value, 0.0, f64::MAX)?)
-    };
-    Ok(newtons(part("radial load", radial, "X", x)? + part("axial load", axial, "Y", y)?))
-}
-
 /// Basic rating life in revolutions (not in millions): nine of ten like bearings last at least this long.
 ///
 /// # Formula

@@ -250,31 +250,6 @@ pub fn strand_resultant(tight: Force, slack: Force, wrap: Angle) -> Result<Force
     Ok(newtons(((t1 - t2) * (t1 - t2) + 4.0 * t1 * t2 * s * s).sqrt()))
 }
 
-/// The two components of a force.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Components {
-    /// Part along the reference direction, `F cos θ`.
-    pub along: Force,
-    /// Part square to it, `F sin θ`.
-    pub across: Force,
-}
-
-/// Components of a force that stands at `angle` to a reference direction.
-///
-/// # Formula
-/// `F cos θ`, `F sin θ`
-///
-/// # Source
-/// Statics.
-///
-/// # Errors
-/// [`Error::OutOfRange`] for a force or an angle that is not finite.
-pub fn components(force: Force, angle: Angle) -> Result<Components> {
-    let f = within("force", force.value, f64::MIN, f64::MAX)?;
-    let theta = within("angle", angle.value, f64::MIN, f64::MAX)?;
-    Ok(Components { along: newtons(f * math::cos(theta)), across: newtons(f * math::sin(theta)) })
-}
-
 /// An overhung-load rating, and the place on the shaft it holds for.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rating {

@@ -85,22 +85,6 @@ pub fn torsion_stress(torque: Torque, diameter: Length) -> Result<Pressure> {
     Ok(pascals(0.5 * t / section_modulus(diameter)?))
 }
 
-/// Mean direct shear stress of a force across a round shaft.
-///
-/// # Formula
-/// `τ = 4 F / (π d²)`
-///
-/// # Source
-/// T. H. Wentzell, *Machine Design*, Example 4.3, p. 68. (The true peak is 4/3 of the mean, on the neutral axis: beam theory.)
-///
-/// # Errors
-/// [`Error::OutOfRange`] for a negative load or a diameter not greater than nought.
-pub fn direct_shear_stress(load: Force, diameter: Length) -> Result<Pressure> {
-    let f = within("load", load.value, 0.0, f64::MAX)?;
-    let d = positive("shaft diameter", diameter.value)?;
-    Ok(pascals(4.0 * f / (PI * d * d)))
-}
-
 /// Equivalent stress of bending and torsion after von Mises (distortion energy): compare with a tensile limit.
 ///
 /// # Formula
@@ -214,14 +198,6 @@ mod tests {
     }
 
     #[test]
-    fn published_torsion_with_direct_shear() {
-        // T. H. Wentzell, Machine Design, Ex. 4.3, p. 68: 10 500 lb·in and 2100 lb on a 1 in shaft: 56 149.86 psi, 0.01 %
-        let torsion = torsion_stress(Torque::new::<pound_force_inch>(10_500.0), inches(1.0)).unwrap();
-        let shear = direct_shear_stress(Force::new::<pound_force>(2100.0), inches(1.0)).unwrap();
-        assert_relative_eq!((torsion + shear).get::<psi>(), 56_149.86, max_relative = 1e-4);
-    }
-
-    #[test]
     fn published_chain_shaft() {
         // Wentzell, Ex. 4.4, p. 71: 20 hp, 500 rev/min, 8 in sprocket midway between bearings 12 in apart on a 1.25 in
         // shaft: 13 142.28 psi with the 63 000 form, so 0.05 %
@@ -306,7 +282,6 @@ mod tests {
         let thin = bending_stress(m, inches(0.0));
         assert!(matches!(thin, Err(Error::OutOfRange { input: "shaft diameter", .. })));
         assert!(torsion_stress(newton_metres(-1.0), inches(1.0)).is_err());
-        assert!(direct_shear_stress(f, inches(f64::NAN)).is_err());
         assert!(bending_moment(f, inches(-1.0)).is_err());
         assert!(bending_moment_between(f, inches(12.0), inches(12.1)).is_err());
         assert!(equivalent_stress(pascals(-1.0), pascals(0.0)).is_err());

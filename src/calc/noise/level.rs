@@ -110,28 +110,6 @@ pub fn shaken(level: Level, times: Ratio) -> Result<Level> {
     Ok(Level(level.checked()? + 20.0 * math::log10(positive("ratio of the vibration", times.value)?)))
 }
 
-/// What the quieter of two sources adds to the louder, dB.
-///
-/// # Formula
-/// `ΔL = 10 lg (1 + 10^(−d/10))`, d the difference of the two in dB.
-///
-/// # Source
-/// As [`sum`].
-///
-/// # Errors
-/// [`Error::OutOfRange`] for a difference below nought or over 350 dB.
-///
-/// # Example
-/// ```
-/// use drivecourse_calc::noise::level::adds;
-/// approx::assert_abs_diff_eq!(adds(5.0)?, 1.2, epsilon = 0.05);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-pub fn adds(difference_db: f64) -> Result<f64> {
-    let d = within("difference of levels", difference_db, 0.0, 350.0)?;
-    Ok(10.0 * math::log10(1.0 + math::pow(10.0, -d / 10.0)))
-}
-
 /// Energy sum over `parts`, as a level. Taken from the loudest, so that nothing overflows.
 fn added(levels: &[Level], parts: f64) -> Result<Level> {
     let mut loudest = f64::NEG_INFINITY;
@@ -178,8 +156,7 @@ mod tests {
         let printed = [3.0, 2.5, 2.1, 1.8, 1.5, 1.2, 1.0, 0.8, 0.6, 0.5, 0.4, 0.3, 0.3, 0.2, 0.2, 0.1];
         for (d, printed) in printed.into_iter().enumerate() {
             let d = d as f64;
-            assert_abs_diff_eq!(adds(d).unwrap(), printed, epsilon = 0.05);
-            assert_abs_diff_eq!(total(&[70.0, 70.0 - d]), 70.0 + adds(d).unwrap(), epsilon = 1e-12);
+            assert_abs_diff_eq!(total(&[70.0, 70.0 - d]), 70.0 + printed, epsilon = 0.05);
         }
     }
 
@@ -199,6 +176,5 @@ mod tests {
         assert!(mean(&[]).is_err());
         assert!(matches!(sum(&[Level::db(f64::NAN)]), Err(Error::OutOfRange { input: "sound level", .. })));
         assert!(sum(&[Level::db(400.0)]).is_err() && equal_sources(Level::db(80.0), 0).is_err());
-        assert!(adds(-1.0).is_err());
     }
 }

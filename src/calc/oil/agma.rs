@@ -5,7 +5,7 @@
 //! Numbers 8A and the older compounded 7 and 8 hold 3 to 10 % of fatty oil, for worm gears. Above number 9 the ISO grade
 //! stands in brackets there: 3200 is a grade of ISO 3448:1992 (from memory), 4600 and 6800 are not.
 
-use super::{grade, grade::Grade, viscosity_of};
+use super::viscosity_of;
 use crate::units::KinematicViscosity;
 
 /// Temperature at which a lubricant number's range is stated.
@@ -38,11 +38,6 @@ impl AgmaNumber {
     /// Least and greatest viscosity at the temperature of [`stated_at`](Self::stated_at).
     pub fn limits(&self) -> (KinematicViscosity, KinematicViscosity) {
         (viscosity_of(self.limits[0]), viscosity_of(self.limits[1]))
-    }
-
-    /// The ISO grade it stands for, `None` for 11, 12 and 13.
-    pub fn iso_grade(&self) -> Option<&'static Grade> {
-        self.grade.and_then(grade::by_number)
     }
 }
 
@@ -83,7 +78,7 @@ const fn at_40(number: &'static str, grade: Option<u32>, limits: [f64; 2], ep: b
 /// # Example
 /// ```
 /// let oil = drivecourse_calc::oil::agma::by_number("5EP").unwrap();
-/// assert_eq!(oil.iso_grade().unwrap().number(), 220);
+/// assert_eq!(oil.grade, Some(220));
 /// ```
 pub fn by_number(written: &str) -> Option<&'static AgmaNumber> {
     let written = written.trim();
@@ -104,18 +99,19 @@ pub fn by_number(written: &str) -> Option<&'static AgmaNumber> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::oil::grade;
     use approx::assert_relative_eq;
 
     /// The printed ranges are those of the ISO grade named beside them.
     #[test]
     fn ranges_are_those_of_the_grade() {
         for entry in &ALL {
-            let Some(grade) = entry.iso_grade() else { continue };
+            let Some(number) = entry.grade else { continue };
+            let grade = grade::by_number(number).unwrap();
             let (least, greatest) = entry.limits();
             assert_relative_eq!(least.value, grade.least().value, max_relative = 1e-12);
             assert_relative_eq!(greatest.value, grade.greatest().value, max_relative = 1e-12);
         }
-        assert!(ALL.iter().all(|entry| entry.grade.is_some() == entry.iso_grade().is_some()));
     }
 
     /// 11 and 12 follow the rule of 10 % either side of 4600 and 6800; 13 is stated at 100 °C instead.
@@ -125,10 +121,10 @@ mod tests {
             let entry = by_number(number).unwrap();
             assert_relative_eq!(entry.limits[0], 0.9 * middle, max_relative = 1e-12);
             assert_relative_eq!(entry.limits[1], 1.1 * middle, max_relative = 1e-12);
-            assert_eq!(entry.iso_grade(), None);
+            assert_eq!(entry.grade, None);
         }
         let last = by_number("13").unwrap();
-        assert_eq!((last.stated_at, last.iso_grade()), (StatedAt::Hundred, None));
+        assert_eq!((last.stated_at, last.grade), (StatedAt::Hundred, None));
     }
 
     /// A second published list of the same numbers: 1 to 8 stand for VG 46 to 680.

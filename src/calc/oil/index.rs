@@ -91,6 +91,8 @@ pub fn procedure_b(u: KinematicViscosity, y: KinematicViscosity, h: KinematicVis
 /// ```
 ///
 /// Trap: procedure A past 100 gives a smooth but wrong number (151 for the second example).
+///
+/// No relation asks for it: it is what [`viscosity_at_100`] is the inverse of, and is checked against.
 pub fn viscosity_index(at_40: KinematicViscosity, at_100: KinematicViscosity) -> Result<Ratio> {
     let (l, h) = reference_oils(at_100)?;
     within("viscosity at 40 °C", at_40.value, at_100.value, f64::MAX)?;

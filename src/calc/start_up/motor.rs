@@ -3,24 +3,14 @@
 use super::plain;
 use crate::Result;
 use crate::error::{positive, within};
-use crate::load::torque::{output_power, usable_efficiency};
-use crate::units::{
-    ElectricCurrent, ElectricPotential, Power, Ratio, electric_current::ampere, power::watt, ratio::ratio,
-};
-use core::marker::PhantomData;
+use crate::load::torque::usable_efficiency;
+use crate::units::{ElectricCurrent, ElectricPotential, Power, Ratio, electric_current::ampere, power::watt};
 
 #[cfg(any(doc, test))]
 use crate::Error;
 
 /// √3: line-to-line voltage over phase voltage of a balanced three-phase supply.
 const SQRT_3: f64 = 1.732_050_807_568_877_2;
-
-/// Load share under which a current reading says little about the load: a half.
-///
-/// # Source
-/// US Department of Energy, fact sheet *Determining Electric Motor Load and Efficiency* (wording from memory): the current
-/// follows the load roughly in proportion down to about half load; below, the magnetising current hides it.
-pub const CURRENT_TRUSTED_FROM: Ratio = Ratio { dimension: PhantomData, units: PhantomData, value: 0.5 };
 
 /// Electrical readings of a running motor.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -62,42 +52,13 @@ pub fn input_power(supply: &Supply) -> Result<Power> {
     Ok(Power::new::<watt>(SQRT_3 * v * i * usable_power_factor(supply.power_factor)?))
 }
 
-/// Power at the shaft of a motor.
-///
-/// # Formula
-/// `P = √3 V I cos φ η`
-///
-/// # Source
-/// As [`input_power`]; definition of efficiency.
-///
-/// # Errors
-/// [`Error::OutOfRange`] as [`input_power`], and unless the efficiency is in (0, 1].
-///
-/// # Example
-/// ```
-/// use drivecourse_calc::{start_up::motor::{Supply, shaft_power}, units::*};
-/// let readings = Supply {
-///     voltage: ElectricPotential::new::<electric_potential::volt>(460.0),
-///     current: ElectricCurrent::new::<electric_current::ampere>(12.0),
-///     power_factor: Ratio::new::<ratio::ratio>(0.84),
-/// };
-/// let shaft = shaft_power(&readings, Ratio::new::<ratio::percent>(91.0))?;
-/// approx::assert_abs_diff_eq!(shaft.get::<power::kilowatt>(), 7.31, epsilon = 0.005);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-///
-/// Trap: dividing by the efficiency, which gives more power out than goes in.
-pub fn shaft_power(supply: &Supply, efficiency: Ratio) -> Result<Power> {
-    output_power(input_power(supply)?, efficiency)
-}
-
-/// Line current that a motor draws for a shaft power: the inverse of [`shaft_power`].
+/// Line current that a motor draws for a shaft power: the inverse of [`input_power`], less what the motor loses.
 ///
 /// # Formula
 /// `I = P / (√3 V cos φ η)`
 ///
 /// # Source
-/// As [`shaft_power`].
+/// As [`input_power`]; definition of efficiency.
 ///
 /// # Errors
 /// [`Error::OutOfRange`] unless power and voltage are greater than nought, and power factor and efficiency in (0, 1].
@@ -124,31 +85,6 @@ pub fn current_for(
 /// [`Error::OutOfRange`] for a negative power or a rated power not greater than nought.
 pub fn load_share(shaft: Power, rated: Power) -> Result<Ratio> {
     Ok(plain(within("power", shaft.value, 0.0, f64::MAX)? / positive("rated power", rated.value)?))
-}
-
-/// Share of the rated load from the electrical power drawn, with the full-load efficiency taken for all loads.
-///
-/// # Formula
-/// `x = P₁ η_f / P_r`
-///
-/// # Source
-/// As [`input_power`], equations 2 and 3.
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless both powers are greater than nought and the efficiency is in (0, 1].
-///
-/// # Example
-/// ```
-/// use drivecourse_calc::{start_up::motor::load_from_input, units::*};
-/// let (drawn, rated) = (Power::new::<power::kilowatt>(22.9), Power::new::<power::horsepower>(40.0));
-/// let share = load_from_input(drawn, rated, Ratio::new::<ratio::percent>(90.2))?;
-/// approx::assert_abs_diff_eq!(share.get::<ratio::percent>(), 69.2, epsilon = 0.05);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-///
-/// Trap: input power over rated power: the rated power is what the *shaft* gives.
-pub fn load_from_input(drawn: Power, rated: Power, full_load_efficiency: Ratio) -> Result<Ratio> {
-    load_share(output_power(drawn, full_load_efficiency)?, rated)
 }
 
 /// Current over the full-load current of the nameplate.
@@ -188,7 +124,8 @@ pub fn full_load_current_ratio(current: ElectricCurrent, full_load: ElectricCurr
 /// # Errors
 /// [`Error::OutOfRange`] unless all four are greater than nought.
 ///
-/// Use it only where [`is_current_trusted`] says so: it overstates a small load.
+/// The current follows the load roughly in proportion down to about half load; below, the magnetising current hides it
+/// (same fact sheet, wording from memory).
 pub fn load_by_proportion(
     current: ElectricCurrent,
     full_load: ElectricCurrent,
@@ -250,25 +187,6 @@ pub fn current_at_load(
     Ok(ElectricCurrent::new::<ampere>((idle * idle + x * x * (full - idle) * (full + idle)).sqrt()))
 }
 
-/// Whether the current alone tells the load: the load that it shows is at least [`CURRENT_TRUSTED_FROM`].
-///
-/// # Formula
-/// `x ≥ 0.5`, x by [`load_from_current`].
-///
-/// # Source
-/// As [`CURRENT_TRUSTED_FROM`].
-///
-/// # Errors
-/// As [`load_from_current`].
-pub fn is_current_trusted(
-    current: ElectricCurrent,
-    full_load: ElectricCurrent,
-    no_load: ElectricCurrent,
-) -> Result<bool> {
-    let share = load_from_current(current, full_load, no_load)?;
-    Ok(share.get::<ratio>() >= CURRENT_TRUSTED_FROM.value)
-}
-
 fn usable_power_factor(power_factor: Ratio) -> Result<f64> {
     within("power factor", power_factor.value, f64::MIN_POSITIVE, 1.0)
 }
@@ -307,23 +225,16 @@ mod tests {
     fn the_horsepower_form_is_the_same() {
         // 1.732 V I cosφ η / 746, the form of the handbooks: their constants are rounded to about 2 in 10 000
         let supply = Supply { voltage: volts(460.0), current: amps(20.0), power_factor: plain(0.85) };
-        let hp = shaft_power(&supply, plain(0.9)).unwrap().get::<horsepower>();
+        let hp = 0.9 * input_power(&supply).unwrap().get::<horsepower>();
         assert_relative_eq!(hp, 1.732 * 460.0 * 20.0 * 0.85 * 0.9 / 746.0, max_relative = 5e-4);
     }
 
     #[test]
     fn round_trips() {
         let supply = Supply { voltage: volts(400.0), current: amps(15.3), power_factor: plain(0.83) };
-        let shaft = shaft_power(&supply, plain(0.9)).unwrap();
+        let shaft = 0.9 * input_power(&supply).unwrap();
         let back = current_for(shaft, supply.voltage, supply.power_factor, plain(0.9)).unwrap();
         assert_relative_eq!(back.value, 15.3, max_relative = 1e-14);
-        let rated = Power::new::<kilowatt>(11.0);
-        let drawn = input_power(&supply).unwrap();
-        assert_relative_eq!(
-            load_from_input(drawn, rated, plain(0.9)).unwrap().value,
-            load_share(shaft, rated).unwrap().value,
-            max_relative = 1e-14
-        );
         for x in [0.0, 0.1, 0.5, 1.0, 1.2] {
             let i = current_at_load(plain(x), amps(10.0), amps(4.0)).unwrap();
             assert_abs_diff_eq!(load_from_current(i, amps(10.0), amps(4.0)).unwrap().value, x, epsilon = 1e-7);
@@ -337,8 +248,6 @@ mod tests {
         // by proportion an idle motor seems to carry 40 %
         let seeming = load_by_proportion(amps(4.0), amps(10.0), volts(460.0), volts(460.0)).unwrap();
         assert_abs_diff_eq!(seeming.value, 0.4, epsilon = 1e-12);
-        assert_eq!(is_current_trusted(amps(5.0), amps(10.0), amps(4.0)), Ok(false));
-        assert_eq!(is_current_trusted(amps(8.0), amps(10.0), amps(4.0)), Ok(true));
         // more volts, less current for the same load
         let seeming = load_by_proportion(amps(8.0), amps(10.0), volts(483.0), volts(460.0)).unwrap();
         assert_abs_diff_eq!(seeming.value, 0.84, epsilon = 1e-12);
@@ -354,7 +263,7 @@ mod tests {
         assert!(refused(Supply { voltage: volts(0.0), ..good }, "voltage"));
         assert!(refused(Supply { current: amps(f64::NAN), ..good }, "current"));
         assert!(refused(Supply { power_factor: plain(1.01), ..good }, "power factor"));
-        assert!(shaft_power(&good, plain(0.0)).is_err());
+        assert!(current_for(Power::new::<kilowatt>(1.0), volts(400.0), plain(0.8), plain(0.0)).is_err());
         assert!(load_from_current(amps(3.0), amps(10.0), amps(4.0)).is_err(), "less than unloaded");
         assert!(load_from_current(amps(8.0), amps(4.0), amps(4.0)).is_err());
         assert!(load_share(Power::new::<watt>(-1.0), Power::new::<watt>(1.0)).is_err());

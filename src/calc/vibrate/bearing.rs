@@ -2,10 +2,9 @@
 
 use core::f64::consts::FRAC_PI_2;
 
-use super::orders::shaft_frequency;
-use super::{hz, plain};
+use super::plain;
 use crate::error::{positive, within};
-use crate::units::{Angle, AngularVelocity, Frequency, Length, Ratio};
+use crate::units::{Angle, Length, Ratio};
 use crate::{Result, math};
 use core::marker::PhantomData;
 
@@ -45,21 +44,6 @@ pub struct Orders {
     /// Strikes of a spot on an element, which meets both rings in each spin: twice the spin. Some tables print it as "rolling
     /// element".
     pub element: Ratio,
-}
-
-/// Defect frequencies at one speed.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Frequencies {
-    /// Of the cage (FTF).
-    pub cage: Frequency,
-    /// Of the outer ring (BPFO).
-    pub outer: Frequency,
-    /// Of the inner ring (BPFI).
-    pub inner: Frequency,
-    /// Of the spin of an element (BSF).
-    pub spin: Frequency,
-    /// Of a spot on an element: twice the spin.
-    pub element: Frequency,
 }
 
 /// Defect orders of a bearing whose inner ring turns.
@@ -129,65 +113,11 @@ pub fn quick_orders(elements: u32) -> Result<Orders> {
     })
 }
 
-/// Defect frequencies at a shaft speed.
-///
-/// # Formula
-/// Each order times `n / 60`.
-///
-/// # Source
-/// As [`orders`].
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless the speed is greater than nought.
-///
-/// # Example
-/// Eight balls of 10 mm on 50 mm at 1800 rev/min: 12, 96, 144 and 72 Hz.
-/// ```
-/// use drivecourse_calc::{vibrate::bearing::{Geometry, frequencies, orders}, units::*};
-/// let bearing = Geometry {
-///     elements: 8,
-///     element_diameter: Length::new::<length::millimeter>(10.0),
-///     pitch_diameter: Length::new::<length::millimeter>(50.0),
-///     contact_angle: Angle::new::<angle::degree>(0.0),
-/// };
-/// let speed = AngularVelocity::new::<angular_velocity::revolution_per_minute>(1800.0);
-/// let found = frequencies(&orders(&bearing)?, speed)?;
-/// approx::assert_abs_diff_eq!(found.outer.get::<frequency::hertz>(), 96.0, epsilon = 1e-9);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-pub fn frequencies(orders: &Orders, speed: AngularVelocity) -> Result<Frequencies> {
-    let turn = shaft_frequency(speed)?.value;
-    let at = |order: Ratio| hz(order.value * turn);
-    Ok(Frequencies {
-        cage: at(orders.cage),
-        outer: at(orders.outer),
-        inner: at(orders.inner),
-        spin: at(orders.spin),
-        element: at(orders.element),
-    })
-}
-
-/// Lowest and highest frequency to watch for a defect frequency.
-///
-/// # Formula
-/// `f (1 ± 0.03)`, see [`WATCHED_BAND`].
-///
-/// # Source
-/// Common practice, no source.
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless the frequency is greater than nought.
-pub fn watched(frequency: Frequency) -> Result<(Frequency, Frequency)> {
-    let f = positive("frequency", frequency.value)?;
-    Ok((hz(f * (1.0 - WATCHED_BAND.value)), hz(f * (1.0 + WATCHED_BAND.value))))
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::units::{
         angle::degree,
-        angular_velocity::revolution_per_minute,
         length::{inch, millimeter},
     };
     use approx::{assert_abs_diff_eq, assert_relative_eq};
@@ -246,15 +176,11 @@ mod tests {
             pitch_diameter: Length::new::<millimeter>(50.0),
             contact_angle: Angle::new::<degree>(0.0),
         };
-        let speed = AngularVelocity::new::<revolution_per_minute>(1800.0);
-        let f = frequencies(&orders(&bearing).unwrap(), speed).unwrap();
-        for (value, printed) in [(f.cage, 12.0), (f.outer, 96.0), (f.inner, 144.0), (f.spin, 72.0), (f.element, 144.0)]
+        let o = orders(&bearing).unwrap();
+        for (order, printed) in [(o.cage, 12.0), (o.outer, 96.0), (o.inner, 144.0), (o.spin, 72.0), (o.element, 144.0)]
         {
-            assert_abs_diff_eq!(value.value, printed, epsilon = 1e-9);
+            assert_abs_diff_eq!(order.value * 1800.0 / 60.0, printed, epsilon = 1e-9);
         }
-        let (low, high) = watched(f.outer).unwrap();
-        assert_abs_diff_eq!(low.value, 93.12, epsilon = 1e-9);
-        assert_abs_diff_eq!(high.value, 98.88, epsilon = 1e-9);
     }
 
     #[test]
@@ -289,6 +215,6 @@ mod tests {
         assert!(orders(&inches(9, 0.2, f64::NAN)).is_err());
         let steep = Geometry { contact_angle: Angle::new::<degree>(90.0), ..inches(9, 0.2, 1.0) };
         assert!(matches!(orders(&steep), Err(Error::OutOfRange { input: "contact angle", .. })));
-        assert!(quick_orders(0).is_err() && watched(hz(0.0)).is_err());
+        assert!(quick_orders(0).is_err());
     }
 }

@@ -89,22 +89,6 @@ pub fn chart<Q: Measured>(readings: &[Q], factor: Factor) -> Result<Chart<Q>> {
 }
 
 impl<Q: Measured> Chart<Q> {
-    /// Whether a reading signals: it lies strictly beyond a limit.
-    ///
-    /// # Source
-    /// NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.1 (as quoted): a point on the limit is in control.
-    pub fn signals(&self, reading: Q) -> bool {
-        reading > self.upper || reading < self.lower
-    }
-
-    /// Whether the step between two readings that follow each other signals.
-    ///
-    /// # Source
-    /// As [`Chart::signals`].
-    pub fn range_signals(&self, before: Q, after: Q) -> bool {
-        (after.si() - before.si()).abs() > self.range_upper.si()
-    }
-
     /// Standard deviation that the moving ranges show.
     ///
     /// # Formula
@@ -234,8 +218,6 @@ mod tests {
         ] {
             assert_abs_diff_eq!(value.value, printed, epsilon = 5.1e-5);
         }
-        assert!(readings.iter().all(|&reading| !found.signals(reading)), "in control");
-        assert!(readings.windows(2).all(|pair| !found.range_signals(pair[0], pair[1])));
         // with the rounded factor (computed)
         let rounded = chart(&readings, Factor::Rounded).unwrap();
         assert_abs_diff_eq!(rounded.upper.value, 55.804_89, epsilon = 5e-6);
@@ -250,12 +232,8 @@ mod tests {
     }
 
     #[test]
-    fn on_the_limit_is_in_control() {
+    fn the_deviation_is_the_mean_range_over_its_factor() {
         let found = chart(&[1.0, 2.0, 1.0, 2.0].map(plain), Factor::Rounded).unwrap();
-        assert!(!found.signals(found.upper) && !found.signals(found.lower));
-        assert!(found.signals(plain(found.upper.value.next_up())));
-        assert!(!found.range_signals(plain(0.0), found.range_upper));
-        assert!(found.range_signals(plain(0.0), plain(found.range_upper.value + 1e-9)));
         assert_relative_eq!(found.deviation().value, 1.0 / 1.128);
     }
 

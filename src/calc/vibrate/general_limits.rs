@@ -6,11 +6,11 @@
 
 use super::zone::Limits;
 use crate::Result;
-use crate::error::{positive, within};
+use crate::error::positive;
 use crate::math;
 use crate::units::{Power, Ratio, Velocity, ratio, velocity::millimeter_per_second};
 
-#[cfg(any(doc, test))]
+#[cfg(doc)]
 use crate::Error;
 
 /// Steps from which the boundaries are taken, mm/s r.m.s.
@@ -73,39 +73,6 @@ pub fn size_share(rated: Power) -> Result<Ratio> {
     Ok(Ratio::new::<ratio::ratio>(math::pow(p / largest, exponent).min(1.0)))
 }
 
-/// Boundaries that maker and user have agreed, checked against the typical ranges.
-///
-/// # Source
-/// ISO 20816-1:2016, Table C.1.
-///
-/// # Errors
-/// [`Error::OutOfRange`] when a boundary lies outside its range or they do not rise.
-pub fn agreed(a_b: Velocity, b_c: Velocity, c_d: Velocity) -> Result<Limits<Velocity>> {
-    for (input, value, (low, high)) in
-        [("A/B limit", a_b, A_B_MM_S), ("B/C limit", b_c, B_C_MM_S), ("C/D limit", c_d, C_D_MM_S)]
-    {
-        // a limit typed in another unit may differ in its last bits
-        within(input, value.value, low * 1e-3 * (1.0 - 1e-12), high * 1e-3 * (1.0 + 1e-12))?;
-    }
-    Limits::new(a_b, b_c, c_d)
-}
-
-/// Boundaries from the A/B boundary alone.
-///
-/// # Formula
-/// `B/C = 2.56 A/B`, `C/D = 6.4 A/B`
-///
-/// # Source
-/// ISO 20816-1:2016, Annex C.2.
-///
-/// # Errors
-/// [`Error::OutOfRange`] unless the boundary is greater than nought.
-///
-/// Trap: reading 2.56 as a multiple of the *baseline*: no standard has that.
-pub fn from_a_b(a_b: Velocity) -> Result<Limits<Velocity>> {
-    Limits::new(a_b, a_b * FACTORS.0, a_b * FACTORS.1)
-}
-
 fn mm_s(value: f64) -> Velocity {
     Velocity::new::<millimeter_per_second>(value)
 }
@@ -142,19 +109,8 @@ mod tests {
     #[test]
     fn the_factors_give_the_low_ends_of_the_ranges() {
         // 0.71 × (1, 2.56, 6.4) is 0.71, 1.8, 4.5: printed to two digits
-        let made = from_a_b(mm_s(0.71)).unwrap();
-        for (made, printed) in [(made.b_c, 1.8), (made.c_d, 4.5)] {
-            assert_relative_eq!(made.value * 1e3, printed, epsilon = 0.05);
+        for (factor, printed) in [(FACTORS.0, B_C_MM_S.0), (FACTORS.1, C_D_MM_S.0)] {
+            assert_relative_eq!(0.71 * factor, printed, epsilon = 0.05);
         }
-    }
-
-    #[test]
-    fn agreed_limits() {
-        let small = small_machine();
-        assert_eq!(agreed(small.a_b, small.b_c, small.c_d), Ok(small));
-        assert!(agreed(mm_s(4.5), mm_s(9.3), mm_s(14.7)).is_ok());
-        assert!(matches!(agreed(mm_s(0.5), mm_s(1.8), mm_s(4.5)), Err(Error::OutOfRange { input: "A/B limit", .. })));
-        assert!(agreed(mm_s(2.0), mm_s(1.8), mm_s(4.5)).is_err(), "they must rise");
-        assert!(from_a_b(mm_s(0.0)).is_err());
     }
 }

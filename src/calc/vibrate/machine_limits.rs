@@ -7,7 +7,7 @@
 //!
 //! A drive of up to 15 kW is outside it: see [`general_limits`](super::general_limits).
 
-use super::zone::{Limits, Zone, governs};
+use super::zone::Limits;
 use crate::Result;
 use crate::error::within;
 use crate::units::{Length, Power, Velocity, length::micrometer, velocity::millimeter_per_second};
@@ -129,34 +129,13 @@ pub fn group_by_shaft_height(height: Length) -> Result<Group> {
     Ok(if h >= 0.315 - 1e-9 { Group::One } else { Group::Two })
 }
 
-/// Zone of a machine whose displacement and velocity (both r.m.s.) were measured: the worse of the two.
-///
-/// # Source
-/// ISO 10816-3, clause 5.2.3 (as quoted).
-///
-/// # Errors
-/// [`Error::OutOfRange`] for a reading that is negative or not finite.
-///
-/// # Example
-/// Group 1, rigid: 95 µm is D though 2.0 mm/s is A.
-/// ```
-/// use drivecourse_calc::{vibrate::{machine_limits::{Group, Support, limits, severity}, zone::Zone}, units::*};
-/// let displacement = Length::new::<length::micrometer>(95.0);
-/// let velocity = Velocity::new::<velocity::millimeter_per_second>(2.0);
-/// assert_eq!(severity(limits(Group::One, Support::Rigid), displacement, velocity)?, Zone::D);
-/// # Ok::<(), drivecourse_calc::Error>(())
-/// ```
-pub fn severity(row: &Row, rms_displacement: Length, rms_velocity: Velocity) -> Result<Zone> {
-    let zones = [row.displacement().zone(rms_displacement)?, row.velocity().zone(rms_velocity)?];
-    Ok(governs(&zones).unwrap_or(zones[0]))
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::units::{Frequency, frequency::hertz, length::millimeter, power::kilowatt};
     use crate::vibrate::amplitude::{Amplitude, velocity_from_displacement};
     use crate::vibrate::general_limits::LADDER_MM_S;
+    use crate::vibrate::zone::Zone;
     use approx::assert_abs_diff_eq;
 
     fn um(value: f64) -> Length {
@@ -211,14 +190,6 @@ mod tests {
                 }
             }
         }
-    }
-
-    #[test]
-    fn the_worse_governs() {
-        let row = limits(Group::One, Support::Rigid);
-        assert_eq!(severity(row, um(95.0), mm_s(2.0)), Ok(Zone::D), "ISO 10816-3 as quoted");
-        assert_eq!(severity(row, um(20.0), mm_s(5.0)), Ok(Zone::C));
-        assert_eq!(severity(row, um(20.0), mm_s(2.0)), Ok(Zone::A));
     }
 
     #[test]

@@ -66,23 +66,6 @@ impl<Q: Measured> Limits<Q> {
     }
 }
 
-/// The zone that governs when several quantities or places were measured: the worst; `None` without any.
-///
-/// # Source
-/// ISO 10816-3, clause 5.2.3 (as quoted): when displacement and velocity were measured, the more severe zone governs.
-///
-/// # Example
-/// ```
-/// use drivecourse_calc::vibrate::zone::{Zone, governs};
-/// assert_eq!(governs(&[Zone::D, Zone::B]), Some(Zone::D));
-/// assert_eq!(governs(&[]), None);
-/// ```
-///
-/// Trap: taking the mean, or the better of the two.
-pub fn governs(zones: &[Zone]) -> Option<Zone> {
-    zones.iter().copied().max()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,7 +1,7 @@
 //! Papers and keys filled from questions.
 
 use drivecourse_machine::formula::symbol_mathml;
-use drivecourse_machine::{Figures, Kind, QuantityId, System, Working, amount, messages};
+use drivecourse_machine::{Figures, Kind, Known, QuantityId, System, Working, amount, messages};
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
@@ -152,19 +152,45 @@ fn given_list(question: &Question) -> Vec<Given> {
             name: capital(quantity.name),
             symbol: quantity.symbol.to_owned(),
             value: amount::write(quantity, value, question.system),
-            also: in_the_other(id, value, question.system),
+            also: limit_in_the_other(id, question).or_else(|| in_the_other(id, value, question.system)),
         }
     };
     givens(&question.parts).into_iter().map(given).collect()
 }
 
+fn other(system: System) -> System {
+    match system {
+        System::Si => System::Us,
+        System::Us => System::Si,
+    }
+}
+
+/// A printed value that its source states in one system of units, in the other one: one limit, one pair. It stands exactly
+/// as the source has it in the source's unit. A temperature is rounded in the other as its own papers round it; what loses
+/// more by that keeps four figures. Nothing for what no source states in round figures of one system alone.
+fn limit_in_the_other(id: QuantityId, question: &Question) -> Option<String> {
+    let quantity = id.get();
+    let there = other(question.system);
+    let stated = question.case.values[id.index()];
+    if quantity.known != Known::Plate || quantity.kind == Kind::Choice || stated.is_nan() {
+        return None;
+    }
+    let exact = |system: System| {
+        let shown = quantity.unit(system).from_base(stated);
+        (quantity.display(system).figures.round(shown) - shown).abs() <= 1e-9 * shown.abs().max(1.0)
+    };
+    let degrees = matches!(quantity.kind, Kind::Temperature | Kind::TemperatureRise);
+    match (exact(question.system), exact(there)) {
+        (false, true) => Some(amount::write(quantity, stated, there)),
+        (true, false) if degrees => Some(amount::write(quantity, stated, there)),
+        _ => None,
+    }
+}
+
 /// The same value in the other system's unit, to four figures: changing the unit costs no accuracy.
 fn in_the_other(id: QuantityId, value: f64, system: System) -> Option<String> {
     let quantity = id.get();
-    let other = match system {
-        System::Si => System::Us,
-        System::Us => System::Si,
-    };
+    let other = other(system);
     let unit = quantity.unit(other);
     let differs = quantity.kind != Kind::Choice && unit != quantity.unit(system);
     differs.then(|| amount::with_unit(&amount::number(unit.from_base(value), Figures::Significant(4)), unit))

@@ -17,6 +17,8 @@ messages! { pub(crate) SAYS {
     NOTHING = "result-nothing", "nothing handed in";
     PASSED = "result-passed", "passed";
     NOT_PASSED = "result-not-passed", "not passed";
+    UNREAD = "result-unread", "Paper {code}, {candidate}, question {number}: “{answer}” could not be read. {says}";
+    UNREAD_PART = "result-unread-part", "Paper {code}, {candidate}, question {number} ({part}): “{answer}” could not be read. {says}";
     MISSED = "result-missed", "not passed: safety question missed";
 } }
 
@@ -76,6 +78,30 @@ fn to_practise(paper: &GradedPaper) -> Vec<String> {
     weak.into_iter().map(|skill| skill_name(&skill.skill)).collect()
 }
 
+/// Every answer that could not be read: whose, where, what was written and why, in the order of the papers. A number with the
+/// unit of another kind is one of them: what was meant is not known.
+#[must_use]
+pub fn unread(graded: &Graded) -> Vec<String> {
+    let mut out = Vec::new();
+    for paper in &graded.candidates {
+        for question in &paper.questions {
+            let unread = |part: &&GradedPart| matches!(part.verdict, Verdict::Unreadable | Verdict::WrongUnit);
+            for part in question.parts.iter().filter(unread) {
+                let words = [
+                    ("code", &*paper.code.to_string()),
+                    ("candidate", &paper.candidate.name),
+                    ("number", &question.number.to_string()),
+                    ("part", &part.part.to_string()),
+                    ("answer", part.answer.trim()),
+                    ("says", &part.says),
+                ];
+                out.push(if question.parts.len() > 1 { UNREAD_PART.say(&words) } else { UNREAD.say(&words) });
+            }
+        }
+    }
+    out
+}
+
 /// The summary of a class: marks by topic, what went wrong and how often, who should practise what.
 #[must_use]
 pub fn class_results(plant: &str, date: Option<String>, graded: &Graded, remarks: Vec<String>) -> Results {
@@ -112,7 +138,7 @@ pub fn class_results(plant: &str, date: Option<String>, graded: &Graded, remarks
             .map(|paper| Practice { candidate: paper.candidate.name.clone(), topics: to_practise(paper) })
             .filter(|practice| !practice.topics.is_empty())
             .collect(),
-        remarks,
+        remarks: [remarks, unread(graded)].concat(),
     }
 }
 

@@ -19,6 +19,7 @@ messages! { pub(super) SAYS {
     SLACK = "drive-side-slack", "slack strand";
     EDGE = "drive-side-edge", "straightedge";
     SCALE_NOTE = "drive-side-scale-note", "Sag drawn {times} times its size.";
+    NOT_TO_SCALE = "drive-side-not-to-scale", "Not to scale.";
     LEVEL = "drive-side-level", "level with it at the right";
     ABOVE = "drive-side-above", "above it";
     ABOVE_RIGHT = "drive-side-above-right", "above it to the right";
@@ -59,6 +60,8 @@ pub struct DriveSide {
     pub incline: f64,
     /// Sag of the slack strand at mid-span below the straightedge, same unit as the pitch.
     pub sag: f64,
+    /// Whether one of these lengths is not the machine's, so that the drawing is not to scale.
+    pub nominal: bool,
     /// Sense of rotation.
     pub turning: Turning,
     /// Whether a straightedge lies along the slack strand.
@@ -100,7 +103,9 @@ impl DriveSide {
         rotation(&mut sketch, &layout, self.turning);
         self.dimensions(&mut sketch, &layout);
         self.names(&mut sketch, &layout);
-        if layout.magnified > 1.0 {
+        if self.nominal {
+            sketch.note(NOT_TO_SCALE.text());
+        } else if layout.magnified > 1.0 {
             sketch.note(&SCALE_NOTE.say(&[("times", &layout.magnified.to_string())]));
         }
         let title = TITLE.text();
@@ -207,7 +212,9 @@ impl DriveSide {
         if self.straightedge {
             out.push_str(&format!(" {}", EDGE_ALONG.text()));
         }
-        if layout.magnified > 1.0 {
+        if self.nominal {
+            out.push_str(&format!(" {}", NOT_TO_SCALE.text()));
+        } else if layout.magnified > 1.0 {
             out.push_str(&format!(" {}", SCALE.say(&[("times", &layout.magnified.to_string())])));
         }
         out

@@ -37,6 +37,8 @@ pub struct ShaftLoad {
     pub bearings: f64,
     /// Distance from the near bearing to the load, same unit.
     pub overhang: f64,
+    /// Whether one of these lengths is not the machine's.
+    pub nominal: bool,
     /// Load at the sprocket, upwards positive.
     pub load: f64,
     /// Reaction of the near bearing, same unit, upwards positive.
@@ -121,7 +123,7 @@ impl ShaftLoad {
         if self.moment {
             self.moment_diagram(&mut sketch, [far, near, end]);
         }
-        if stretched {
+        if stretched || self.nominal {
             sketch.note(NO_SCALE.text());
         }
         Ok(sketch.finish(&self.id, TITLE.text(), &self.description(), self.table()))

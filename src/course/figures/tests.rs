@@ -13,6 +13,7 @@ fn some(words: &str) -> Option<String> {
 
 pub(super) fn drive() -> DriveSide {
     DriveSide {
+        nominal: false,
         id: "drive".into(),
         driver_teeth: 17,
         driven_teeth: 35,
@@ -68,6 +69,7 @@ fn corners() -> FootCorners {
 
 fn shaft() -> ShaftLoad {
     ShaftLoad {
+        nominal: false,
         id: "shaft".into(),
         bearings: 180.0,
         overhang: 95.0,

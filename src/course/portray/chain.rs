@@ -21,10 +21,8 @@ pub(super) fn drive_side(board: &Board<'_>) -> Result<Figure, PortrayError> {
     // The centres follow from the span and the other way round, so both are hidden with either.
     let hide_centres = board.asks("chain.centres") || board.asks("chain.span");
     let centres = if hide_centres { NOMINAL_CENTRES * pitch } else { board.need("chain.centres")? };
-    let sag = match board.value("chain.sag") {
-        Some(sag) if board.tells("chain.sag") => sag,
-        _ => NOMINAL_SAG * centres,
-    };
+    let sag = board.value("chain.sag").filter(|_| board.tells("chain.sag"));
+    let hidden = ["chain.teeth_small", "chain.teeth_large", "chain.incline"].into_iter().any(|size| board.asks(size));
     let incline = match board.value("chain.incline") {
         Some(_) if board.asks("chain.incline") => NOMINAL_INCLINE,
         Some(incline) => incline,
@@ -39,7 +37,8 @@ pub(super) fn drive_side(board: &Board<'_>) -> Result<Figure, PortrayError> {
             pitch,
             centres,
             incline: incline.to_degrees(),
-            sag,
+            sag: sag.unwrap_or(NOMINAL_SAG * centres),
+            nominal: sag.is_none() || hide_centres || hidden,
             turning: Turning::Anticlockwise,
             straightedge: board.tells("chain.sag") || board.asks("chain.sag"),
             name_strands: true,

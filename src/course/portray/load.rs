@@ -8,11 +8,8 @@ const NOMINAL_OVERHANG: f64 = 0.4;
 
 pub(super) fn shaft_load(board: &Board<'_>) -> Result<Figure, PortrayError> {
     let bearings = board.need("load.bearing_span")?;
-    let overhang = if board.asks("load.sprocket_distance") || board.asks("load.bearing_span") {
-        NOMINAL_OVERHANG * bearings
-    } else {
-        board.need("load.sprocket_distance")?
-    };
+    let nominal = board.asks("load.sprocket_distance") || board.asks("load.bearing_span");
+    let overhang = if nominal { NOMINAL_OVERHANG * bearings } else { board.need("load.sprocket_distance")? };
     let (near, far) = (board.need("load.reaction_near")?, board.need("load.reaction_far")?);
     let told = |quantity| board.tells(quantity);
     // The running load alone is what some questions show.
@@ -27,6 +24,7 @@ pub(super) fn shaft_load(board: &Board<'_>) -> Result<Figure, PortrayError> {
             id: board.id(),
             bearings,
             overhang,
+            nominal,
             // The far bearing holds the shaft's tail down: it pulls the same way as the load.
             load: -board.need(load)?,
             near,

@@ -92,11 +92,10 @@ impl Store {
     /// [`Error::Refused`] where there is none.
     pub fn answer(&self, place: &Place) -> Result<AnswerReport, Error> {
         let none = || Error::Refused(format!("there is no {place} in the records"));
-        let paper: i64 = self.db.query_row(
-            "SELECT paper FROM attempt WHERE id = ?1",
-            [attempt_of(&self.db, &place.code)?],
-            |row| row.get(0),
-        )?;
+        let paper: i64 =
+            self.db.query_row("SELECT paper FROM attempt WHERE id = ?1", [attempt_of(&self.db, place)?], |row| {
+                row.get(0)
+            })?;
         let (exam, name): (String, String) = self.db.query_row(
             "SELECT title, name FROM (SELECT exam.title, paper.name, paper.id FROM paper JOIN exam ON exam.id = paper.exam) \
              WHERE id = ?1",

@@ -7,7 +7,7 @@ use serde::Serialize;
 use super::standing::{Standing, standings};
 use crate::date::Date;
 use crate::error::Error;
-use crate::read::{Filter, PartRow};
+use crate::read::{Filter, PaperRow, PartRow};
 use crate::store::Store;
 
 /// Something that went wrong, and how often.
@@ -104,6 +104,32 @@ pub struct ClassReport {
     pub totals: Vec<ExamTotals>,
 }
 
+/// Title, short name and first day of every exam on `papers`, by its row.
+fn exams_of(papers: &[PaperRow]) -> BTreeMap<i64, (String, String, Option<Date>)> {
+    let mut out: BTreeMap<i64, (String, String, Option<Date>)> = BTreeMap::new();
+    for paper in papers {
+        let exam = || (paper.exam.title.clone(), paper.exam.name.clone(), paper.sat);
+        let (_, _, day) = out.entry(paper.exam.id).or_insert_with(exam);
+        *day = day.iter().copied().chain(paper.sat).min();
+    }
+    out
+}
+
+/// Adds its day to the title of an exam where another has the same title, and its short name where that does not do.
+fn tell_apart(title: &mut String, row: i64, exams: &BTreeMap<i64, (String, String, Option<Date>)>) {
+    let Some((own, name, day)) = exams.get(&row) else { return };
+    let mut alike = exams.iter().filter(|(other, exam)| **other != row && exam.0 == *own).peekable();
+    if alike.peek().is_none() {
+        return;
+    }
+    let same_day = alike.any(|(_, exam)| exam.2 == *day);
+    match day {
+        Some(day) if same_day => title.push_str(&format!(" ({day}, {name})")),
+        Some(day) => title.push_str(&format!(" ({day})")),
+        None => title.push_str(&format!(" ({name})")),
+    }
+}
+
 impl Store {
     /// All about the class that `filter` lets through, on the day `as_of`.
     ///
@@ -113,8 +139,8 @@ impl Store {
         let papers = self.all_papers(&Filter { until: Some(as_of), ..filter.clone() })?;
         let mut standings = standings(&papers, as_of, within);
         standings.sort_by(|a, b| (&a.exam, &a.name, &a.person).cmp(&(&b.exam, &b.name, &b.person)));
-        let latest: BTreeSet<(&str, &str)> =
-            standings.iter().map(|standing| (standing.exam.as_str(), standing.code.as_str())).collect();
+        let latest: BTreeSet<(i64, String)> =
+            standings.iter().map(|standing| (standing.exam_row, standing.code.clone())).collect();
         let mut skills: BTreeMap<&str, (u32, u32)> = BTreeMap::new();
         let mut causes = Causes::default();
         let mut totals: BTreeMap<i64, ExamTotals> = BTreeMap::new();
@@ -127,7 +153,7 @@ impl Store {
             total.passed += u64::from(paper.passed);
             total.earned += u64::from(paper.earned);
             total.of += u64::from(paper.of);
-            if !latest.contains(&(paper.exam.name.as_str(), paper.code.as_str())) {
+            if !latest.contains(&(paper.exam.id, paper.code.clone())) {
                 continue;
             }
             for question in &paper.questions {
@@ -146,6 +172,13 @@ impl Store {
             })
             .collect();
         skills.sort_by(|a, b| a.share.total_cmp(&b.share).then_with(|| a.skill.cmp(&b.skill)));
+        let exams = exams_of(&papers);
+        for (exam, total) in &mut totals {
+            tell_apart(&mut total.title, *exam, &exams);
+        }
+        for standing in &mut standings {
+            tell_apart(&mut standing.title, standing.exam_row, &exams);
+        }
         let mut totals: Vec<ExamTotals> = totals.into_values().collect();
         totals.sort_by(|a, b| a.exam.cmp(&b.exam));
         Ok(ClassReport { as_of, group: filter.group.clone(), standings, skills, causes: causes.ranked(), totals })

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::registry::nearest;
 use drivecourse_quiz::grade::ENOUGH;
 use serde::Serialize;
 
@@ -106,9 +107,9 @@ impl Store {
     pub fn person(&self, person: &str, as_of: Date, within: u32) -> Result<PersonReport, Error> {
         let filter = Filter { person: Some(person.to_owned()), until: Some(as_of), ..Filter::default() };
         let papers = self.all_papers(&filter)?;
-        let nobody = || Error::Refused(format!("nobody in the records has the id {person:?} by {as_of}"));
         // The papers come by day, those not handed in last.
-        let latest = papers.iter().rev().find(|paper| paper.sat.is_some()).or(papers.last()).ok_or_else(nobody)?;
+        let latest = papers.iter().rev().find(|paper| paper.sat.is_some()).or(papers.last());
+        let Some(latest) = latest else { return Err(self.nobody(person, as_of)?) };
         Ok(PersonReport {
             person: person.to_owned(),
             name: latest.name.clone(),
@@ -118,6 +119,35 @@ impl Store {
             skills: skills(&papers),
             papers: papers.iter().map(line).collect(),
         })
+    }
+}
+
+impl Store {
+    /// Why there is nothing about `person` by `as_of`, and whose id may be meant.
+    fn nobody(&self, person: &str, as_of: Date) -> Result<Error, Error> {
+        /// Ids that are named, at most.
+        const MOST: usize = 5;
+        let mut list = self.db.prepare(
+            "SELECT person.key, paper.name FROM person JOIN paper ON paper.person = person.id ORDER BY person.key, paper.id",
+        )?;
+        // The name on the latest paper stands.
+        let people: BTreeMap<String, String> =
+            list.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<_, _>>()?;
+        if people.contains_key(person) {
+            return Ok(Error::Refused(format!("nothing of {person:?} is in the records by {as_of}, but later")));
+        }
+        let plain = |text: &str| text.trim().to_lowercase();
+        let wanted = plain(person);
+        let named = |(id, name): &(&String, &String)| {
+            !wanted.is_empty() && (plain(name).contains(&wanted) || plain(id).contains(&wanted))
+        };
+        let mut near: Vec<&str> = people.iter().filter(named).map(|(id, _)| id.as_str()).collect();
+        while let Some(id) = nearest(person, people.keys().map(String::as_str).filter(|id| !near.contains(id))) {
+            near.push(id);
+        }
+        let near: Vec<String> = near.into_iter().take(MOST).map(|id| format!("{id} ({})", people[id])).collect();
+        let hint = if near.is_empty() { String::new() } else { format!("; near it: {}", near.join(", ")) };
+        Ok(Error::Refused(format!("nobody in the records has the id {person:?} by {as_of}{hint}")))
     }
 }
 

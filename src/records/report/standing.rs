@@ -52,6 +52,9 @@ pub struct Standing {
     pub name: String,
     /// Group on the latest paper; may be empty.
     pub group: String,
+    /// Number of the exam's row.
+    #[serde(skip)]
+    pub exam_row: i64,
     /// Short name of the exam.
     pub exam: String,
     /// As a heading.
@@ -107,6 +110,7 @@ fn standing(paper: &PaperRow, as_of: Date, within: u32) -> Standing {
         person: paper.person.clone(),
         name: paper.name.clone(),
         group: paper.group.clone(),
+        exam_row: paper.exam.id,
         exam: paper.exam.name.clone(),
         title: paper.exam.title.clone(),
         state,

@@ -66,7 +66,7 @@ fn other_answers_count_only_as_a_correction() {
     let old = [paper(1, "a1", "Ada Brenn", "11w1")];
     assert_eq!(take(&mut store, sitting("test", "2026-01-10"), &old), BTreeMap::from([(Taken::Superseded, 1)]));
     assert_eq!(marks(&store), [("a1".to_owned(), 8, 2, true)]);
-    let place = Place { code: late[0].code.to_string(), question: 3, part: 0 };
+    let place = Place { code: late[0].code.to_string(), question: 3, part: 0, exam: None };
     let answer = store.answer(&place).unwrap();
     let written: Vec<_> = answer.revisions.iter().map(|revision| revision.written.as_str()).collect();
     assert_eq!((written, answer.counts), (vec!["8 mm", "1 mm"], 2), "the first answer stays on record");
@@ -80,7 +80,7 @@ fn a_changed_mark_counts_and_the_original_stays() {
     let mut store = Store::in_memory().unwrap();
     take(&mut store, sitting("test", "2026-01-10"), &class());
     let code = class()[1].code.to_string();
-    let place = Place { code: code.clone(), question: 1, part: 0 };
+    let place = Place { code: code.clone(), question: 1, part: 0, exam: None };
     assert!(!store.all_papers(&Filter::default()).unwrap()[1].passed, "the safety question is missed");
     let reason = Reason::new("the drawing was misprinted", "assessor").unwrap();
     let change = store.change_mark(&place, 2, &reason, date("2026-01-12")).unwrap();
@@ -111,7 +111,7 @@ fn the_file_itself_refuses_changes() {
     let path = folder.path().join("records");
     let mut store = Store::open(&path).unwrap();
     take(&mut store, sitting("test", "2026-01-10"), &class());
-    let place = Place { code: class()[0].code.to_string(), question: 1, part: 0 };
+    let place = Place { code: class()[0].code.to_string(), question: 1, part: 0, exam: None };
     store.change_mark(&place, 1, &Reason::new("a", "b").unwrap(), date("2026-01-12")).unwrap();
     store.forget("c3").unwrap();
     drop(store);
@@ -141,7 +141,7 @@ fn a_person_is_forgotten_and_totals_are_kept() {
     let mut papers = class();
     papers[0].questions[0].parts[0].answer = "a mark that only Ada makes".into();
     take(&mut store, sitting("test", "2026-01-10"), &papers);
-    let place = Place { code: papers[0].code.to_string(), question: 1, part: 0 };
+    let place = Place { code: papers[0].code.to_string(), question: 1, part: 0, exam: None };
     store.change_mark(&place, 1, &Reason::new("smudged by Ada", "b").unwrap(), date("2026-01-12")).unwrap();
     let before = store.class(&Filter::default(), date("2026-02-01"), 1).unwrap();
     let items = store.items(&Filter::default(), &Default::default()).unwrap();

@@ -117,6 +117,7 @@ drive-side-tight = Lasttrum
 drive-side-slack = Leertrum
 drive-side-edge = Lineal
 drive-side-scale-note = Durchhang { $times }-fach vergrößert gezeichnet.
+drive-side-not-to-scale = Nicht maßstäblich.
 drive-side-level = auf gleicher Höhe rechts
 drive-side-above = darüber
 drive-side-above-right = rechts darüber

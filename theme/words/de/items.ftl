@@ -21,6 +21,12 @@ item-bushing-order =
 item-loose-bolt-running =
     .a = Was tun Sie?
 
+item-sag-for-a-pull-exactly = Der Durchhang zu einem Zug, nach der genauen Kurve
+    .text = Der Zug im Leertrum der Maschine ist bekannt. Maschine: { $machine }. Für den Durchhang würde eine Parabel genügen; hier wird statt ihrer die Kurve gerechnet, in der eine Kette wirklich hängt: die Kettenlinie.
+    .a-hint-1 = Nur der Teil des Gewichts, der quer zum Trum liegt, biegt es durch: w ist dieses Gewicht je Länge.
+    .a-hint-2 = Mit u = w L/(2 H) beträgt der Durchhang L sinh²(u/2)/u.
+    .a = Wie tief hängt das Trum nach der genauen Kurve unter dem Lineal?
+
 item-sign-for-a-friend =
     .a = Was tun Sie?
 

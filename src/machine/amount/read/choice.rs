@@ -180,18 +180,11 @@ mod tests {
         for (text, choices, said) in [
             ("input", SIDES, "“input” may mean input side or input end: write the whole of the one you mean."),
             ("foot", FEET, "“foot” may mean foot 1, foot 2, foot 3 or foot 4: write the whole of the one you mean."),
-            ("5", FEET, "“5” is not one of the choices: write one of foot 1, foot 2, foot 3 or foot 4."),
-            (
-                "0",
-                STATES,
-                "“0” is not one of the choices: write one of accept, correct and recheck or stop and report.",
-            ),
-            (
-                "4",
-                STATES,
-                "“4” is not one of the choices: write one of accept, correct and recheck or stop and report.",
-            ),
-            ("-", SIDES, "“-” is not one of the choices: write one of input side, input end or output side."),
+            ("5", FEET, "“5” is not one of the choices: write A, B, C or D."),
+            ("0", STATES, "“0” is not one of the choices: write A, B or C."),
+            ("4", STATES, "“4” is not one of the choices: write A, B or C."),
+            ("-", SIDES, "“-” is not one of the choices: write A, B or C."),
+            ("foot 9", &["x"; 9], "“foot 9” is not one of the choices: write the letter of one of them."),
             (
                 "1",
                 &["foot 1, shim 2", "foot 2, shim 1"],

@@ -197,12 +197,15 @@ messages! { pub(crate) SAYS {
     BARE_KIND = "read-bare-kind", "This is {is}, but {wanted} is wanted: write {instead}.";
     UNIT_KIND = "read-unit-kind", "{unit} is the unit of {is}, but {wanted} is wanted: write {instead}.";
     NO_CHOICE = "read-no-choice", "“{written}” is not one of the choices: write the letter of one of them.";
-    NO_CHOICE_OF = "read-no-choice-of", "“{written}” is not one of the choices: write one of {choices}.";
+    NO_CHOICE_OF = "read-no-choice-of", "“{written}” is not one of the choices: write {letters}.";
     AMBIGUOUS = "read-ambiguous", "“{written}” may mean {choices}: write the whole of the one you mean.";
     NO_ITEM = "read-no-item", "“{written}” is none of the {items} items: write the letters in order, such as {examples}.";
     ITEM_TWICE = "read-item-twice", "{item} stands twice in the order: write every letter once.";
     ITEMS_MISSING = "read-items-missing", "The order leaves out {items}: write every letter once.";
 } }
+
+/// Letters of choices that are named one by one, at most.
+const MOST_LETTERS: usize = 8;
 
 /// What to write: `a number and its unit, such as 11 mm`.
 fn instead(kind: Kind) -> String {
@@ -239,10 +242,12 @@ impl fmt::Display for ReadError {
                 let message = if found.symbol.is_empty() { BARE_KIND } else { UNIT_KIND };
                 say(message, &[("unit", found.symbol), ("is", found.kind.name()), ("wanted", wanted.name())])
             }
-            Self::NoSuchChoice { written, choices } if choices.is_empty() => say(NO_CHOICE, &[("written", written)]),
-            Self::NoSuchChoice { written, choices } => {
-                say(NO_CHOICE_OF, &[("written", written), ("choices", &list(choices, OR))])
+            // Wherever choices are shown, a letter stands before each.
+            Self::NoSuchChoice { written, choices } if (1..=MOST_LETTERS).contains(&choices.len()) => {
+                let letters: Vec<char> = (0..choices.len()).map(super::letter).collect();
+                say(NO_CHOICE_OF, &[("written", written), ("letters", &list(&letters, OR))])
             }
+            Self::NoSuchChoice { written, .. } => say(NO_CHOICE, &[("written", written)]),
             Self::Ambiguous { written, candidates } => {
                 say(AMBIGUOUS, &[("written", written), ("choices", &list(candidates, OR))])
             }
