@@ -270,36 +270,39 @@ mod place {
     /// The registry is made once and stays, and so do these.
     pub(crate) fn relations() -> Vec<&'static Whole> {
         let Some(words) = WORDS.get() else { return Vec::new() };
-        // How many wrong turns of each topic have their calculation named already.
-        let mut named: Vec<u16> = vec![0; topics::titles().count()];
-        let whole = |(which, said): (usize, &'static Said)| -> &'static Whole {
+        // How many calculations of each module are named already, as `topics::away` lists them.
+        let mut named: Vec<u16> = vec![0; topics::titles().count() + 1];
+        let mut name = |module: usize| {
+            let eval = Eval { module: module as u8, which: named[module] };
+            named[module] += 1;
+            eval
+        };
+        let whole = |said: &'static Said| -> &'static Whole {
             let topic = said.id.split('.').next().unwrap_or_default();
-            // A topic that is not there has no module: its wrong turns are lacking for ever.
-            let topic = topics::titles().position(|(id, _)| id == topic).unwrap_or_default();
-            let turn = |turn: &'static Turn| {
-                let eval = Eval { module: topic as u8 + 1, which: named[topic] };
-                named[topic] += 1;
-                WrongTurn { id: turn.id, extra: &turn.extra, eval, says: turn.says }
-            };
+            // A topic that is not there has no module: its calculations are lacking for ever.
+            let topic = topics::titles().position(|(id, _)| id == topic).unwrap_or_default() + 1;
+            let eval = name(if said.role == Role::Question { topic } else { away::RELATIONS });
+            let mut turn =
+                |turn: &'static Turn| WrongTurn { id: turn.id, extra: &turn.extra, eval: name(topic), says: turn.says };
             Box::leak(Box::new(Whole {
                 id: said.id,
                 title: said.title,
                 gives: said.gives,
                 kind: said.kind,
                 args: &said.args,
-                eval: Eval { module: away::RELATIONS as u8, which: which as u16 },
+                eval,
                 formula: &said.formula,
                 method: said.method,
                 limits: said.limits,
                 source: said.source,
-                turns: said.turns.iter().map(turn).collect::<Vec<_>>().leak(),
+                turns: said.turns.iter().map(&mut turn).collect::<Vec<_>>().leak(),
                 rank: said.rank,
                 role: said.role,
                 lookup: said.lookup,
                 inverse: said.inverse,
             }))
         };
-        words.relations.iter().enumerate().map(whole).collect()
+        words.relations.iter().map(whole).collect()
     }
 }
 
