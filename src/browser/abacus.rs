@@ -1,20 +1,17 @@
-//! A module of calculations alone: every relation's, or (feature `turns`) the wrong turns of one topic.
+//! A module of calculations alone: those that machines are made with, or what else one topic has.
 //!
 //! The page connects it to the practice module, which calls [`work`] from then on; only numbers pass between them.
 
 #![allow(unreachable_pub)] // Exported by name.
 #![allow(unsafe_code)] // Names that the page calls; each use says why it is sound.
 
-use std::sync::LazyLock;
-
 use drivecourse_machine::relation::{Bare, away};
-use drivecourse_machine::topics::{self, Lists};
+use drivecourse_machine::topics::{self, away::calculations, away::count};
 
-/// The topic whose wrong turns these are; every relation where it is not set.
+/// The topic that these are of; what machines are made with where it is not set.
 const TOPIC: Option<&str> = option_env!("DRIVECOURSE_TOPIC");
-const LISTS: Lists = topics::lists(TOPIC);
 
-static CALCULATIONS: LazyLock<Vec<Bare>> = LazyLock::new(|| topics::calculations(&LISTS));
+static CALCULATIONS: [Bare; count(TOPIC)] = calculations(TOPIC);
 
 /// Where the practice module expects it.
 // The page calls it by name; there is no other function of this name.

@@ -20,14 +20,14 @@ mod inside {
 #[cfg(not(wordless))]
 pub(crate) use inside::{RELATIONS, is_connected, lacking};
 
-/// The name of the module of `place`: that of the relations, or of the wrong turns of a topic.
+/// The name of the module of `place`: that of the relations that make machines, or of what else a topic has.
 #[must_use]
 pub fn name(place: usize) -> String {
     let topic = place.checked_sub(1).and_then(|topic| topics::titles().nth(topic));
     topic.map_or_else(|| "relations".into(), |(id, _)| turns(id))
 }
 
-/// The name of the module that holds the wrong turns of `topic`.
+/// The name of the module that holds the wrong turns of `topic`, and what only asks and answers.
 #[must_use]
 pub fn turns(topic: &str) -> String {
     ["turns_", topic].concat()

@@ -74,7 +74,7 @@ const OTHER: &str = "This page and its calculation are not of one version; load 
 /// Takes on the words alone, without any relation's calculation.
 #[cfg_attr(all(target_arch = "wasm32", not(feature = "pictures")), allow(dead_code))]
 pub(crate) fn learn_words(text: &str) -> Result<(), String> {
-    words::learn(Words::unpack(&mut Reader::new(text)).ok_or(OTHER)?);
+    words::learn(Reader::new(text).read::<Words>().ok_or(OTHER)?);
     Ok(())
 }
 
@@ -83,10 +83,10 @@ pub(crate) fn learn_words(text: &str) -> Result<(), String> {
 pub(crate) fn open_bank(text: &str) -> Result<(Bank, Vec<Chapter>), String> {
     let mut from = Reader::new(text);
     // The words must be in place before anything asks for the registry.
-    words::learn(Words::unpack(&mut from).ok_or(OTHER)?);
-    let families = Vec::<Family>::unpack(&mut from).ok_or(OTHER)?;
-    let items = Vec::<Item>::unpack(&mut from).ok_or(OTHER)?;
-    let chapters = Vec::unpack(&mut from).filter(|_| from.is_done()).ok_or(OTHER)?;
+    words::learn(from.read::<Words>().ok_or(OTHER)?);
+    let families = from.read::<Vec<Family>>().ok_or(OTHER)?;
+    let items = from.read::<Vec<Item>>().ok_or(OTHER)?;
+    let chapters = from.read().filter(|_| from.is_done()).ok_or(OTHER)?;
     let plans: Result<Vec<_>, _> = families.into_iter().map(Plan::new).collect();
     Ok((Bank { plans: plans.map_err(|_| "A drive family of this course cannot be used.")?, items }, chapters))
 }

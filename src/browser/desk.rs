@@ -51,7 +51,7 @@ impl Desk {
 
     /// Answers a request, a packed list of words (see [`Request`]), with a [`Reply`] in JSON.
     pub fn answer(&mut self, request: &str) -> String {
-        let mut reply = match Vec::unpack(&mut Reader::new(request)).and_then(Request::read) {
+        let mut reply = match Reader::new(request).read().and_then(Request::read) {
             _ if !away::is_connected(away::RELATIONS) => Reply::Needs(vec![away::name(away::RELATIONS)]),
             Some(request) => self.reply(request).unwrap_or_else(Reply::Error),
             None => Reply::Error(NOT_UNDERSTOOD.text().into()),

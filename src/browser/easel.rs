@@ -21,7 +21,7 @@ impl Easel {
     /// Draws a picture from its name and portrait, as the desk packed them: SVG, or nothing where there is none to draw.
     pub fn answer(&mut self, request: &str) -> String {
         let mut from = Reader::new(request);
-        let Some((name, portrait)) = <(String, Portrait)>::unpack(&mut from) else { return String::new() };
+        let Some((name, portrait)) = from.read::<(String, Portrait)>() else { return String::new() };
         // A machine that a picture cannot show is asked about without one.
         portrait.draw(&name).map_or_else(|_| String::new(), |figure| figure.svg)
     }

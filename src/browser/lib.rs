@@ -5,8 +5,8 @@
 //! * [`Easel`]: draws the pictures that the desk describes; a module of its own (feature `pictures`), loaded when needed
 //!
 //! Compiled to WebAssembly, each is a module that exports `alloc`, `free` and `run`. The calculations themselves stand in
-//! modules of their own (feature `calculations`), so that a page loads those it needs: every relation's in one, which
-//! drawing a machine takes, and the wrong turns of each topic in another. The page keeps every decision out of its
+//! modules of their own (feature `calculations`), so that a page loads those it needs: what drawing a machine takes in one,
+//! and what else each topic has, wrong turns above all, in another. The page keeps every decision out of its
 //! scripts: what a unit is, how an answer is read and what it earns is all decided here.
 
 use drivecourse_machine::language::Message;

@@ -256,12 +256,12 @@ impl Packed for View {
         }
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Some(match u8::unpack(from)? {
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        match u8::unpack(from) {
             0 => Self::Machine,
-            1 => Self::Solution(Vec::unpack(from)?),
-            _ => Self::Question { shown: Vec::unpack(from)?, asked: Vec::unpack(from)? },
-        })
+            1 => Self::Solution(Vec::unpack(from)),
+            _ => Self::Question { shown: Vec::unpack(from), asked: Vec::unpack(from) },
+        }
     }
 }
 

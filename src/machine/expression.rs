@@ -47,12 +47,11 @@ impl Packed for Gives {
         }
     }
 
-    fn unpack(from: &mut Unpacker<'_>) -> Option<Self> {
-        if u8::unpack(from)? == 0 {
-            return f64::unpack(from).map(Self::Choice);
+    fn unpack(from: &mut Unpacker<'_>) -> Self {
+        if u8::unpack(from) == 0 {
+            return Self::Choice(f64::unpack(from));
         }
-        let (kind, unit) = Packed::unpack(from)?;
-        Some(Self::Value { kind, unit, body: Node::unpack(from)? })
+        Self::Value { kind: Packed::unpack(from), unit: Packed::unpack(from), body: Packed::unpack(from) }
     }
 }
 

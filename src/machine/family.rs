@@ -277,14 +277,14 @@ impl Packed for Draw {
         }
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Some(match u8::unpack(from)? {
-            0 => Self::Fixed(f64::unpack(from)?),
-            1 => Self::Between(f64::unpack(from)?, f64::unpack(from)?),
-            2 => Self::Choose(Vec::unpack(from)?),
-            3 => Self::About { middle: f64::unpack(from)?, spread: f64::unpack(from)? },
-            _ => Self::Share { of: Packed::unpack(from)?, low: f64::unpack(from)?, high: f64::unpack(from)? },
-        })
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        match u8::unpack(from) {
+            0 => Self::Fixed(f64::unpack(from)),
+            1 => Self::Between(f64::unpack(from), f64::unpack(from)),
+            2 => Self::Choose(Vec::unpack(from)),
+            3 => Self::About { middle: f64::unpack(from), spread: f64::unpack(from) },
+            _ => Self::Share { of: Packed::unpack(from), low: f64::unpack(from), high: f64::unpack(from) },
+        }
     }
 }
 
@@ -298,11 +298,11 @@ impl Packed for Asked {
         .pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Some(match usize::unpack(from)? {
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        match usize::unpack(from) {
             0 => Self::Always,
             1 => Self::Healthy,
             place => Self::Fault(place - 2),
-        })
+        }
     }
 }

@@ -53,7 +53,7 @@ impl Packed for Node {
             Self::Number(value, written) => (0_u8, (*value, written.clone())).pack(out),
             Self::Name(name, unit) => (1_u8, (name.clone(), unit.clone())).pack(out),
             Self::Join(op, a, b) => {
-                (2_u8, u32::from(*op)).pack(out);
+                (2_u8, *op as u64).pack(out);
                 a.pack(out);
                 b.pack(out);
             }
@@ -62,26 +62,24 @@ impl Packed for Node {
                 inner.pack(out);
             }
             Self::Call(function, args) => {
-                (4_u8, (*function).to_owned()).pack(out);
+                let place = parse::FUNCTIONS.iter().position(|known| known == function);
+                (4_u8, place.unwrap_or(usize::MAX)).pack(out);
                 args.pack(out);
             }
         }
     }
 
-    fn unpack(from: &mut Unpacker<'_>) -> Option<Self> {
-        Some(match u8::unpack(from)? {
-            0 => Self::Number(f64::unpack(from)?, String::unpack(from)?),
-            1 => Self::Name(String::unpack(from)?, Option::unpack(from)?),
+    fn unpack(from: &mut Unpacker<'_>) -> Self {
+        match u8::unpack(from) {
+            0 => Self::Number(Packed::unpack(from), Packed::unpack(from)),
+            1 => Self::Name(Packed::unpack(from), Packed::unpack(from)),
             2 => {
-                let op = char::from_u32(u32::unpack(from)?)?;
-                Self::Join(op, Box::new(Self::unpack(from)?), Box::new(Self::unpack(from)?))
+                let op = char::from(u8::unpack(from));
+                Self::Join(op, Box::new(Self::unpack(from)), Box::new(Self::unpack(from)))
             }
-            3 => Self::Minus(Box::new(Self::unpack(from)?)),
-            _ => {
-                let name = String::unpack(from)?;
-                Self::Call(parse::FUNCTIONS.into_iter().find(|function| *function == name)?, Vec::unpack(from)?)
-            }
-        })
+            3 => Self::Minus(Box::new(Self::unpack(from))),
+            _ => Self::Call(from.choose(&parse::FUNCTIONS), Packed::unpack(from)),
+        }
     }
 }
 

@@ -105,8 +105,8 @@ impl Packed for DecimalMark {
         (*self == Self::Comma).pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Some(if bool::unpack(from)? { Self::Comma } else { Self::Point })
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        if bool::unpack(from) { Self::Comma } else { Self::Point }
     }
 }
 
@@ -276,6 +276,6 @@ mod tests {
         assert_eq!((language.find("a"), language.find("b"), language.find("c")), (Some("eins"), Some("zwei"), None));
         let mut text = String::new();
         language.pack(&mut text);
-        assert_eq!(Language::unpack(&mut Reader::new(&text)), Some(language));
+        assert_eq!(Reader::new(&text).read(), Some(language));
     }
 }

@@ -10,44 +10,76 @@ use crate::registry::{QuantityId, RelationId};
 pub trait Packed: Sized {
     /// Adds itself to `out`.
     fn pack(&self, out: &mut String);
-    /// Reads itself back; nothing where the text is of another version.
-    fn unpack(from: &mut Reader<'_>) -> Option<Self>;
+    /// Reads itself back. A text of another version brings something else, which the reader then knows
+    /// ([`Reader::kept`]): to ask at every number whether there is one would be half of what a browser loads for this.
+    fn unpack(from: &mut Reader<'_>) -> Self;
 }
 
 /// A packed text, read from its beginning.
 #[derive(Debug, Clone)]
 pub struct Reader<'a> {
     rest: &'a str,
+    /// Something was not as it should be; noughts and empty texts are read from then on.
+    lost: bool,
 }
 
 impl<'a> Reader<'a> {
     /// At the beginning of `text`.
     #[must_use]
     pub fn new(text: &'a str) -> Self {
-        Self { rest: text }
+        Self { rest: text, lost: false }
     }
 
-    /// Whether all of it was read.
+    /// Whether all of it was read, and was as it should be.
     #[must_use]
     pub fn is_done(&self) -> bool {
-        self.rest.is_empty()
+        self.rest.is_empty() && !self.lost
     }
 
-    fn number(&mut self) -> Option<u64> {
-        let (figures, rest) = self.rest.split_once(' ')?;
-        self.rest = rest;
-        let mut out = 0_u64;
-        for figure in figures.chars() {
-            out = out.checked_mul(16)?.checked_add(u64::from(figure.to_digit(16)?))?;
+    /// `value`, if all that was read so far was as it should be.
+    pub fn kept<T>(&self, value: T) -> Option<T> {
+        (!self.lost).then_some(value)
+    }
+
+    /// Reads a `T`; nothing where the text is of another version.
+    pub fn read<T: Packed>(&mut self) -> Option<T> {
+        let value = T::unpack(self);
+        self.kept(value)
+    }
+
+    fn lose<T: Default>(&mut self) -> T {
+        (self.lost, self.rest) = (true, "");
+        T::default()
+    }
+
+    fn number(&mut self) -> u64 {
+        let Some((figures, rest)) = self.rest.split_once(' ') else { return self.lose() };
+        match u64::from_str_radix(figures, 16) {
+            Ok(number) => {
+                self.rest = rest;
+                number
+            }
+            Err(_) => self.lose(),
         }
-        Some(out)
     }
 
-    fn text(&mut self) -> Option<&'a str> {
-        let length = usize::try_from(self.number()?).ok()?;
-        let (text, rest) = self.rest.split_at_checked(length)?;
+    fn text(&mut self) -> &'a str {
+        let length = self.number() as usize;
+        let Some((text, rest)) = self.rest.split_at_checked(length) else { return self.lose() };
         self.rest = rest;
-        Some(text)
+        text
+    }
+
+    /// The one of `all` in the place that is read; the first where there is none.
+    pub fn choose<T: Copy>(&mut self, all: &[T]) -> T {
+        let place = self.number() as usize;
+        match all.get(place) {
+            Some(found) => *found,
+            None => {
+                self.lose::<()>();
+                all[0]
+            }
+        }
     }
 }
 
@@ -56,7 +88,7 @@ impl Packed for u64 {
         out.push_str(&format!("{self:x} "));
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
+    fn unpack(from: &mut Reader<'_>) -> Self {
         from.number()
     }
 }
@@ -68,8 +100,8 @@ macro_rules! whole {
                 (*self as u64).pack(out);
             }
 
-            fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-                from.number()?.try_into().ok()
+            fn unpack(from: &mut Reader<'_>) -> Self {
+                from.number().try_into().unwrap_or_else(|_| from.lose())
             }
         }
     )*};
@@ -81,8 +113,8 @@ impl Packed for f64 {
         self.to_bits().pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        from.number().map(Self::from_bits)
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        Self::from_bits(from.number())
     }
 }
 
@@ -91,8 +123,8 @@ impl Packed for bool {
         u64::from(*self).pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        from.number().map(|number| number != 0)
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        from.number() != 0
     }
 }
 
@@ -102,8 +134,8 @@ impl Packed for String {
         out.push_str(self);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        from.text().map(str::to_owned)
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        from.text().to_owned()
     }
 }
 
@@ -114,8 +146,8 @@ impl Packed for &'static str {
         out.push_str(self);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Some(Box::leak(from.text()?.into()))
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        Box::leak(from.text().into())
     }
 }
 
@@ -125,9 +157,16 @@ impl<T: Packed> Packed for Vec<T> {
         self.iter().for_each(|item| item.pack(out));
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        let length = from.number()?;
-        (0..length).map(|_| T::unpack(from)).collect()
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        let length = from.number();
+        let mut out = Self::new();
+        for _ in 0..length {
+            out.push(T::unpack(from));
+            if from.lost {
+                break;
+            }
+        }
+        out
     }
 }
 
@@ -137,8 +176,8 @@ impl<T: Packed> Packed for Arc<[T]> {
         self.iter().for_each(|item| item.pack(out));
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Vec::unpack(from).map(Into::into)
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        Vec::unpack(from).into()
     }
 }
 
@@ -148,8 +187,8 @@ impl<T: Packed> Packed for Option<T> {
         self.iter().for_each(|item| item.pack(out));
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Some(if bool::unpack(from)? { Some(T::unpack(from)?) } else { None })
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        if bool::unpack(from) { Some(T::unpack(from)) } else { None }
     }
 }
 
@@ -159,8 +198,8 @@ impl<A: Packed, B: Packed> Packed for (A, B) {
         self.1.pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Some((A::unpack(from)?, B::unpack(from)?))
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        (A::unpack(from), B::unpack(from))
     }
 }
 
@@ -169,8 +208,8 @@ impl Packed for QuantityId {
         self.0.pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        u16::unpack(from).map(Self)
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        Self(u16::unpack(from))
     }
 }
 
@@ -179,8 +218,8 @@ impl Packed for RelationId {
         self.0.pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        u16::unpack(from).map(Self)
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        Self(u16::unpack(from))
     }
 }
 
@@ -193,11 +232,11 @@ macro_rules! packed {
                 $($crate::packed::Packed::pack(&self.$field, out);)*
             }
 
-            fn unpack(from: &mut $crate::packed::Reader<'_>) -> Option<Self> {
-                Some(Self {
-                    $($field: $crate::packed::Packed::unpack(from)?,)*
+            fn unpack(from: &mut $crate::packed::Reader<'_>) -> Self {
+                Self {
+                    $($field: $crate::packed::Packed::unpack(from),)*
                     $($($left: Default::default(),)*)?
-                })
+                }
             }
         }
     };
@@ -213,10 +252,10 @@ mod tests {
         let mut text = String::new();
         value.pack(&mut text);
         let mut reader = Reader::new(&text);
-        assert_eq!(Vec::<(Option<String>, f64)>::unpack(&mut reader), Some(value));
+        assert_eq!(reader.read::<Vec<(Option<String>, f64)>>(), Some(value));
         assert!(reader.is_done());
         for cut in (0..text.len()).filter(|cut| text.is_char_boundary(*cut)) {
-            assert_eq!(Vec::<(Option<String>, f64)>::unpack(&mut Reader::new(&text[..cut])), None, "{cut}");
+            assert_eq!(Reader::new(&text[..cut]).read::<Vec<(Option<String>, f64)>>(), None, "{cut}");
         }
     }
 }

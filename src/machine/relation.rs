@@ -5,47 +5,6 @@ use drivecourse_calc::Error;
 use crate::typed::Typed;
 use crate::unit::Kind;
 
-/// How an entry says what it is used for, in either build.
-macro_rules! uses {
-    () => {
-        /// Preferred less than others that give the same quantity.
-        #[must_use]
-        pub const fn rank(mut self, rank: u8) -> Self {
-            self.rank = rank;
-            self
-        }
-
-        /// Makes cases only.
-        #[must_use]
-        pub const fn model(mut self) -> Self {
-            self.role = Role::Model;
-            self
-        }
-
-        /// Asks and answers only.
-        #[must_use]
-        pub const fn question(mut self) -> Self {
-            self.role = Role::Question;
-            self
-        }
-
-        /// Runs against the usual direction; asks and answers only.
-        #[must_use]
-        pub const fn inverse(mut self) -> Self {
-            self.inverse = true;
-            self.role = Role::Question;
-            self
-        }
-
-        /// Needs a table.
-        #[must_use]
-        pub const fn lookup(mut self) -> Self {
-            self.lookup = true;
-            self
-        }
-    };
-}
-
 #[cfg(wordless)]
 pub mod away;
 #[cfg(wordless)]
@@ -53,7 +12,7 @@ mod bare;
 mod whole;
 
 #[cfg(wordless)]
-pub use bare::{Bare, Relation};
+pub use bare::{Bare, NOTHING, Relation};
 #[cfg(not(wordless))]
 pub use whole::Relation;
 /// An entry with its words, in either build.
@@ -180,8 +139,8 @@ macro_rules! relation {
     };
 }
 
-/// The same entry without its words: the calculation, or (feature `turns`) the wrong turns, each for modules of their own.
-#[cfg(all(wordless, not(feature = "turns")))]
+/// The same entry without its words: calculations alone.
+#[cfg(wordless)]
 macro_rules! relation {
     (
         $id:literal: $title:literal,
@@ -191,23 +150,10 @@ macro_rules! relation {
         source $source:expr,
         turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
     ) => {
-        $crate::relation::Relation { calculations: &[$crate::relation::eval!($out, $from, [], $calc)], inverse: false }
-    };
-}
-#[cfg(all(wordless, feature = "turns"))]
-macro_rules! relation {
-    (
-        $id:literal: $title:literal,
-        $gives:literal: $out:ty = $calc:expr,
-        from $from:tt,
-        formula [$($formula:literal),* $(,)?],
-        source $source:expr,
-        turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
-    ) => {
-        $crate::relation::Relation {
-            calculations: &[$($crate::relation::eval!($out, $from, [$($with)?], $wrong)),*],
-            inverse: false,
-        }
+        $crate::relation::Relation::new(
+            &[$crate::relation::eval!($out, $from, [], $calc)],
+            &[$($crate::relation::eval!($out, $from, [$($with)?], $wrong)),*],
+        )
     };
 }
 

@@ -28,8 +28,8 @@ pub struct Topic {
     pub title: &'static str,
     /// Its quantities.
     pub quantities: &'static [Quantity],
-    /// Its relations.
-    pub relations: fn() -> &'static [Relation],
+    /// Its relations, file by file.
+    pub relations: &'static [&'static [Relation]],
 }
 
 impl Topic {
@@ -43,78 +43,38 @@ impl Topic {
 pub static ALL: &[Topic] = LIST;
 
 const LIST: &[Topic] = &[
-    Topic { id: "drive", title: "The drive train", quantities: drive::QUANTITIES, relations: drive::relations },
-    Topic { id: "mount", title: "Mounting and soft foot", quantities: mount::QUANTITIES, relations: mount::relations },
-    Topic { id: "oil", title: "Oil, level and breather", quantities: oil::QUANTITIES, relations: oil::relations },
-    Topic { id: "align", title: "Alignment", quantities: align::QUANTITIES, relations: align::relations },
+    Topic { id: "drive", title: "The drive train", quantities: drive::QUANTITIES, relations: drive::RELATIONS },
+    Topic { id: "mount", title: "Mounting and soft foot", quantities: mount::QUANTITIES, relations: mount::RELATIONS },
+    Topic { id: "oil", title: "Oil, level and breather", quantities: oil::QUANTITIES, relations: oil::RELATIONS },
+    Topic { id: "align", title: "Alignment", quantities: align::QUANTITIES, relations: align::RELATIONS },
     Topic {
         id: "fasten",
         title: "Bolts, keys and bushings",
         quantities: fasten::QUANTITIES,
-        relations: fasten::relations,
+        relations: fasten::RELATIONS,
     },
-    Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::relations },
-    Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::relations },
-    Topic { id: "start", title: "Start-up", quantities: start::QUANTITIES, relations: start::relations },
-    Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::relations },
-    Topic { id: "vibrate", title: "Vibration", quantities: vibrate::QUANTITIES, relations: vibrate::relations },
-    Topic { id: "noise", title: "Noise", quantities: noise::QUANTITIES, relations: noise::relations },
+    Topic { id: "chain", title: "Chain", quantities: chain::QUANTITIES, relations: chain::RELATIONS },
+    Topic { id: "load", title: "Overhung load and bearings", quantities: load::QUANTITIES, relations: load::RELATIONS },
+    Topic { id: "start", title: "Start-up", quantities: start::QUANTITIES, relations: start::RELATIONS },
+    Topic { id: "heat", title: "Warm-up temperature", quantities: heat::QUANTITIES, relations: heat::RELATIONS },
+    Topic { id: "vibrate", title: "Vibration", quantities: vibrate::QUANTITIES, relations: vibrate::RELATIONS },
+    Topic { id: "noise", title: "Noise", quantities: noise::QUANTITIES, relations: noise::RELATIONS },
     Topic {
         id: "follow",
         title: "Follow-up and sign-off",
         quantities: follow_up::QUANTITIES,
-        relations: follow_up::relations,
+        relations: follow_up::RELATIONS,
     },
 ];
 
 /// Every relation, in the order of the topics.
 #[cfg(not(wordless))]
 pub fn relations() -> Vec<&'static Relation> {
-    ALL.iter().flat_map(|topic| (topic.relations)()).collect()
+    ALL.iter().flat_map(|topic| topic.relations).copied().flatten().collect()
 }
 
-/// For each topic its entries; none where they stand in another module.
 #[cfg(wordless)]
-pub type Lists = [fn() -> &'static [Relation]; LIST.len()];
-
-/// What a module of the browser build holds: the entries of every topic, or of one alone.
-///
-/// Apart from the list itself, so that a module carries nothing of the other topics.
-#[cfg(wordless)]
-pub const fn lists(topic: Option<&str>) -> Lists {
-    const fn none() -> &'static [Relation] {
-        &[]
-    }
-    let mut out: Lists = [none; LIST.len()];
-    let mut place = 0;
-    while place < LIST.len() {
-        let wanted = match topic {
-            None => true,
-            Some(topic) => is_same(topic.as_bytes(), LIST[place].id.as_bytes()),
-        };
-        if wanted {
-            out[place] = LIST[place].relations;
-        }
-        place += 1;
-    }
-    out
-}
-
-/// `==`, which a constant cannot ask yet.
-#[cfg(wordless)]
-const fn is_same(one: &[u8], other: &[u8]) -> bool {
-    let mut place = 0;
-    while place < one.len() && place < other.len() && one[place] == other[place] {
-        place += 1;
-    }
-    place == one.len() && place == other.len()
-}
-
-/// The calculations of `lists`, in the order of the registry.
-#[cfg(wordless)]
-pub fn calculations(lists: &Lists) -> Vec<crate::relation::Bare> {
-    lists.iter().flat_map(|list| list()).flat_map(|relation| relation.calculations).copied().collect()
-}
+pub mod away;
 
 /// The id of the message that is the heading of the topic `id`.
 pub(crate) fn title_id(id: &str) -> String {

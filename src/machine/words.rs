@@ -98,31 +98,27 @@ impl Said {
 
 impl Packed for Quantity {
     fn pack(&self, out: &mut String) {
-        for text in [self.id, self.symbol, self.name] {
-            text.pack(out);
-        }
+        (self.id, (self.symbol, self.name)).pack(out);
         (self.kind, (self.si, self.us)).pack(out);
-        let known = match self.known {
-            Known::Worked => 0,
-            Known::Plate => 1,
-            Known::Read(instrument) => 2 + instrument as u64,
-        };
-        known.pack(out);
+        match self.known {
+            Known::Worked => 0_u8.pack(out),
+            Known::Plate => 1_u8.pack(out),
+            Known::Read(instrument) => (2_u8, instrument as u64).pack(out),
+        }
         // The browser compares with no file: it needs the labels only.
         self.labels.to_vec().pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        let mut text = || <&'static str>::unpack(from);
-        let (id, symbol, name) = (text()?, text()?, text()?);
-        let (kind, (si, us)) = Packed::unpack(from)?;
-        let known = match u8::unpack(from)? {
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        let (id, (symbol, name)) = Packed::unpack(from);
+        let (kind, (si, us)) = Packed::unpack(from);
+        let known = match u8::unpack(from) {
             0 => Known::Worked,
             1 => Known::Plate,
-            other => Known::Read(*INSTRUMENTS.get(usize::from(other) - 2)?),
+            _ => Known::Read(from.choose(&INSTRUMENTS)),
         };
-        let labels: &[&str] = Vec::unpack(from)?.leak();
-        Some(Self { id, symbol, kind, name, si, us, known, choices: labels, labels })
+        let labels: &[&str] = Vec::unpack(from).leak();
+        Self { id, symbol, kind, name, si, us, known, choices: labels, labels }
     }
 }
 
@@ -131,8 +127,8 @@ impl Packed for Kind {
         (*self as u8).pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Kind::ALL.get(usize::unpack(from)?).copied()
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        from.choose(&Kind::ALL)
     }
 }
 
@@ -141,8 +137,8 @@ impl Packed for System {
         (*self as u8).pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Self::ALL.get(usize::unpack(from)?).copied()
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        from.choose(&Self::ALL)
     }
 }
 
@@ -151,8 +147,8 @@ impl Packed for Role {
         (*self as u8).pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        [Self::Both, Self::Model, Self::Question].get(usize::unpack(from)?).copied()
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        from.choose(&[Self::Both, Self::Model, Self::Question])
     }
 }
 
@@ -166,13 +162,13 @@ impl Packed for Figures {
         .pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        let (sort, number) = <(u8, u16)>::unpack(from)?;
-        Some(match sort {
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        let (sort, number) = <(u8, u16)>::unpack(from);
+        match sort {
             0 => Self::Places(number as u8),
             1 => Self::Significant(number as u8),
             _ => Self::Fraction(number),
-        })
+        }
     }
 }
 
@@ -187,14 +183,14 @@ impl Packed for Source {
         (sort, (first, second)).pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        let (sort, (first, second)) = <(u8, (&'static str, &'static str))>::unpack(from)?;
-        Some(match sort {
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        let (sort, (first, second)) = <(u8, (&'static str, &'static str))>::unpack(from);
+        match sort {
             0 => Self::Published { document: first, place: second },
             1 => Self::Derived(first),
             2 => Self::CommonPractice,
             _ => Self::FromMemory(first),
-        })
+        }
     }
 }
 
@@ -274,36 +270,39 @@ mod place {
     /// The registry is made once and stays, and so do these.
     pub(crate) fn relations() -> Vec<&'static Whole> {
         let Some(words) = WORDS.get() else { return Vec::new() };
-        // How many wrong turns of each topic have their calculation named already.
-        let mut named: Vec<u16> = vec![0; topics::titles().count()];
-        let whole = |(which, said): (usize, &'static Said)| -> &'static Whole {
+        // How many calculations of each module are named already, as `topics::away` lists them.
+        let mut named: Vec<u16> = vec![0; topics::titles().count() + 1];
+        let mut name = |module: usize| {
+            let eval = Eval { module: module as u8, which: named[module] };
+            named[module] += 1;
+            eval
+        };
+        let whole = |said: &'static Said| -> &'static Whole {
             let topic = said.id.split('.').next().unwrap_or_default();
-            // A topic that is not there has no module: its wrong turns are lacking for ever.
-            let topic = topics::titles().position(|(id, _)| id == topic).unwrap_or_default();
-            let turn = |turn: &'static Turn| {
-                let eval = Eval { module: topic as u8 + 1, which: named[topic] };
-                named[topic] += 1;
-                WrongTurn { id: turn.id, extra: &turn.extra, eval, says: turn.says }
-            };
+            // A topic that is not there has no module: its calculations are lacking for ever.
+            let topic = topics::titles().position(|(id, _)| id == topic).unwrap_or_default() + 1;
+            let eval = name(if said.role == Role::Question { topic } else { away::RELATIONS });
+            let mut turn =
+                |turn: &'static Turn| WrongTurn { id: turn.id, extra: &turn.extra, eval: name(topic), says: turn.says };
             Box::leak(Box::new(Whole {
                 id: said.id,
                 title: said.title,
                 gives: said.gives,
                 kind: said.kind,
                 args: &said.args,
-                eval: Eval { module: away::RELATIONS as u8, which: which as u16 },
+                eval,
                 formula: &said.formula,
                 method: said.method,
                 limits: said.limits,
                 source: said.source,
-                turns: said.turns.iter().map(turn).collect::<Vec<_>>().leak(),
+                turns: said.turns.iter().map(&mut turn).collect::<Vec<_>>().leak(),
                 rank: said.rank,
                 role: said.role,
                 lookup: said.lookup,
                 inverse: said.inverse,
             }))
         };
-        words.relations.iter().enumerate().map(whole).collect()
+        words.relations.iter().map(whole).collect()
     }
 }
 
@@ -320,7 +319,7 @@ mod tests {
         let mut text = String::new();
         words.pack(&mut text);
         let mut reader = Reader::new(&text);
-        let again = Words::unpack(&mut reader).unwrap();
+        let again: Words = reader.read().unwrap();
         assert!(reader.is_done());
         assert_eq!(format!("{words:?}"), format!("{again:?}"));
         assert!(Kind::ALL.iter().enumerate().all(|(place, kind)| *kind as usize == place));

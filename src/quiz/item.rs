@@ -303,23 +303,23 @@ impl Packed for Ask {
         }
     }
 
-    fn unpack(from: &mut Unpacker<'_>) -> Option<Self> {
-        Some(match u8::unpack(from)? {
+    fn unpack(from: &mut Unpacker<'_>) -> Self {
+        match u8::unpack(from) {
             0 => {
-                let (asked, (from, (also, by))) = Packed::unpack(from)?;
+                let (asked, (from, (also, by))) = Packed::unpack(from);
                 Self::Quantity { asked, from, also, by }
             }
             1 => {
-                let (steps, because) = Packed::unpack(from)?;
+                let (steps, because) = Packed::unpack(from);
                 Self::Order { steps, because }
             }
-            3 => Self::Read(Packed::unpack(from)?),
-            4 => Self::Judge(Packed::unpack(from)?),
+            3 => Self::Read(Packed::unpack(from)),
+            4 => Self::Judge(Packed::unpack(from)),
             _ => {
-                let (options, (right, because)) = Packed::unpack(from)?;
+                let (options, (right, because)) = Packed::unpack(from);
                 Self::Pick { options, right, because }
             }
-        })
+        }
     }
 }
 

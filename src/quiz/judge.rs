@@ -127,8 +127,8 @@ impl Packed for Call {
         (*self as u8).pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Self::ALL.get(usize::unpack(from)?).copied()
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        from.choose(&Self::ALL)
     }
 }
 
@@ -155,22 +155,22 @@ impl Packed for Judge {
         because.pack(out);
     }
 
-    fn unpack(from: &mut Reader<'_>) -> Option<Self> {
-        Some(match u8::unpack(from)? {
+    fn unpack(from: &mut Reader<'_>) -> Self {
+        match u8::unpack(from) {
             0 => {
-                let ((readings, weigh), ((also, among), because)) = Packed::unpack(from)?;
+                let ((readings, weigh), ((also, among), because)) = Packed::unpack(from);
                 Self::Diagnose { readings, weigh, also, among, because }
             }
             1 => {
-                let ((sheet, also), because) = Packed::unpack(from)?;
+                let ((sheet, also), because) = Packed::unpack(from);
                 Self::Odd { sheet, also, because }
             }
             2 => {
-                let ((from, also), (findings, because)) = Packed::unpack(from)?;
+                let ((from, also), (findings, because)) = Packed::unpack(from);
                 Self::Decide { from, also, findings, because }
             }
-            _ => Self::Reason { because: Packed::unpack(from)? },
-        })
+            _ => Self::Reason { because: Packed::unpack(from) },
+        }
     }
 }
 

@@ -1,7 +1,7 @@
 #!/bin/sh
 # Builds the modules that the practice cards run in the browser, and puts them beside this script: practice.wasm draws
-# cases and marks answers, pictures.wasm draws the figures; relations.wasm holds the calculation of every relation, and
-# turns_TOPIC.wasm those of a topic's wrong turns.
+# cases and marks answers, pictures.wasm draws the figures; relations.wasm holds the calculations that machines are
+# made with, and turns_TOPIC.wasm what else a topic has: those that only ask and answer, and wrong turns.
 #
 # Run it whenever a test says that a module is stale. It needs wasm-opt (package binaryen) and one of
 #   * a Rust with the browser's target:  rustup target add wasm32-unknown-unknown
@@ -17,14 +17,14 @@ large=0
 RUSTFLAGS="--cfg wordless --remap-path-prefix=$PWD=. ${RUSTFLAGS:-}"
 # The numbers are the most bytes a module may have, plain and compressed.
 build() {
-    module practice 409600 153600 "$@" -- -C link-arg=--export-table -C link-arg=--growable-table
+    module practice 307200 143360 "$@" -- -C link-arg=--export-table -C link-arg=--growable-table
     module pictures 262144 106496 "$@" --features pictures
-    module relations 163840 65536 "$@" --features calculations
+    module relations 98304 36864 "$@" --features calculations
     # As the program itself calls its topics: a test fails when one is left out.
     for topic in $(sed -n 's/.*Topic { id: "\([a-z]*\)".*/\1/p; s/^ *id: "\([a-z]*\)",$/\1/p' src/machine/topics.rs); do
         DRIVECOURSE_TOPIC=$topic
         export DRIVECOURSE_TOPIC
-        module "turns_$topic" 65536 24576 "$@" --features turns
+        module "turns_$topic" 49152 18432 "$@" --features calculations
         unset DRIVECOURSE_TOPIC
     done
 }
@@ -40,7 +40,7 @@ module() {
 # finish NAME MOST MOST_PACKED: makes the module just built smaller still, and holds it against its limits in bytes.
 finish() {
     made=theme/live/$1.wasm
-    wasm-opt -Oz --strip-debug --strip-producers --enable-bulk-memory --enable-sign-ext --enable-mutable-globals \
+    wasm-opt --flatten --rereloop -Oz -Oz --strip-debug --strip-producers --enable-bulk-memory --enable-sign-ext --enable-mutable-globals \
         --enable-nontrapping-float-to-int "$folder/$target/browser/drivecourse_browser.wasm" -o "$made"
     size=$(wc -c <"$made")
     packed=$(gzip -9 -c "$made" | wc -c)

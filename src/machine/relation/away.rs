@@ -12,7 +12,7 @@ use super::{Given, MOST_INPUTS};
 pub type Calculation =
     extern "C" fn(u32, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64) -> f64;
 
-/// The place of the relations themselves; a topic's wrong turns have the place after its own among the topics.
+/// The place of the relations that make machines; what else a topic has stands in the place after its own among the topics.
 pub const RELATIONS: usize = 0;
 const PLACES: usize = 32;
 

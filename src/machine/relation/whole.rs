@@ -41,7 +41,46 @@ pub struct Relation {
 }
 
 impl Relation {
-    uses!();
+    /// Preferred less than others that give the same quantity.
+    #[must_use]
+    pub const fn rank(mut self, rank: u8) -> Self {
+        self.rank = rank;
+        self
+    }
+
+    /// Makes cases only.
+    #[must_use]
+    pub const fn model(mut self) -> Self {
+        self.role = Role::Model;
+        self
+    }
+
+    /// Asks and answers only.
+    #[must_use]
+    pub const fn question(mut self) -> Self {
+        self.role = Role::Question;
+        self
+    }
+
+    /// Runs against the usual direction; makes cases all the same.
+    #[must_use]
+    pub const fn backwards(mut self) -> Self {
+        self.inverse = true;
+        self
+    }
+
+    /// Runs against the usual direction; asks and answers only.
+    #[must_use]
+    pub const fn inverse(self) -> Self {
+        self.backwards().question()
+    }
+
+    /// Needs a table.
+    #[must_use]
+    pub const fn lookup(mut self) -> Self {
+        self.lookup = true;
+        self
+    }
 
     /// The method in words, or what to mind.
     #[must_use]

@@ -14,8 +14,6 @@ mod rim;
 mod runout;
 mod sprockets;
 
-use std::sync::LazyLock;
-
 use drivecourse_calc::align::Line;
 use drivecourse_calc::align::rim_face::{Face, Hub, SetUp};
 use drivecourse_calc::units::Length;
@@ -194,20 +192,14 @@ fn way(amount: Length, least: Length) -> Choice {
     }
 }
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [
-            sprockets::RELATIONS,
-            parallel::RELATIONS,
-            readings::RELATIONS,
-            rim::RELATIONS,
-            face::RELATIONS,
-            reverse::RELATIONS,
-            runout::RELATIONS,
-            feet::RELATIONS,
-            growth::RELATIONS,
-        ]
-        .concat()
-    });
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] = &[
+    sprockets::RELATIONS,
+    parallel::RELATIONS,
+    readings::RELATIONS,
+    rim::RELATIONS,
+    face::RELATIONS,
+    reverse::RELATIONS,
+    runout::RELATIONS,
+    feet::RELATIONS,
+    growth::RELATIONS,
+];

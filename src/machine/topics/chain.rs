@@ -1,7 +1,5 @@
 //! Chain: sprockets, chain length, sag, tension, take-up, wear, capacity.
 
-use std::sync::LazyLock;
-
 use drivecourse_calc::Error;
 use drivecourse_calc::chain::sizes::{self, ChainSize};
 use drivecourse_calc::units::{Ratio, ratio};
@@ -222,22 +220,16 @@ fn first_if(good: bool) -> Choice {
     Choice(u16::from(!good))
 }
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [
-            geometry::RELATIONS,
-            length::RELATIONS,
-            sag::RELATIONS,
-            window::RELATIONS,
-            tension::RELATIONS,
-            take_up::RELATIONS,
-            wear::RELATIONS,
-            capacity::RELATIONS,
-        ]
-        .concat()
-    });
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] = &[
+    geometry::RELATIONS,
+    length::RELATIONS,
+    sag::RELATIONS,
+    window::RELATIONS,
+    tension::RELATIONS,
+    take_up::RELATIONS,
+    wear::RELATIONS,
+    capacity::RELATIONS,
+];
 
 #[cfg(test)]
 mod tests;

@@ -52,11 +52,9 @@ fn plain(value: f64) -> Ratio {
     Ratio::new::<ratio::ratio>(value)
 }
 
-pub(super) fn relations() -> &'static [Relation] {
-    RELATIONS
-}
+pub(super) const RELATIONS: &[&[Relation]] = &[OWN];
 
-static RELATIONS: &[Relation] = &[
+const OWN: &[Relation] = &[
     relation! {
         "drive.power/share": "Power from the share of the plate power in use",
         "drive.power": Power = pm * u,

@@ -6,8 +6,6 @@ mod key;
 mod lookup;
 mod tighten;
 
-use std::sync::LazyLock;
-
 use crate::instrument::Figures::{Places, Significant};
 use crate::instrument::Instrument::{Caliper, Feeler};
 use crate::quantity::Quantity;
@@ -169,9 +167,5 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     fine("fasten.rim_wobble", "w_r", "face runout at the sprocket's pitch circle"),
 ];
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [lookup::RELATIONS, bolt::RELATIONS, tighten::RELATIONS, key::RELATIONS, bushing::RELATIONS].concat()
-    });
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] =
+    &[lookup::RELATIONS, bolt::RELATIONS, tighten::RELATIONS, key::RELATIONS, bushing::RELATIONS];

@@ -7,8 +7,6 @@ mod sign;
 mod watch;
 mod wear_in;
 
-use std::sync::LazyLock;
-
 use crate::instrument::Figures::{Places, Significant};
 use crate::quantity::Quantity;
 use crate::relation::Relation;
@@ -162,10 +160,5 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::choice("follow.weighted_verdict", "", "verdict on the weighted mean", &["in control", "signal"]),
 ];
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [decide::RELATIONS, sign::RELATIONS, due::RELATIONS, oil::RELATIONS, wear_in::RELATIONS, watch::RELATIONS]
-            .concat()
-    });
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] =
+    &[decide::RELATIONS, sign::RELATIONS, due::RELATIONS, oil::RELATIONS, wear_in::RELATIONS, watch::RELATIONS];

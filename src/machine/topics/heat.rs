@@ -6,8 +6,6 @@ mod judge;
 mod settling;
 mod warm_up;
 
-use std::sync::LazyLock;
-
 use drivecourse_calc::heat::rise::rise;
 use drivecourse_calc::units::{Temperature, TemperatureRise, temperature_interval, thermodynamic_temperature};
 
@@ -109,12 +107,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     emissivity("heat.emissivity_found", "ε_c", "emissivity found with a contact thermometer"),
 ];
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [judge::RELATIONS, balance::RELATIONS, warm_up::RELATIONS, settling::RELATIONS, infrared::RELATIONS].concat()
-    });
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] =
+    &[judge::RELATIONS, balance::RELATIONS, warm_up::RELATIONS, settling::RELATIONS, infrared::RELATIONS];
 
 /// Nought of the Celsius scale.
 fn zero_c() -> Temperature {

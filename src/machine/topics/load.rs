@@ -6,8 +6,6 @@ mod place;
 mod pull;
 mod shaft;
 
-use std::sync::LazyLock;
-
 use crate::instrument::Figures::{Fraction, Places, Significant};
 use crate::instrument::Instrument::Scale;
 use crate::quantity::Quantity;
@@ -114,9 +112,5 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::new("load.mean_load", "P_m", Kind::Force, "steady load that wears the near bearing out as fast"),
 ];
 
-pub(super) fn relations() -> &'static [Relation] {
-    static RELATIONS: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [pull::RELATIONS, place::RELATIONS, bearing::RELATIONS, duty::RELATIONS, shaft::RELATIONS].concat()
-    });
-    &RELATIONS
-}
+pub(super) const RELATIONS: &[&[Relation]] =
+    &[pull::RELATIONS, place::RELATIONS, bearing::RELATIONS, duty::RELATIONS, shaft::RELATIONS];

@@ -5,8 +5,6 @@ mod frame;
 mod level;
 mod shim;
 
-use std::sync::LazyLock;
-
 use drivecourse_calc::units::Length;
 use drivecourse_calc::units::length::{foot, meter};
 
@@ -110,8 +108,4 @@ fn one_foot() -> Length {
     Length::new::<foot>(1.0)
 }
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> =
-        LazyLock::new(|| [frame::RELATIONS, shim::RELATIONS, angled::RELATIONS, level::RELATIONS].concat());
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] = &[frame::RELATIONS, shim::RELATIONS, angled::RELATIONS, level::RELATIONS];

@@ -2,8 +2,6 @@
 
 mod rules;
 
-use std::sync::LazyLock;
-
 use drivecourse_calc::Error;
 use drivecourse_calc::noise::Level;
 use drivecourse_calc::noise::background::source;
@@ -112,12 +110,9 @@ fn average(dose: Ratio) -> Result<Level, Error> {
     time_weighted_average(&OSHA, dose)
 }
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| [RELATIONS, rules::RELATIONS].concat());
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] = &[OWN, rules::RELATIONS];
 
-static RELATIONS: &[Relation] = &[
+const OWN: &[Relation] = &[
     relation! {
         "noise.sum_two/energies": "Level of two machines together",
         "noise.sum_two": Level = sum(&[a, b]),

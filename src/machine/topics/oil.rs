@@ -7,8 +7,6 @@ mod level;
 mod life;
 mod viscosity;
 
-use std::sync::LazyLock;
-
 use drivecourse_calc::oil::index::curve;
 use drivecourse_calc::oil::viscosity::{Curve, Form};
 use drivecourse_calc::units::{KinematicViscosity, Ratio, Temperature, thermodynamic_temperature};
@@ -164,20 +162,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     degrees("oil.hottest", "T_w", "hottest oil temperature that leaves the share wanted"),
 ];
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [
-            viscosity::RELATIONS,
-            grade::RELATIONS,
-            index::RELATIONS,
-            level::RELATIONS,
-            breather::RELATIONS,
-            life::RELATIONS,
-        ]
-        .concat()
-    });
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] =
+    &[viscosity::RELATIONS, grade::RELATIONS, index::RELATIONS, level::RELATIONS, breather::RELATIONS, life::RELATIONS];
 
 fn celsius(value: f64) -> Temperature {
     Temperature::new::<thermodynamic_temperature::degree_celsius>(value)

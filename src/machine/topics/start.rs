@@ -5,8 +5,6 @@ mod load;
 mod speed;
 mod supply;
 
-use std::sync::LazyLock;
-
 use drivecourse_calc::units::{
     AngularVelocity, ElectricCurrent, ElectricPotential, Power, Ratio, angular_velocity, ratio,
 };
@@ -114,8 +112,4 @@ fn left(share: Ratio) -> Ratio {
     plain(1.0) - share
 }
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> =
-        LazyLock::new(|| [speed::RELATIONS, supply::RELATIONS, load::RELATIONS, first::RELATIONS].concat());
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] = &[speed::RELATIONS, supply::RELATIONS, load::RELATIONS, first::RELATIONS];

@@ -10,8 +10,6 @@ mod severity;
 mod spectrum;
 mod unit_class;
 
-use std::sync::LazyLock;
-
 use crate::instrument::Figures::{Places, Significant};
 use crate::instrument::Instrument::{Analyser, DisplacementMeter, VibrationMeter};
 use crate::quantity::Quantity;
@@ -240,20 +238,14 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::choice("vibrate.unit_verdict", "", "verdict on accepting the gear unit", &["accepted", "not accepted"]),
 ];
 
-pub(super) fn relations() -> &'static [Relation] {
-    static ALL: LazyLock<Vec<Relation>> = LazyLock::new(|| {
-        [
-            orders::RELATIONS,
-            bearing::RELATIONS,
-            spectrum::RELATIONS,
-            amplitude::RELATIONS,
-            severity::RELATIONS,
-            follow::RELATIONS,
-            settled::RELATIONS,
-            hunting::RELATIONS,
-            unit_class::RELATIONS,
-        ]
-        .concat()
-    });
-    &ALL
-}
+pub(super) const RELATIONS: &[&[Relation]] = &[
+    orders::RELATIONS,
+    bearing::RELATIONS,
+    spectrum::RELATIONS,
+    amplitude::RELATIONS,
+    severity::RELATIONS,
+    follow::RELATIONS,
+    settled::RELATIONS,
+    hunting::RELATIONS,
+    unit_class::RELATIONS,
+];

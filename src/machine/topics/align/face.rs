@@ -39,7 +39,7 @@ macro_rules! face_angle {
     };
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "align.face_h/sides": "Face reading across the horizontal",
         "align.face_h": Length = horizontal(r, l),

@@ -82,7 +82,7 @@ macro_rules! judged {
     };
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "align.rear/feet": "Distance of the rear feet from the measuring plane",
         "align.rear": Length = x + d,

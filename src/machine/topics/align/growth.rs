@@ -142,7 +142,7 @@ macro_rules! shim_way {
     };
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     warm!(
         "align.front_warm/rise",
         "Temperature of the motor at its front feet",

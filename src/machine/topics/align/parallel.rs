@@ -12,7 +12,7 @@ use crate::typed::Slope;
 
 const SAME: &str = "both centre distances taken alike, square to the shafts, at the height of the shafts";
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "align.centres_near/centres": "Centre distance measured at the sprockets",
         "align.centres_near": Length = c,

@@ -85,7 +85,7 @@ macro_rules! reading {
     };
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     reading!("align.rim_right/position", "Rim reading at 3 o'clock", "align.rim_right", rim, right, ["R = y - z - s"]),
     reading!(
         "align.rim_bottom/position",

@@ -78,7 +78,7 @@ macro_rules! two_rims {
     };
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     far_offset!(
         "align.far_v/line",
         "Vertical offset at the movable hub",

@@ -88,7 +88,7 @@ macro_rules! rim_offset {
     };
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "align.sag/trial": "Sag of the bar from its trial on a stiff pipe",
         "align.sag": Length = bar_sag(b),

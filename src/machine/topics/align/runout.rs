@@ -18,7 +18,7 @@ fn standing(m: Slope, circle: Length) -> Result<Length, Error> {
     readings(&line(Length::default(), m), &set_up(circle)).map(|both| -both.1)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "align.gap_before/sum": "Net gap before turning",
         "align.gap_before": Length = standing(m, d).map(|gap| gap + r),

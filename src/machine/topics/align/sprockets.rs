@@ -80,7 +80,7 @@ macro_rules! gap {
     };
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     gap!("align.gap_1/laid", "Gap at the reference sprocket's far rim", "align.gap_1", 0),
     gap!("align.gap_2/laid", "Gap at the reference sprocket's near rim", "align.gap_2", 1),
     gap!("align.gap_3/laid", "Gap at the other sprocket's near rim", "align.gap_3", 2),

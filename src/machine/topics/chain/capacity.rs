@@ -21,7 +21,7 @@ fn way(way: capacity::Lubrication) -> Choice {
     })
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "chain.pull/power": "Pull in the working strand from power and speed",
         "chain.pull": Force = capacity::chain_pull(w, v),

@@ -11,7 +11,7 @@ use crate::relation::{Relation, relation};
 use crate::source::Source::{self, Derived};
 use crate::typed::{Choice, Typed};
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "chain.pitch/table": "Pitch from the chain's number",
         "chain.pitch": Length = chain(size).map(|chain| chain.pitch),

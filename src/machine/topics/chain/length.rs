@@ -47,7 +47,7 @@ fn whole(length: Ratio) -> u32 {
     length.value.ceil() as u32
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "chain.length_pitches/three_term": "Chain length in pitches by the three-term formula",
         "chain.length_pitches": Ratio = length::length_in_pitches(c, p, z1, z2),
@@ -112,27 +112,25 @@ pub(super) static RELATIONS: &[Relation] = &[
     .method("Round up to the next even number: an odd one needs an offset link, which is weaker.")
     .rank(1)
     .question(),
-    Relation {
-        inverse: true,
-        ..relation! {
-            "chain.centres_taut/exact": "Centre distance for a whole number of links, exact",
-            "chain.centres_taut": Length = length::centres_for_links_exact(x, p, z1, z2),
-            from {
-                x: u32 = "chain.links", p: Length = "chain.pitch",
-                z1: u32 = "chain.teeth_small", z2: u32 = "chain.teeth_large",
-            },
-            formula [],
-            source TANGENTS,
-            turns {
-                "equal sprockets": p * ((f64::from(x) - f64::from(z1 + z2) / 2.0) / 2.0) => "You left out the third term; with unequal sprockets it takes chain length away from the centres.";
-                "not halved": length::centres_for_links_exact(x, p, z1, z2).map(|c| 2.0 * c) => "You did not halve; the chain runs there and back between the centres.";
-                "all teeth": length::centres_for_links_exact(x.saturating_sub((z1 + z2) / 2), p, z1, z2) => "You took off all the teeth; the chain lies on about half of each sprocket.";
-                "odd pair": length::centres_for_links_exact(x.saturating_sub(1), p, z1, z2) => "You counted one link too few.";
-            },
-        }
-        .method("Change the centre distance until the exact length in pitches is the number of links.")
-        .rank(1)
-    },
+    relation! {
+        "chain.centres_taut/exact": "Centre distance for a whole number of links, exact",
+        "chain.centres_taut": Length = length::centres_for_links_exact(x, p, z1, z2),
+        from {
+            x: u32 = "chain.links", p: Length = "chain.pitch",
+            z1: u32 = "chain.teeth_small", z2: u32 = "chain.teeth_large",
+        },
+        formula [],
+        source TANGENTS,
+        turns {
+            "equal sprockets": p * ((f64::from(x) - f64::from(z1 + z2) / 2.0) / 2.0) => "You left out the third term; with unequal sprockets it takes chain length away from the centres.";
+            "not halved": length::centres_for_links_exact(x, p, z1, z2).map(|c| 2.0 * c) => "You did not halve; the chain runs there and back between the centres.";
+            "all teeth": length::centres_for_links_exact(x.saturating_sub((z1 + z2) / 2), p, z1, z2) => "You took off all the teeth; the chain lies on about half of each sprocket.";
+            "odd pair": length::centres_for_links_exact(x.saturating_sub(1), p, z1, z2) => "You counted one link too few.";
+        },
+    }
+    .method("Change the centre distance until the exact length in pitches is the number of links.")
+    .rank(1)
+    .backwards(),
     relation! {
         "chain.centres_taut/three_term": "Centre distance for a whole number of links, three-term formula",
         "chain.centres_taut": Length = length::centres_for_links(x, p, z1, z2),

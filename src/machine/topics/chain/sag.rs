@@ -28,7 +28,7 @@ fn as_found(links: u32, worn: Ratio, c: Length, p: Length, z1: u32, z2: u32) -> 
     wear::excess_in_span(links, wear::worn_pitch(p, worn)?, length::loop_length(c, p, z1, z2)?)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "chain.excess/loop": "Slack length of the worn chain at its centres",
         "chain.excess": Length = as_found(x, e, c, p, z1, z2),

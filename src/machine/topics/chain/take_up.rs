@@ -16,7 +16,7 @@ fn angle(turns: Turns) -> Angle {
     Angle::new::<revolution>(turns.0.value)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "chain.take_up_move/excess": "Move of the shafts to the sag wanted",
         "chain.take_up_move": Length = take_up::move_for_excess_change(e - w, c, d1, d2),

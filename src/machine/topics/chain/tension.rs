@@ -17,7 +17,7 @@ fn across(mass: LinearMassDensity, incline: Angle) -> LinearMassDensity {
     mass * math::cos(incline.value)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "chain.strand_incline/lower": "Incline of the slack strand",
         "chain.strand_incline": Angle = length::strand_incline(b, a, Strand::Lower),

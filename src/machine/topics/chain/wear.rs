@@ -8,7 +8,7 @@ use crate::relation::{Relation, relation};
 use crate::source::Source::{CommonPractice, Derived};
 use crate::typed::Choice;
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "chain.wear_length/worn": "Length that the worn chain measures",
         "chain.wear_length": Length = wear::measured_length(e, n, p),

@@ -26,7 +26,7 @@ fn of(share: Ratio, length: Length) -> Result<Length, Error> {
     sag::sag_of_span(share, length)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "chain.movement_low/lie": "Least movement from how the drive lies and how its load comes",
         "chain.movement_low": Ratio = window(lie, load).0,

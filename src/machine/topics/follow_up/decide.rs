@@ -111,7 +111,7 @@ fn zone(zone: Choice) -> Choice {
     }))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "follow.base/worst": "Decision on the base",
         "follow.base": Choice = worst([adjust_unless_first(gap), adjust_unless_first(slope)]),

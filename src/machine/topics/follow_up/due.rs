@@ -55,7 +55,7 @@ fn interval(first: Time, factor: Ratio, number: u32) -> Result<Time, Error> {
     }
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "follow.reading_due/plan": "Age at which the next readings are due",
         "follow.reading_due": Time = next_due(Check::Temperature, last),

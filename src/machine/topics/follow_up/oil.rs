@@ -25,7 +25,7 @@ fn part(hours: Time) -> Ratio {
     Ratio { dimension: core::marker::PhantomData, units: core::marker::PhantomData, value: hours.value / DAY }
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "follow.run_share/hours a day": "Share of the time that the drive runs",
         "follow.run_share": Ratio = part(hours),

@@ -39,7 +39,7 @@ fn stands_in_the_way(decision: Choice, guard: Choice, person: &Signatory, licenc
     })
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "follow.hindrance/gravest": "What stands in the way of the signature",
         "follow.hindrance": Choice = stands_in_the_way(decision, guard, &signatory(person), licence),

@@ -40,7 +40,7 @@ fn beyond(found: bool) -> Choice {
     Choice(u16::from(found))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "follow.rise_1/log": "First settled rise in the log",
         "follow.rise_1": TemperatureRise = r * x.value,

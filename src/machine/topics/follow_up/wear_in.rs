@@ -36,7 +36,7 @@ fn left(first: (Time, Ratio), second: (Time, Ratio), limit: Ratio, now: Time) ->
     fit(&[dated(first), dated(second)], Shape::Line)?.time_to(limit, now)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "follow.wear_in/curve": "Elongation of a new chain while it beds in",
         "follow.wear_in": Ratio = curve(bedding, tau, steady, run),

@@ -50,7 +50,7 @@ fn turned_over(share: Ratio) -> Result<Ratio, Error> {
     if share.value > 0.0 { Ok(plain(1.0) / share) } else { Err(Error::none("share")) }
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "heat.gear_loss/lost share": "Heat made by the gears",
         "heat.gear_loss": Power = loss(p, e),

@@ -69,7 +69,7 @@ fn in_fahrenheit(
     correction(&view(set, actual, f_as_absolute(a)), f_as_absolute(t)).map(f_from_absolute)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "heat.infrared/emissivity": "What the infrared instrument shows",
         "heat.infrared": Temperature = instrument_reading(&view(set, e, a), t),

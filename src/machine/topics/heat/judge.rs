@@ -55,7 +55,7 @@ fn higher(a: Temperature, b: Temperature) -> Temperature {
     if a < b { b } else { a }
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "heat.rise/over ambient": "Rise of the housing over ambient",
         "heat.rise": TemperatureRise = rise(t, a),

@@ -36,7 +36,7 @@ fn settling([a, b, c]: [Temperature; 3]) -> Choice {
     }
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "heat.settled_foretold/three readings": "Where the temperature will settle",
         "heat.settled_foretold": Temperature = settled_from_three([t1, t2, t3]),

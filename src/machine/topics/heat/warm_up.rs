@@ -36,7 +36,7 @@ fn highest(unit: &WarmUp) -> Result<Temperature, Error> {
     }
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "heat.time_2/one interval on": "Time of reading 2",
         "heat.time_2": Time = t + dt,

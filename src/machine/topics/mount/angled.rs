@@ -85,7 +85,7 @@ fn wedge(along: Slope, across: Slope, length: Length, width: Length) -> Result<L
     plane(corners(nought, along, across, nought, length, width)).map(|plane| plane.wedge())
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "mount.corner_1/plane": "Gap at corner 1 of the angled foot",
         "mount.corner_1": Length = open(corners(m, su, sv, q, u, v)[0]),

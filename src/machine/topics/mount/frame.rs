@@ -44,7 +44,7 @@ fn lowest_pad(heights: [Length; 4]) -> Choice {
     choice(Some(lowest))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "mount.twist/diagonals": "Twist of the base from the four pad heights",
         "mount.twist": Length = mount::twist([e1, e2, e3, e4]),

@@ -17,7 +17,7 @@ fn taken_for_slope(level: Slope, run: Length, unit: Length) -> Slope {
     steepness(Slope(mount::height_change(level.0, run) / unit))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "mount.height_change/slope": "Height change over the base from its slope",
         "mount.height_change": Length = mount::height_change(s.0, l),

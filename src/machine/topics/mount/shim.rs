@@ -47,7 +47,7 @@ fn total(pack: Pack) -> Length {
     pack.total()
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "mount.shim_leaves/pack": "Number of leaves in the shim pack",
         "mount.shim_leaves": u32 = pack(g, stock, limit, most).map(count),

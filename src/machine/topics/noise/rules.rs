@@ -26,7 +26,7 @@ fn of(rule: &Rule, spells: [(Level, Time); 2]) -> Result<Ratio, Error> {
     dose(rule, &spells.map(|(level, duration)| Spell { level, duration }), Durations::Formula)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "noise.niosh_a/exchange": "Time that the first place's level may last by the recommended rule",
         "noise.niosh_a": Time = reference_duration(&NIOSH, l),

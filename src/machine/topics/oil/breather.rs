@@ -28,7 +28,7 @@ fn between(area: Area, low: Length, high: Length) -> Result<Volume, Error> {
     Sump { area, below_datum: Volume::from_base(0.0), low_mark: nought, high_mark: nought }.top_up(low, high)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "oil.air_gauge/air alone": "Gauge pressure behind a blocked breather, air alone",
         "oil.air_gauge": Pressure = gauge_rise(p, a, t),

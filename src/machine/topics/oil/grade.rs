@@ -121,7 +121,7 @@ fn ten() -> KinematicViscosity {
     KinematicViscosity::new::<kinematic_viscosity::centistokes>(10.0)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "oil.band_least/ISO 3448": "Least viscosity of a grade",
         "oil.band_least": KinematicViscosity = graded(g).map(Grade::least),

@@ -29,7 +29,7 @@ fn other(
     if u >= h { procedure_b(u, y, h) } else { procedure_a(u, l, h) }
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "oil.reference_l/table": "Viscosity of the reference oil with index 0",
         "oil.reference_l": KinematicViscosity = reference_oils(y).map(|(l, _)| l),

@@ -69,7 +69,7 @@ fn half(a: Length, b: Length) -> Length {
     (a + b) / 2.0
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "oil.sump_area/housing": "Plan area of the sump",
         "oil.sump_area": Area = a * b * k,

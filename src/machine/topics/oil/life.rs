@@ -23,7 +23,7 @@ fn scaled(t: Temperature, base: Temperature, by: f64) -> Temperature {
     base + rise(t, base) * by
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "oil.life_share/ten degrees": "Share of the oil life left at running temperature",
         "oil.life_share": Ratio = life_share(t, b),

@@ -49,7 +49,7 @@ fn one_log_to(a: KinematicViscosity, b: KinematicViscosity, v: KinematicViscosit
     super::kelvins(exp(from + (to - from) * place))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "oil.sample_40/fill": "Viscosity of the fill at 40 °C",
         "oil.sample_40": KinematicViscosity = graded(plate).map(|grade| grade.middle() * k.base()),

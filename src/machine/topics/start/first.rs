@@ -43,7 +43,7 @@ fn ready<const N: usize>(states: [Choice; N]) -> Choice {
     Choice(u16::from(states.iter().any(|state| *state != FINE)))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "start.motor_way/stages": "Way the motor must turn",
         "start.motor_way": Choice = geared(w, k),

@@ -33,7 +33,7 @@ fn over(value: f64, limit: f64) -> Choice {
     Choice(u16::from(value > limit))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "start.input_power/readings": "Electrical power that the motor draws",
         "start.input_power": Power = drawn(v, i, pf),

@@ -35,7 +35,7 @@ fn other_supply(supply: Frequency) -> Frequency {
     Frequency::new::<frequency::hertz>(50.0 + 60.0) - supply
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "start.poles/running speed": "Poles of a motor that runs just under its synchronous speed",
         "start.poles": u32 = poles(f, n),

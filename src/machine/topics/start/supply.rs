@@ -46,7 +46,7 @@ fn other(choice: Choice) -> Choice {
     Choice(1 - choice.0.min(1))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "start.voltage/mean": "Mean of the three line voltages",
         "start.voltage": ElectricPotential = mean_voltage([a, b, c]),

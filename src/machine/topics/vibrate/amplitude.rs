@@ -50,7 +50,7 @@ const TAU: f64 = core::f64::consts::TAU;
 /// Thousandths of an inch taken for thousandths of a millimetre.
 const MIL_OVER_MICRON: f64 = 25.4;
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.velocity_peak/displacement": "Peak velocity from the displacement",
         "vibrate.velocity_peak": Velocity = peak_velocity(d, f),

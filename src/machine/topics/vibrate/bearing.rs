@@ -35,7 +35,7 @@ fn straight(angle: Angle) -> Angle {
     angle * 0.0
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.order_cage/geometry": "Cage order of the bearing",
         "vibrate.order_cage": Ratio = of(3, d, pitch, a).map(|o| o.cage),

@@ -72,7 +72,7 @@ fn doubling<const N: usize>(readings: [(Time, Velocity); N]) -> Result<Time, Err
     fit(&readings.map(|(at, value)| Dated { at, value }), Shape::Exponential)?.doubling_time()
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.baseline/settled mean": "Baseline from settled readings",
         "vibrate.baseline": Velocity = of([a, b, c, d]).map(|chart| chart.mean),

@@ -26,7 +26,7 @@ fn shared(teeth: u32, phases: u32) -> Result<u32, Error> {
     teeth.checked_div(phases).ok_or(Error::none("turns"))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.phases/common divisor": "Assembly phases of the first gear pair",
         "vibrate.phases": u32 = assembly_phases(zp, zg),

@@ -17,7 +17,7 @@ fn driven(speed: AngularVelocity, driver: u32, driven: u32) -> Result<AngularVel
     run.last().map(|stage| stage.driven_speed).ok_or(Error::none("stage"))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.motor_frequency/speed": "Shaft frequency of the motor",
         "vibrate.motor_frequency": Frequency = shaft_frequency(n),

@@ -119,7 +119,7 @@ macro_rules! dated {
     };
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.size/power": "Level of a sound drive over that of the largest of its size class",
         "vibrate.size": Ratio = size_share(p),

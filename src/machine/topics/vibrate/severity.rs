@@ -65,7 +65,7 @@ fn zone_of(reading: Velocity, limits: Limits<Velocity>) -> Result<Choice, Error>
     zone(reading, limits.a_b, limits.b_c, limits.c_d)
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.group/plate power": "Group of the machine",
         "vibrate.group": Choice = group(p),

@@ -57,7 +57,7 @@ fn largest(lines: [Velocity; 7]) -> Velocity {
     lines.into_iter().fold(lines[0], |most, line| if line > most { line } else { most })
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.velocity/lines": "Overall value from the lines of the spectrum",
         "vibrate.velocity": Velocity = overall(&[m, d, o, c, z, b, x]),

@@ -52,7 +52,7 @@ fn accepted(reading: Velocity, most: Velocity) -> Choice {
     Choice(u16::from(reading > most * (1.0 + 1e-9)))
 }
 
-pub(super) static RELATIONS: &[Relation] = &[
+pub(super) const RELATIONS: &[Relation] = &[
     relation! {
         "vibrate.unit_rating/table": "Velocity rating of the gear unit",
         "vibrate.unit_rating": Velocity = rated(class, subclass),
