@@ -1,7 +1,7 @@
 //! The easel: draws the pictures that the desk describes.
 
 use drivecourse_course::portray::Portrait;
-use drivecourse_machine::packed::{Packed, Reader};
+use drivecourse_machine::packed::Reader;
 
 use crate::bundle::learn_words;
 

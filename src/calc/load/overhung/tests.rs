@@ -112,8 +112,8 @@ fn slack_tension_agrees_with_the_strands() {
     // independent: sum the two strands as vectors, each leaving at half of (180° − wrap) from the line of centres
     for wrap in [120.0_f64, 150.0, 170.0, 200.0] {
         let lean = Angle::new::<degree>(0.5 * (180.0 - wrap));
-        let (x, y) = ((tight + h).value * lean.value.cos(), (tight - h).value * lean.value.sin());
-        let sum = x.hypot(y);
+        let (x, y) = ((tight + h).value * math::cos(lean.value), (tight - h).value * math::sin(lean.value));
+        let sum = (x * x + y * y).sqrt();
         let got = strand_resultant(tight, h, Angle::new::<degree>(wrap)).unwrap().value;
         assert_relative_eq!(got, sum, max_relative = 1e-13);
     }
