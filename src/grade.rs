@@ -7,6 +7,7 @@ use anyhow::{Context, Result, bail};
 use drivecourse_course::card::{candidate_result, class_results};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::Head;
+use drivecourse_machine::messages;
 use drivecourse_quiz::grade::{candidates_csv, parts_csv};
 use drivecourse_quiz::{Bank, Exam, Graded, Notice, Responses, grade};
 
@@ -16,6 +17,10 @@ use crate::{bank, cli, files, papers, words};
 
 /// Why papers in another language may not come out as they were printed.
 const OTHER_WORDS: &str = "the language or its words are not those the papers were made with";
+
+messages! { pub(crate) SAYS {
+    RESULTS_IN = "grade-results-in", "results in {folder}; open {file}";
+} }
 
 pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     let exam = papers::read_record(&options.exam)?;
@@ -47,7 +52,8 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     for paper in &graded.candidates {
         writeln!(stdout, "{}  {:<24} {}", paper.code, clean(&paper.candidate.name), paper.says)?;
     }
-    writeln!(stdout, "\nresults in {}; open {}", out.display(), out.join("results.html").display())?;
+    let (folder, file) = (out.display().to_string(), out.join("results.html").display().to_string());
+    writeln!(stdout, "\n{}", RESULTS_IN.say(&[("folder", &folder), ("file", &file)]))?;
     Ok(())
 }
 

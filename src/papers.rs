@@ -9,8 +9,8 @@ use drivecourse_course::card::{Sheet, ask_for_the_way, key_model, paper_model};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Leaf, Printout, Trusted};
 use drivecourse_course::words::{ENGLISH, Words};
-use drivecourse_machine::Problem;
 use drivecourse_machine::language::translated;
+use drivecourse_machine::{Problem, messages};
 use drivecourse_quiz::exam::Spoken;
 use drivecourse_quiz::response::Template;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Paper, Person, Roster, Secret, Used};
@@ -21,6 +21,15 @@ use crate::course::pages;
 use crate::pdf::Press;
 use crate::terminal::clean;
 use crate::{bank, cli, files, words};
+
+messages! { pub(crate) SAYS {
+    MADE = "papers-made", "{papers} papers of {questions} questions in {folder}";
+    ON_SCREEN = "papers-on-screen", "the same to answer on a screen in {folder}";
+    KEYS_IN = "papers-keys", "their keys in {keys}; keep them and {record} from the candidates";
+    ANSWERS_INTO = "papers-answers", "answers go into {file}";
+    UNSHOWN = "papers-unshown", "the fonts of the PDF lack {letters}; an empty square stands for each; the pages show them as the browser can";
+    NEW_SECRET = "papers-new-secret", "made a new secret in {file}; keep it safe, no paper can be made again without it";
+} }
 
 pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let assets = words::begin_with(&options.module, |assets| {
@@ -67,21 +76,14 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     for remark in &made.remarks {
         eprintln!("drivecourse: {remark}");
     }
-    files::say(format!(
-        "{} papers of {} questions in {}",
-        made.exam.papers.len(),
-        made.exam.blueprint.questions(),
-        folder.join(PAPERS).display()
-    ))?;
+    let inside = |name: &str| folder.join(name).display().to_string();
+    let (papers, questions) = (made.exam.papers.len().to_string(), made.exam.blueprint.questions().to_string());
+    files::say(MADE.say(&[("papers", &papers), ("questions", &questions), ("folder", &inside(PAPERS))]))?;
     if options.screen {
-        files::say(format!("the same to answer on a screen in {}", folder.join(SCREENS).display()))?;
+        files::say(ON_SCREEN.say(&[("folder", &inside(SCREENS))]))?;
     }
-    files::say(format!(
-        "their keys in {}; keep them and {} from the candidates",
-        folder.join(KEYS).display(),
-        folder.join(RECORD).display()
-    ))?;
-    files::say(format!("answers go into {}", folder.join(RESPONSES).display()))?;
+    files::say(KEYS_IN.say(&[("keys", &inside(KEYS)), ("record", &inside(RECORD))]))?;
+    files::say(ANSWERS_INTO.say(&[("file", &inside(RESPONSES))]))?;
     Ok(())
 }
 
@@ -197,10 +199,7 @@ impl Order {
             if !unshown.is_empty() {
                 let which: Vec<String> =
                     unshown.iter().map(|c| format!("{} (U+{:04X})", clean(&c.to_string()), u32::from(*c))).collect();
-                remarks.push(format!(
-                    "the fonts of the PDF lack {}; an empty square stands for each; the pages show them as the browser can",
-                    which.join(", ")
-                ));
+                remarks.push(UNSHOWN.say(&[("letters", &which.join(", "))]));
             }
             files::write(&folder.join(RESPONSES), template.finish().as_bytes())?;
             files::write(&folder.join(RECORD), exam.write().as_bytes())
@@ -367,10 +366,7 @@ pub(crate) fn secret(path: &Path) -> Result<Secret> {
     }
     let secret = new_secret()?;
     files::write_private(path, secret.write().as_bytes())?;
-    eprintln!(
-        "drivecourse: made a new secret in {}; keep it safe, no paper can be made again without it",
-        path.display()
-    );
+    eprintln!("drivecourse: {}", NEW_SECRET.say(&[("file", &path.display().to_string())]));
     Ok(secret)
 }
 

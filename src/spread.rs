@@ -5,7 +5,8 @@ use std::fmt::Write as _;
 use anyhow::Result;
 use drivecourse_course::figures::Columns;
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Case, Figures, Kind, Plan, QuantityId, Registry, System, amount, topics};
+use drivecourse_machine::language::code;
+use drivecourse_machine::{Case, Figures, Kind, Plan, QuantityId, Registry, System, amount, messages, topics};
 
 use crate::{cli, files};
 
@@ -13,6 +14,15 @@ use crate::{cli, files};
 const BINS: usize = 24;
 /// Heights of a column in the terminal, from nothing to full.
 const BARS: [char; 9] = [' ', '▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'];
+
+messages! { pub(crate) SAYS {
+    PAGE_IN = "spread-page-in", "the same as a page in {file}";
+    ALWAYS = "spread-always", "always {value}";
+    MACHINES = "spread-machines", "{family}: {machines} machines, {sound} of them sound, {rejected} rejected on the way";
+    EACH_LINE = "spread-each-line", "Each line: least … most (a tenth, half, nine tenths of the machines stay below)";
+    TITLE = "spread-title", "{family}: {machines} machines";
+    EACH_NUMBER = "spread-each-number", "For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay below.";
+} }
 
 pub(crate) fn run(options: &cli::Look, plan: &Plan, machines: u32) -> Result<()> {
     let system = System::from(options.units);
@@ -34,7 +44,7 @@ pub(crate) fn run(options: &cli::Look, plan: &Plan, machines: u32) -> Result<()>
     }
     files::say(text(plan, &cases, &spreads).trim_end())?;
     if let Some(path) = &options.page {
-        files::say(format!("\nthe same as a page in {}", path.display()))?;
+        files::say(format!("\n{}", PAGE_IN.say(&[("file", &path.display().to_string())])))?;
     }
     Ok(())
 }
@@ -110,7 +120,7 @@ impl Spread {
     fn words(&self, machines: usize) -> String {
         let number = |value: &f64| number(*value, self.id.get().kind);
         match &self.shape {
-            Shape::Always(value) => format!("always {}", with_unit(value, self.unit)),
+            Shape::Always(value) => ALWAYS.say(&[("value", &with_unit(value, self.unit))]),
             Shape::Numbers { least, tenth, middle, ninth, most, .. } => format!(
                 "{} … {} ({} … {} … {})",
                 number(least),
@@ -149,13 +159,10 @@ fn text(plan: &Plan, cases: &[Case], spreads: &[Spread]) -> String {
     let mut out = String::new();
     let sound = cases.iter().filter(|case| case.faults.is_empty()).count();
     let rejected: u32 = cases.iter().map(|case| case.rejected).sum();
-    let _ = writeln!(
-        out,
-        "{}: {} machines, {sound} of them sound, {rejected} rejected on the way",
-        plan.family.name,
-        cases.len()
-    );
-    let _ = writeln!(out, "Each line: least … most (a tenth, half, nine tenths of the machines stay below)");
+    let (machines, sound, rejected) = (cases.len().to_string(), sound.to_string(), rejected.to_string());
+    let words =
+        [("family", plan.family.name.as_str()), ("machines", &machines), ("sound", &sound), ("rejected", &rejected)];
+    let _ = writeln!(out, "{}\n{}", MACHINES.say(&words), EACH_LINE.text());
     for topic in topics::ALL {
         let mut of_topic = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).peekable();
         if of_topic.peek().is_none() {
@@ -175,9 +182,10 @@ fn text(plan: &Plan, cases: &[Case], spreads: &[Spread]) -> String {
 
 /// A page of its own, with a chart for each quantity: no script, no file beside it.
 fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
-    let title = format!("{}: {machines} machines", escape(&plan.family.name));
+    let (language, about) = (code(), escape(EACH_NUMBER.text()));
+    let title = escape(&TITLE.say(&[("family", &plan.family.name), ("machines", &machines.to_string())]));
     let mut out = format!(
-        "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+        "<!doctype html>\n<html lang=\"{language}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>{title}</title>\n\
          <style>\nbody{{font:16px/1.5 system-ui,sans-serif;max-width:60rem;margin:2rem auto;padding:0 1rem;\
          color:#111;background:#fff}}\ntable{{border-collapse:collapse;width:100%}}\n\
@@ -186,8 +194,7 @@ fn page(plan: &Plan, machines: usize, spreads: &[Spread]) -> String {
          @media (prefers-color-scheme:dark){{body{{color:#eee;background:#15171a}}}}\n\
          @media (max-width:40rem){{th,td{{display:block;border:0;padding:.1rem 0}}tr{{display:block;\
          border-bottom:1px solid #bbb}}}}\n</style>\n</head>\n<body>\n<h1>{title}</h1>\n\
-         <p>For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay \
-         below.</p>\n"
+         <p>{about}</p>\n"
     );
     for topic in topics::ALL {
         let of_topic: Vec<_> = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).collect();

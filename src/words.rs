@@ -15,7 +15,10 @@ use serde::Deserialize;
 use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
-use crate::{bank, cli, files, words_scenarios as scenarios};
+use crate::{
+    bank, cli, demo, enter, files, grade, look, papers, practise, report_words, solve, spread,
+    words_scenarios as scenarios,
+};
 
 pub(crate) use crate::words_scenarios::translate;
 
@@ -27,20 +30,26 @@ pub(crate) fn begin(options: &cli::Module, exam: Option<&str>) -> Result<Assets>
     begin_with(options, |_| Ok(exam.map(str::to_owned)))
 }
 
+/// As [`begin`], of the program's own files alone.
+pub(crate) fn begin_built_in(speech: &cli::Speech) -> Result<Assets> {
+    begin(&cli::Module { module: None, speech: speech.clone() }, None)
+}
+
 /// As [`begin`], where the exam's language stands in one of the files.
 pub(crate) fn begin_with(
     options: &cli::Module,
     exam: impl FnOnce(&Assets) -> Result<Option<String>>,
 ) -> Result<Assets> {
+    let speech = &options.speech;
     let mut assets = Assets::load(options.module.as_deref())?;
     let exam = exam(&assets)?;
-    let wanted = options.language.clone().or(exam).or_else(|| of_module(&assets));
+    let wanted = speech.language.clone().or(exam).or_else(|| of_module(&assets));
     let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
-    let words = read(&assets, &code, options.mark_untranslated)?;
+    let words = read(&assets, &code, speech.mark_untranslated)?;
     assets.speak(words);
     if code != ENGLISH {
         let texts = assets.words.texts();
-        let spoken = Language::new(&code, assets.words.decimal_mark(), texts, options.mark_untranslated);
+        let spoken = Language::new(&code, assets.words.decimal_mark(), texts, speech.mark_untranslated);
         if language::speak(spoken).is_err() && language::code() != code {
             bail!("the language has changed from {} to {code}: end this run and begin another", language::code());
         }
@@ -131,7 +140,7 @@ struct Group {
 }
 
 pub(crate) fn run(options: &cli::Words) -> Result<()> {
-    let code = options.module.language.as_deref();
+    let code = options.module.speech.language.as_deref();
     // What is listed is English; the language is only held against it.
     let mut assets = Assets::load(options.module.module.as_deref())?;
     assets.words = read(&assets, ENGLISH, false)?;
@@ -204,6 +213,9 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
     };
     let answers = [language::messages(), drivecourse_quiz::messages()].concat();
     let papers = [drivecourse_quiz::paper_messages(), card::messages()].concat();
+    let commands =
+        [papers::SAYS, grade::SAYS, enter::SAYS, demo::SAYS, look::SAYS, spread::SAYS, solve::SAYS, practise::SAYS]
+            .concat();
     let registry = registry::texts().into_iter();
     let registry = registry.map(|text| Entry { id: text.id, english: text.english.to_owned(), about: text.about });
     let bank = bank::for_chapters(assets, bank::load(assets)?);
@@ -218,6 +230,12 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
         group("browser", "practice and progress in the browser", said(drivecourse_browser::messages())),
         group("pictures", "cards and pictures", said(drivecourse_course::messages())),
         group("papers", "papers, keys, results, reference tables", said(papers)),
+        group(
+            "reports",
+            "reports from the records",
+            said([report_words::SAYS, &drivecourse_records::messages()].concat()),
+        ),
+        group("commands", "what commands say in the terminal", said(commands)),
         group("skills", "what items practise", skills),
         group("registry", "quantities, relations, their sources and wrong turns", registry.collect()),
         group("families", "machines and what may be wrong with them", scenarios::of_families(&bank)),
