@@ -10,10 +10,15 @@ use drivecourse_course::book::{self, Built, Live, Options, Slots, Units};
 use drivecourse_course::expand::{self, CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::pages::Pages;
+use drivecourse_machine::messages;
 use drivecourse_quiz::Bank;
 
 use crate::assets::{Assets, Files};
 use crate::{bank, cli, files, words};
+
+messages! { pub(crate) SAYS {
+    MADE = "build-made", "{count} chapters in {folder}; open {file}";
+} }
 
 pub(crate) fn run(options: &cli::Build) -> Result<()> {
     let assets = words::begin(&options.module, None)?;
@@ -24,8 +29,8 @@ pub(crate) fn run(options: &cli::Build) -> Result<()> {
         eprintln!("drivecourse: {warning}");
     }
     let out = &options.out;
-    files::say(format!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display()))?;
-    Ok(())
+    let (folder, file) = (out.display().to_string(), out.join("index.html").display().to_string());
+    files::say(MADE.say(&[("count", &built.chapters.to_string()), ("folder", &folder), ("file", &file)]))
 }
 
 impl From<cli::Units> for Units {

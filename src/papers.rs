@@ -20,6 +20,7 @@ use crate::assets::{Assets, Files};
 use crate::course::pages;
 use crate::pdf::Press;
 use crate::terminal::clean;
+use crate::words_scenarios::{exam_id, shown};
 use crate::{bank, cli, files, words};
 
 messages! { pub(crate) SAYS {
@@ -28,6 +29,8 @@ messages! { pub(crate) SAYS {
     KEYS_IN = "papers-keys", "their keys in {keys}; keep them and {record} from the candidates";
     ANSWERS_INTO = "papers-answers", "answers go into {file}";
     UNSHOWN = "papers-unshown", "the fonts of the PDF lack {letters}; an empty square stands for each; the pages show them as the browser can";
+    UNTRANSLATED = "papers-untranslated", "{count} of {all} texts on papers, keys and results are not translated; `drivecourse words --missing --language {tag}` lists them";
+    TRANSLATED = "papers-translated", "all {all} texts on papers, keys and results are translated";
     NEW_SECRET = "papers-new-secret", "made a new secret in {file}; keep it safe, no paper can be made again without it";
 } }
 
@@ -84,6 +87,11 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     }
     files::say(KEYS_IN.say(&[("keys", &inside(KEYS)), ("record", &inside(RECORD))]))?;
     files::say(ANSWERS_INTO.say(&[("file", &inside(RESPONSES))]))?;
+    if let Some(lacking) = words::lacking(&assets, &made.shown)? {
+        let said = if lacking.count == 0 { TRANSLATED } else { UNTRANSLATED };
+        let (count, all) = (lacking.count.to_string(), lacking.all.to_string());
+        files::say(said.say(&[("count", &count), ("all", &all), ("tag", assets.words.code())]))?;
+    }
     Ok(())
 }
 
@@ -151,6 +159,8 @@ struct Stack {
     keys: Pile,
     /// Characters met so far that the fonts of the PDF lack.
     unshown: BTreeSet<char>,
+    /// Messages met so far of items, families, quantities and relations.
+    shown: BTreeSet<String>,
 }
 
 /// What goes into one file: as a page, and in type where PDF is wanted.
@@ -164,6 +174,8 @@ struct Pile {
 pub(crate) struct Made {
     pub(crate) exam: Exam,
     pub(crate) remarks: Vec<String>,
+    /// The messages of the items, families, quantities and relations on the papers.
+    pub(crate) shown: BTreeSet<String>,
 }
 
 impl Order {
@@ -182,6 +194,7 @@ impl Order {
         let told = |problems: Vec<Problem>| anyhow!("no papers can be drawn:\n{}", self.written.report(&problems));
         let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
         let mut remarks = draw.remarks();
+        let mut shown = BTreeSet::new();
         files::fill(folder, RECORD, |folder| {
             let mut template = Template::new(blueprint.marking.asks_steps());
             let mut outcome = Ok(());
@@ -195,6 +208,7 @@ impl Order {
             })
             .map_err(|problem| told(vec![problem]))?;
             outcome?;
+            shown = std::mem::take(&mut stack.shown);
             let unshown = self.write_stack(stack, pages, folder)?;
             if !unshown.is_empty() {
                 let which: Vec<String> =
@@ -204,7 +218,7 @@ impl Order {
             files::write(&folder.join(RESPONSES), template.finish().as_bytes())?;
             files::write(&folder.join(RECORD), exam.write().as_bytes())
         })?;
-        Ok(Made { exam, remarks })
+        Ok(Made { exam, remarks, shown })
     }
 
     /// Writes one candidate's paper and the key to it, or lays them on the stack.
@@ -218,6 +232,7 @@ impl Order {
         };
         let sheets: Vec<_> =
             paper.questions.iter().map(|placed| Sheet { item: placed.item, question: &placed.question }).collect();
+        paper.questions.iter().for_each(|placed| stack.shown.extend(shown(placed)));
         let time = Some(self.words.say("paper-minutes", &[("minutes", &self.written.blueprint.minutes.to_string())]));
         let policy = self.written.blueprint.policy();
         let mut sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
@@ -326,7 +341,11 @@ pub(crate) fn blueprint(assets: &Assets, name: &str) -> Result<Written> {
     let (shown, text) = named_file(assets, "exams", name, ".toml")?;
     let short = Path::new(name).file_stem().map_or_else(|| name.to_owned(), |stem| stem.to_string_lossy().into_owned());
     let mut blueprint = Blueprint::read(&text).map_err(|problems| report(&shown, &text, &problems))?;
-    blueprint.title = translated(&format!("exam-{short}"), &blueprint.title, false).into_owned();
+    let own = name != short || assets.is_own(&format!("scenarios/exams/{short}.toml"));
+    let written_in = words::of_exam(&text).unwrap_or_else(|| ENGLISH.to_owned());
+    let tag = assets.words.code();
+    let native = words::is_same(&written_in, tag) || (own && words::is_native(assets, tag));
+    blueprint.title = translated(&exam_id(&short), &blueprint.title, !native).into_owned();
     Ok(Written { name: short, blueprint, file: shown, text })
 }
 
