@@ -54,12 +54,6 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     for earlier in &options.after {
         used.add(&read_record(earlier)?);
     }
-    if options.pdf && assets.words.code() != ENGLISH {
-        bail!(
-            "the templates of the PDF speak English only; leave --pdf out, and print the pages of {} from a browser",
-            assets.words.code()
-        );
-    }
     let press = if options.pdf { Some(Press::new(&assets, options.sheet)?) } else { None };
     let secret = secret(&options.secret)?;
     let made = Order {
