@@ -99,11 +99,15 @@ fn asked(chapters: &Files) -> Vec<Chapter> {
     links::links(&list, "SUMMARY.md").into_iter().filter_map(chapter).collect()
 }
 
-/// The page templates of the theme.
+/// The colours of the course, for pages that are no part of it.
+const COLOURS: &str = "variables.css";
+
+/// The page templates of the theme, and its colours.
 pub(crate) fn pages(assets: &Assets) -> Result<Pages> {
     let mut templates = BTreeMap::new();
     for (path, bytes) in &assets.theme {
-        if let Some(name) = path.strip_prefix("pages/") {
+        let colours = path.strip_prefix("css/").filter(|name| *name == COLOURS);
+        if let Some(name) = path.strip_prefix("pages/").or(colours) {
             let text = files::text(&assets.shown(&format!("theme/{path}")), bytes.clone())?;
             templates.insert(name.to_owned(), text);
         }
