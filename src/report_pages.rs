@@ -3,7 +3,8 @@
 use anyhow::Result;
 use drivecourse_course::figures::{Bar, Bars, Figure, Run};
 use drivecourse_course::pages::model::{Report, ReportSection, Trusted};
-use drivecourse_machine::language::{Message, slug, translated, with_decimal_mark};
+use drivecourse_course::words::ENGLISH;
+use drivecourse_machine::language::{Message, code, slug, translated, with_decimal_mark};
 use drivecourse_quiz::Verdict;
 use drivecourse_quiz::explain::skill_name;
 use drivecourse_quiz::grade::ENOUGH;
@@ -396,7 +397,9 @@ pub(crate) fn answer(report: &AnswerReport) -> Report {
             row(MARK, format!("{} ({})", of(revision.earned, revision.of), verdict(&revision.verdict))),
             row(WHY, revision.says.clone()),
         ]);
-        rows.extend(revision.cause.iter().map(|cause| row(RECOGNISED, cause.clone())));
+        // The short name is that of tables, which is English; why the mark says the same in words.
+        let cause = revision.cause.iter().filter(|_| code() == ENGLISH);
+        rows.extend(cause.map(|cause| row(RECOGNISED, cause.clone())));
         rows.extend(revision.changes.iter().map(|change| {
             row(
                 CHANGED,
