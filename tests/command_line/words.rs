@@ -349,7 +349,7 @@ fn commands_and_reports_speak_the_language_of_the_exam() {
     let ran = place.run(&[&papers[..], &["--screen", "--mark-untranslated"]].concat());
     assert!(ran.err.contains("neues Geheimnis"), "{}", ran.err);
     let said = ran.done();
-    assert!(said.contains("2 Blätter mit 14 Aufgaben"), "{said}");
+    assert!(said.contains("Blätter in eins/papers: 2, mit je 14 Aufgaben"), "{said}");
     assert!(said.lines().any(|line| line.starts_with("alle ") && line.ends_with(" sind übersetzt")), "{said}");
     said_in_german(&said);
 

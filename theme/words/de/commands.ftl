@@ -2,7 +2,7 @@
 
 build-made = { $count } Kapitel in { $folder }; zu öffnen: { $file }
 
-papers-made = { $papers } Blätter mit { $questions } Aufgaben in { $folder }
+papers-made = Blätter in { $folder }: { $papers }, mit je { $questions } Aufgaben
 papers-on-screen = dieselben zum Antworten am Bildschirm in { $folder }
 papers-keys = ihre Lösungen in { $keys }; diese und { $record } den Prüflingen nicht zeigen
 papers-answers = Antworten kommen in { $file }
