@@ -103,9 +103,7 @@ fn text(plan: &Plan, case: &Case, system: System) -> String {
     use std::fmt::Write as _;
     let mut out = String::new();
     let wrong: Vec<_> = faults(plan, case).collect();
-    let tag = plan
-        .machine_name(case)
-        .map_or_else(String::new, |name| format!(", {}", AFTER.say(&[("name", &name.to_string())])));
+    let tag = plan.machine_name(case).map_or_else(String::new, |name| format!(", {}", AFTER.say(&[("name", name)])));
     let machine = MACHINE.say(&[("family", &plan.family.name), ("seed", &case.seed.to_string())]);
     let _ = writeln!(out, "{machine}{tag}");
     let _ = writeln!(

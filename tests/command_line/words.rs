@@ -367,6 +367,19 @@ fn commands_and_reports_speak_the_language_of_the_exam() {
     assert!(entered.contains("1 Antwort aufgenommen") && entered.contains("Blattnummer:"), "{entered}");
     said_in_german(&entered);
 
+    // What was wrong with a file is told in German too, and stands so among the remarks on the results.
+    let slips =
+        format!("paper,question,part,answer\nAAAAA-AAAAA,1,a,3\nxx,1,a,3\n{code},99,a,3\n{code},1,z,3\n{code},1,a,9\n");
+    place.write("mehr.csv", slips);
+    let ran = place.run(&["grade", "eins", "antworten.csv", "mehr.csv", "--out", "noch", "--mark-untranslated"]);
+    for notice in ["mehr.csv:2: ", "ist keine Blattnummer", "keine \"99\"", "keinen \"z\"", "zählt, "] {
+        assert!(ran.err.contains(notice), "{notice}: {}", ran.err);
+    }
+    said_in_german(&ran.err);
+    said_in_german(&ran.done());
+    assert!(place.text("noch/results.html").contains("mehr.csv:4: "));
+    assert_eq!(in_german(&place.path("noch")), 3);
+
     place.run(&["record", "eins", "--records", "kept", "--on", "2026-03-02"]).done();
     let last = answers.last().unwrap();
     let changed = ["override", &code, "1", "a", "0", "--reason", "abgeschrieben", "--by", "G. Falke"];
