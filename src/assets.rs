@@ -7,6 +7,7 @@ use std::sync::Arc;
 use anyhow::{Context, Result, bail};
 use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_machine::Family;
+use drivecourse_machine::language::MARKS;
 use include_dir::{Dir, include_dir};
 
 use crate::words;
@@ -143,8 +144,8 @@ impl Assets {
     }
 
     /// Says everything in the language of `words` from now on: its chapters take the place of those of the same name; one
-    /// of the program's that has none says so.
-    pub(crate) fn speak(&mut self, words: Arc<Words>) {
+    /// of the program's that has none says so. Where the author's own are `native`, they need no translation.
+    pub(crate) fn speak(&mut self, words: Arc<Words>, native: bool) {
         let tag = words.code().to_owned();
         let english = tag.split('-').next() == Some(ENGLISH);
         let chapters = self.translated.get(&tag).cloned().unwrap_or_default();
@@ -158,8 +159,12 @@ impl Assets {
                     bytes.clone_from(chapter);
                     self.instead.insert(plain, other);
                 }
-                _ if own || english || !path.ends_with(".md") || path == "SUMMARY.md" => {}
-                _ => *bytes = with_note(&String::from_utf8_lossy(bytes), &note).into_bytes(),
+                _ if (own && native) || english || !path.ends_with(".md") || path == "SUMMARY.md" => {}
+                _ => {
+                    let chapter = String::from_utf8_lossy(bytes);
+                    let chapter = if words.are_marked() { with_marks(&chapter) } else { chapter.into_owned() };
+                    *bytes = if own { chapter } else { with_note(&chapter, &note) }.into_bytes();
+                }
             }
         }
         self.words = words;
@@ -216,6 +221,14 @@ impl Assets {
 fn with_note(chapter: &str, note: &str) -> String {
     let (heading, rest) = chapter.split_once('\n').unwrap_or((chapter, ""));
     format!("{heading}\n\n> [!NOTE]\n> {note}\n{rest}")
+}
+
+/// `chapter` with its heading marked as not translated.
+fn with_marks(chapter: &str) -> String {
+    let (heading, rest) = chapter.split_once('\n').unwrap_or((chapter, ""));
+    let words = heading.trim_start_matches('#').trim();
+    let signs = &heading[..heading.len() - heading.trim_start_matches('#').len()];
+    format!("{signs} {}{words}{}\n{rest}", MARKS[0], MARKS[1])
 }
 
 fn embedded(dir: &Dir) -> Files {

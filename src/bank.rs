@@ -5,7 +5,7 @@ use drivecourse_machine::{CannotDraw, Plan, Problem};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
-use crate::words;
+use crate::words::{self, Native};
 
 /// Reads every family and item; all problems are reported in one pass.
 pub(crate) fn load(assets: &Assets) -> Result<Bank> {
@@ -23,7 +23,7 @@ pub(crate) fn load(assets: &Assets) -> Result<Bank> {
 pub(crate) fn read(assets: &Assets) -> (Bank, Vec<FileProblem>) {
     let standard = standard(assets);
     let (mut bank, mut problems) = Bank::read_over(by_path(&assets.scenarios), &standard);
-    words::translate(&mut bank, !assets.is_module());
+    words::translate(&mut bank, &Native::of(assets, assets.words.code()));
     for problem in &mut problems {
         let file = assets.shown(&format!("scenarios/{}", problem.file));
         // A report begins with its file.
@@ -100,7 +100,7 @@ fn text(assets: &Assets) -> String {
 fn standard(assets: &Assets) -> Bank {
     // The built-in files are sound: a test reads them all.
     let mut bank = Bank::read(by_path(&assets.standard)).0;
-    words::translate(&mut bank, true);
+    words::translate(&mut bank, &Native::default());
     bank
 }
 

@@ -93,6 +93,13 @@ pub(crate) struct Module {
     /// [default: this folder, if it holds module.toml]
     #[arg(long, value_name = "FOLDER")]
     module: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) speech: Speech,
+}
+
+/// What is spoken.
+#[derive(Debug, Clone, Args)]
+pub(crate) struct Speech {
     /// Language of everything people read, such as de [default: the exam's, the module's, or en]
     #[arg(long, value_name = "TAG")]
     pub(crate) language: Option<String>,
@@ -149,6 +156,8 @@ pub(crate) struct Demo {
     /// Folder to make; an earlier demonstration there is replaced
     #[arg(long, value_name = "FOLDER", default_value = "drivecourse-demo")]
     pub(crate) out: PathBuf,
+    #[command(flatten)]
+    pub(crate) speech: Speech,
 }
 
 /// Options of `build`.
@@ -351,6 +360,8 @@ pub(crate) struct Solve {
     /// Print JSON, for programs
     #[arg(long)]
     pub(crate) json: bool,
+    #[command(flatten)]
+    pub(crate) speech: Speech,
 }
 
 /// A day as it is written: 2026-11-25.

@@ -10,10 +10,15 @@ use drivecourse_course::book::{self, Built, Live, Options, Slots, Units};
 use drivecourse_course::expand::{self, CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::pages::Pages;
+use drivecourse_machine::messages;
 use drivecourse_quiz::Bank;
 
 use crate::assets::{Assets, Files};
 use crate::{bank, cli, files, words};
+
+messages! { pub(crate) SAYS {
+    MADE = "build-made", "{count} chapters in {folder}; open {file}";
+} }
 
 pub(crate) fn run(options: &cli::Build) -> Result<()> {
     let assets = words::begin(&options.module, None)?;
@@ -24,8 +29,8 @@ pub(crate) fn run(options: &cli::Build) -> Result<()> {
         eprintln!("drivecourse: {warning}");
     }
     let out = &options.out;
-    files::say(format!("{} chapters in {}; open {}", built.chapters, out.display(), out.join("index.html").display()))?;
-    Ok(())
+    let (folder, file) = (out.display().to_string(), out.join("index.html").display().to_string());
+    files::say(MADE.say(&[("count", &built.chapters.to_string()), ("folder", &folder), ("file", &file)]))
 }
 
 impl From<cli::Units> for Units {
@@ -94,11 +99,15 @@ fn asked(chapters: &Files) -> Vec<Chapter> {
     links::links(&list, "SUMMARY.md").into_iter().filter_map(chapter).collect()
 }
 
-/// The page templates of the theme.
+/// The colours of the course, for pages that are no part of it.
+const COLOURS: &str = "variables.css";
+
+/// The page templates of the theme, and its colours.
 pub(crate) fn pages(assets: &Assets) -> Result<Pages> {
     let mut templates = BTreeMap::new();
     for (path, bytes) in &assets.theme {
-        if let Some(name) = path.strip_prefix("pages/") {
+        let colours = path.strip_prefix("css/").filter(|name| *name == COLOURS);
+        if let Some(name) = path.strip_prefix("pages/").or(colours) {
             let text = files::text(&assets.shown(&format!("theme/{path}")), bytes.clone())?;
             templates.insert(name.to_owned(), text);
         }

@@ -7,13 +7,15 @@ use anyhow::{Context, Result, bail};
 use drivecourse_course::book::Units;
 use drivecourse_course::pages::Pages;
 use drivecourse_machine::chance::Stream;
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
 use drivecourse_quiz::simulate::{Habit, answers};
 use drivecourse_quiz::{Bank, Exam, Graded, Secret, Used};
 use drivecourse_records::{Date, Store};
 use serde::Deserialize;
 
 use crate::assets::Assets;
-use crate::{bank, cli, course, files, grade, papers, record, report};
+use crate::{bank, cli, course, files, grade, papers, record, report, words};
 
 /// Habits of the simulated apprentices, in turn along the roster.
 const HABITS: [(&str, Habit); 14] = [
@@ -38,6 +40,7 @@ const SECRET: [u8; 32] = *b"the demonstration keeps none....";
 
 /// What the simulated apprentices hand in.
 const ANSWERS: &str = "responses-handed-in.json";
+const ANSWERS_IN: &str = "exam/responses-handed-in.json";
 
 /// The records of the demonstration.
 const RECORDS: &str = "records.sqlite";
@@ -56,7 +59,7 @@ struct Plant {
 }
 
 pub(crate) fn run(options: &cli::Demo) -> Result<()> {
-    let assets = Assets::load(None)?;
+    let assets = words::begin_built_in(&options.speech)?;
     let bank = bank::load(&assets)?;
     let plant = assets.scenarios.get("plant.toml").context("the built-in plant is missing")?;
     let plant: Plant = toml::from_str(std::str::from_utf8(plant)?)?;
@@ -109,7 +112,7 @@ fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(u
         press: None,
         screen: true,
         words: Arc::clone(&assets.words),
-        spoken: None,
+        spoken: words::spoken(assets),
     };
     let scenario = papers::scenario_digest(&assets.scenarios);
     let exam = order.make(bank, &pages, &scenario, Secret::new(SECRET), Used::new(), &exam_folder)?.exam;
@@ -154,27 +157,59 @@ fn respond(bank: &Bank, exam: &Exam) -> Result<String> {
     Ok(serde_json::to_string_pretty(&rows)?)
 }
 
+messages! { pub(crate) SAYS {
+    DONE_ONCE = "demo-done-once", "The main job, done once on an invented plant:";
+    COURSE = "demo-course", "course";
+    CHAPTERS = "demo-chapters", "{count} chapters with practice";
+    PAPERS = "demo-papers", "papers";
+    DIFFERENT = "demo-different", "{papers} different papers of {questions} questions";
+    ON_SCREEN = "demo-on-screen", "the same, to answer on a screen";
+    KEYS = "demo-keys", "keys";
+    WORKED = "demo-worked", "worked steps, for the assessor";
+    HANDED_IN = "demo-answers", "answers";
+    SIMULATED = "demo-simulated", "by simulated apprentices";
+    RESULTS = "demo-results", "results";
+    PASSED = "demo-passed", "{passed} of {papers} passed";
+    KEPT = "demo-records", "records";
+    ADDED_TO = "demo-added-to", "each attempt, only ever added to";
+    REPORTS = "demo-reports", "reports";
+    WHO_IS_READY = "demo-who-is-ready", "who is ready, who must not work alone yet";
+    GOOD_ONES = "demo-good-ones", "which questions are good ones";
+    WRONG_MOST = "demo-wrong-most", "What went wrong most often:";
+    ONCE = "demo-once", "once";
+    TIMES = "demo-times", "{count} times";
+    OPEN_FIRST = "demo-open-first", "Open first: {file}";
+} }
+
 fn tell(out: &Path, chapters: usize, exam: &Exam, graded: &Graded) -> Result<()> {
     let passed = graded.candidates.iter().filter(|paper| paper.passed).count();
     let show = |inside: &str| out.join(inside).display().to_string();
-    let line = |what: &str, how: String, inside: &str| files::say(format!("  {what:<8} {how:<42} {}", show(inside)));
-    files::say("The main job, done once on an invented plant:\n")?;
-    line("course", format!("{chapters} chapters with practice"), "course/index.html")?;
-    let (papers, questions) = (exam.papers.len(), exam.blueprint.questions());
-    line("papers", format!("{papers} different papers of {questions} questions"), "exam/papers")?;
-    line("", "the same, to answer on a screen".into(), "exam/screen")?;
-    line("keys", "worked steps, for the assessor".into(), "exam/keys")?;
-    line("answers", "by simulated apprentices".into(), &format!("exam/{ANSWERS}"))?;
-    line("results", format!("{passed} of {papers} passed"), "exam/results/results.html")?;
-    line("records", "each attempt, only ever added to".into(), RECORDS)?;
-    line("reports", "who is ready, who must not work alone yet".into(), "reports/class.html")?;
-    line("", "which questions are good ones".into(), "reports/items.html")?;
-    files::say("\nWhat went wrong most often:")?;
+    let (papers, questions) = (exam.papers.len().to_string(), exam.blueprint.questions().to_string());
+    let (passed, chapters, none) = (passed.to_string(), chapters.to_string(), "");
+    let how = |message: Message| message.text().to_owned();
+    let lines = [
+        (COURSE.text(), CHAPTERS.say(&[("count", &chapters)]), "course/index.html"),
+        (PAPERS.text(), DIFFERENT.say(&[("papers", &papers), ("questions", &questions)]), "exam/papers"),
+        (none, how(ON_SCREEN), "exam/screen"),
+        (KEYS.text(), how(WORKED), "exam/keys"),
+        (HANDED_IN.text(), how(SIMULATED), ANSWERS_IN),
+        (RESULTS.text(), PASSED.say(&[("passed", &passed), ("papers", &papers)]), "exam/results/results.html"),
+        (KEPT.text(), how(ADDED_TO), RECORDS),
+        (REPORTS.text(), how(WHO_IS_READY), "reports/class.html"),
+        (none, how(GOOD_ONES), "reports/items.html"),
+    ];
+    let wide = |texts: &mut dyn Iterator<Item = &str>| 1 + texts.map(|text| text.chars().count()).max().unwrap_or(0);
+    let (first, second) = (wide(&mut lines.iter().map(|line| line.0)), wide(&mut lines.iter().map(|line| &*line.1)));
+    files::say(format!("{}\n", DONE_ONCE.text()))?;
+    for (what, how, inside) in &lines {
+        files::say(format!("  {what:<first$} {how:<second$} {}", show(inside)))?;
+    }
+    files::say(format!("\n{}", WRONG_MOST.text()))?;
     for count in graded.causes.iter().take(3) {
-        let times = if count.count == 1 { "once".to_owned() } else { format!("{} times", count.count) };
+        let times = if count.count == 1 { how(ONCE) } else { TIMES.say(&[("count", &count.count.to_string())]) };
         files::say(format!("  {times:<8} {}", in_words(graded, &count.name)))?;
     }
-    files::say(format!("\nOpen first: {}", show("course/index.html")))
+    files::say(format!("\n{}", OPEN_FIRST.say(&[("file", &show("course/index.html"))])))
 }
 
 /// What was said of a cause where it was met; tables know it by its short name.

@@ -7,6 +7,7 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context, Result, bail};
+use drivecourse_machine::messages;
 use drivecourse_quiz::explain::part_letter;
 use drivecourse_quiz::mark::{Answer, read};
 use drivecourse_quiz::response::Template;
@@ -15,8 +16,22 @@ use drivecourse_quiz::{Body, Code, Exam, Paper, Part, Question, Responses, Writt
 use crate::terminal::{Talk, clean};
 use crate::{bank, cli, files, papers, words};
 
-const HELP: &str = "Type each answer as it is written, with its unit.  - leave blank   < back   @3b go to 3 (b)   ? show the \
-     question\n!text take it as it stands   q stop.  An empty line keeps what is there. Everything is saved after each answer.";
+messages! { pub(crate) SAYS {
+    HELP = "enter-help", "Type each answer as it is written, with its unit.  - leave blank   < back   @3b go to 3 (b)   ? show the question\n!text take it as it stands   q stop.  An empty line keeps what is there. Everything is saved after each answer.";
+    TAKEN_ONE = "enter-taken-one", "{count} answer taken down in {file}";
+    TAKEN = "enter-taken", "{count} answers taken down in {file}";
+    PAPER_CODE = "enter-paper-code", "Paper code:";
+    NO_PAPER = "enter-no-paper", "There is no paper {code} in this exam.";
+    WAS_MEANT = "enter-was-meant", "Was {code} meant?";
+    PAPER_OF = "enter-paper-of", "Paper {code} of {name}: {answered} of {all} answers are there.";
+    LAST_ANSWER = "enter-last-answer", "That was the last answer of paper {code}.";
+    LEFT_BLANK = "enter-left-blank", "left blank";
+    NO_PLACE = "enter-no-place", "There is no {place} on this paper; write @3b for 3 (b), say.";
+    READ_AS = "enter-read-as", "read as {answer}";
+    AS_IT_STANDS = "enter-as-it-stands", "taken as it stands, though it cannot be read: {why}";
+    AGAIN = "enter-again", "Type it again, or !{answer} to take it as it stands.";
+    ON_THE_WAY = "enter-on-the-way", "results on the way, with ; between:";
+} }
 
 /// What was typed for a question and part of a paper: answer, results on the way.
 type Typed = BTreeMap<(usize, usize, usize), (String, String)>;
@@ -31,10 +46,11 @@ pub(crate) fn run(options: &cli::Enter) -> Result<()> {
     let file = options.out.clone().unwrap_or_else(|| folder.join(papers::RESPONSES));
     let typed = earlier(&exam, &file)?;
     let mut desk = Desk { exam: &exam, papers: made?, file, typed, talk: Talk::new() };
-    desk.talk.say(&format!("{HELP}\n"))?;
+    desk.talk.say(&format!("{}\n", HELP.text()))?;
     let count = desk.sit()?;
-    let word = if count == 1 { "answer" } else { "answers" };
-    desk.talk.say(&format!("{count} {word} taken down in {}\n", desk.file.display()))
+    let taken = if count == 1 { TAKEN_ONE } else { TAKEN };
+    let taken = taken.say(&[("count", &count.to_string()), ("file", &desk.file.display().to_string())]);
+    desk.talk.say(&format!("{taken}\n"))
 }
 
 /// What the response file holds already.
@@ -92,7 +108,7 @@ impl Desk<'_> {
         let mut count = 0;
         let mut last = None;
         loop {
-            let Some(text) = self.talk.line("\nPaper code: ")? else { return Ok(count) };
+            let Some(text) = self.talk.line(&format!("\n{} ", PAPER_CODE.text()))? else { return Ok(count) };
             if text.is_empty() || text == "q" {
                 return Ok(count);
             }
@@ -112,10 +128,13 @@ impl Desk<'_> {
                         return Ok(count);
                     }
                 }
-                (None, Ok(code)) => self.talk.say(&format!("  There is no paper {code} in this exam.\n"))?,
+                (None, Ok(code)) => {
+                    self.talk.say(&format!("  {}\n", NO_PAPER.say(&[("code", &code.to_string())])))?;
+                }
                 (None, Err(error)) => {
                     let meant = Code::meant(&text, codes());
-                    let meant = meant.map_or_else(String::new, |code| format!(" Was {code} meant?"));
+                    let meant = meant
+                        .map_or_else(String::new, |code| format!(" {}", WAS_MEANT.say(&[("code", &code.to_string())])));
                     self.talk.say(&format!("  {error}{meant}\n"))?;
                 }
             }
@@ -132,8 +151,9 @@ impl Desk<'_> {
         let answered = places.iter().filter(|(q, p)| self.typed.contains_key(&(paper, *q, *p))).count();
         let mut at = if again { places.len().saturating_sub(1) } else { blank(&self.typed).unwrap_or(0) };
         let name = clean(&self.papers[paper].candidate.name);
-        let (code, of) = (self.papers[paper].code, places.len());
-        self.talk.say(&format!("  Paper {code} of {name}: {answered} of {of} answers are there.\n"))?;
+        let (code, all) = (self.papers[paper].code.to_string(), places.len().to_string());
+        let words = [("code", code.as_str()), ("name", &name), ("answered", &answered.to_string()), ("all", &all)];
+        self.talk.say(&format!("  {}\n", PAPER_OF.say(&words)))?;
         while let Some((question, part)) = places.get(at) {
             match self.part(paper, *question, *part, &places, count)? {
                 Go::On => at += 1,
@@ -144,7 +164,7 @@ impl Desk<'_> {
                 Go::End => return Ok(false),
             }
         }
-        self.talk.say(&format!("  That was the last answer of paper {code}.\n"))?;
+        self.talk.say(&format!("  {}\n", LAST_ANSWER.say(&[("code", &code)])))?;
         Ok(true)
     }
 
@@ -174,7 +194,7 @@ impl Desk<'_> {
                 if self.typed.remove(&key).is_some() {
                     self.save()?;
                 }
-                self.talk.say("  left blank\n")?;
+                self.talk.say(&format!("  {}\n", LEFT_BLANK.text()))?;
                 return Ok(Go::On);
             }
             _ => {}
@@ -182,8 +202,8 @@ impl Desk<'_> {
         if let Some(name) = text.strip_prefix('@') {
             let place = places.iter().position(|(q, p)| is_place(name, *q, *p));
             if place.is_none() {
-                self.talk
-                    .say(&format!("  There is no {:?} on this paper; write @3b for 3 (b), say.\n", clean(name)))?;
+                let place = format!("{:?}", clean(name));
+                self.talk.say(&format!("  {}\n", NO_PLACE.say(&[("place", &place)])))?;
             }
             return Ok(place.map_or(Go::Stay, Go::To));
         }
@@ -194,15 +214,12 @@ impl Desk<'_> {
         let marking = self.exam.blueprint.marking;
         let asking = &self.papers[paper].questions[question].question;
         let says = match read(&asking.parts[part], asking, &answer, &marking) {
-            Ok(Some(read)) => format!("read as {}", shown(&asking.parts[part], &read)),
+            Ok(Some(read)) => READ_AS.say(&[("answer", &shown(&asking.parts[part], &read))]),
             Ok(None) => return Ok(Go::Stay),
-            Err(error) if as_it_stands => format!("taken as it stands, though it cannot be read: {error}"),
+            Err(error) if as_it_stands => AS_IT_STANDS.say(&[("why", &error.to_string())]),
             Err(error) => {
-                self.talk.say(&format!(
-                    "  {}\n  Type it again, or !{} to take it as it stands.\n",
-                    clean(&error.to_string()),
-                    clean(&answer)
-                ))?;
+                let again = AGAIN.say(&[("answer", &clean(&answer))]);
+                self.talk.say(&format!("  {}\n  {again}\n", clean(&error.to_string())))?;
                 return Ok(Go::Stay);
             }
         };
@@ -210,7 +227,7 @@ impl Desk<'_> {
         self.talk.say(&format!("  {}\n", clean(&says)))?;
         let mut steps = self.typed.get(&key).map_or_else(String::new, |typed| typed.1.clone());
         if marking.asks_steps() && several {
-            match self.talk.line("  results on the way, with ; between: ")? {
+            match self.talk.line(&format!("  {} ", ON_THE_WAY.text()))? {
                 Some(text) if text == "-" => steps.clear(),
                 Some(text) if !text.is_empty() => steps = text,
                 _ => {}

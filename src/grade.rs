@@ -7,6 +7,7 @@ use anyhow::{Context, Result, bail};
 use drivecourse_course::card::{candidate_result, class_results, unread};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::Head;
+use drivecourse_machine::messages;
 use drivecourse_quiz::grade::{candidates_csv, parts_csv};
 use drivecourse_quiz::{Bank, Exam, Graded, Notice, Responses, grade};
 
@@ -17,9 +18,11 @@ use crate::{bank, cli, files, papers, words};
 /// Why papers in another language may not come out as they were printed.
 const OTHER_WORDS: &str = "the language or its words are not those the papers were made with";
 
-/// What an assessor can do about answers that could not be read.
-const WHAT_TO_DO: &str = "  Look at the sheets. What was copied wrongly, mend with `drivecourse enter` and grade again; once it is recorded, \
-     record it\n  again with --correction. What stands so on the sheet and is worth marks, settle with `drivecourse override`.";
+messages! { pub(crate) SAYS {
+    RESULTS_IN = "grade-results-in", "results in {folder}; open {file}";
+    /// What an assessor can do about answers that could not be read.
+    WHAT_TO_DO = "grade-what-to-do", "Look at the sheets. What was copied wrongly, mend with `drivecourse enter` and grade again; once it is recorded, record it\nagain with --correction. What stands so on the sheet and is worth marks, settle with `drivecourse override`.";
+} }
 
 pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     let exam = papers::read_record(&options.exam)?;
@@ -43,7 +46,7 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
         let count = if unread.len() == 1 { "1 answer".into() } else { format!("{} answers", unread.len()) };
         eprintln!("drivecourse: {count} could not be read, and earned nothing so far:");
         unread.iter().for_each(|line| eprintln!("  {}", clean(line)));
-        eprintln!("{WHAT_TO_DO}");
+        WHAT_TO_DO.text().lines().for_each(|line| eprintln!("  {line}"));
     }
     // The exam may be named by its record.
     let folder = if options.exam.is_file() { options.exam.parent().unwrap_or(Path::new("")) } else { &options.exam };
@@ -60,7 +63,8 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     for paper in &graded.candidates {
         writeln!(stdout, "{}  {:<24} {}", paper.code, clean(&paper.candidate.name), paper.says)?;
     }
-    writeln!(stdout, "\nresults in {}; open {}", out.display(), out.join("results.html").display())?;
+    let (folder, file) = (out.display().to_string(), out.join("results.html").display().to_string());
+    writeln!(stdout, "\n{}", RESULTS_IN.say(&[("folder", &folder), ("file", &file)]))?;
     Ok(())
 }
 

@@ -7,10 +7,23 @@ use std::path::Path;
 use anyhow::{Result, anyhow, bail};
 use drivecourse_course::portray::{PICTURES, Portrait};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Case, Known, Plan, QuantityId, Registry, System, amount, topics};
+use drivecourse_machine::{Case, Known, Plan, QuantityId, Registry, System, amount, messages, topics};
 
 use crate::new::topic_list;
 use crate::{bank, cli, files, spread, words};
+
+messages! { pub(crate) SAYS {
+    PICTURES_IN = "look-pictures-in", "{count} pictures in {folder}: {names}";
+    HOW_IT_FOLLOWS = "look-how-it-follows", "How it follows";
+    MACHINE = "look-machine", "{family}, machine {seed}";
+    AFTER = "look-after", "after {name}";
+    NOTHING_WRONG = "look-nothing-wrong", "Nothing is wrong with it.";
+    WRONG = "look-wrong", "Wrong with it: {faults}.";
+    SEEN = "look-seen", "seen";
+    TRUE = "look-true", "true";
+    PLANTS_OWN = "look-plants-own", "The plant's own";
+    MAY_BE_WRONG = "look-may-be-wrong", "What may be wrong with one (--fault and the id asks for it; --fault none for nothing)";
+} }
 
 pub(crate) fn run(options: &cli::Look) -> Result<()> {
     let assets = words::begin(&options.module, None)?;
@@ -45,7 +58,9 @@ pub(crate) fn run(options: &cli::Look) -> Result<()> {
     }
     write!(out, "{}", possible_faults(plan))?;
     if let Some(folder) = &options.figures {
-        writeln!(out, "\n{} pictures in {}: {}", figures.len(), folder.display(), figures.join(", "))?;
+        let (count, folder) = (figures.len().to_string(), folder.display().to_string());
+        let words = [("count", count.as_str()), ("folder", &folder), ("names", &figures.join(", "))];
+        writeln!(out, "\n{}", PICTURES_IN.say(&words))?;
     }
     Ok(())
 }
@@ -88,7 +103,7 @@ fn possible_faults(plan: &Plan) -> String {
     if plan.family.faults.is_empty() {
         return out;
     }
-    let _ = writeln!(out, "\nWhat may be wrong with one (--fault and the id asks for it; --fault none for nothing)");
+    let _ = writeln!(out, "\n{}", MAY_BE_WRONG.text());
     for fault in &plan.family.faults {
         let _ = writeln!(out, "  {:<26} {}", fault.id, fault.name);
     }
@@ -112,7 +127,7 @@ fn figures(plan: &Plan, case: &Case, system: System, folder: &Path) -> Result<Ve
 /// How each quantity that is no value to start from follows from those before it.
 fn paths(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String {
     use std::fmt::Write as _;
-    let mut out = String::from("\nHow it follows\n");
+    let mut out = format!("\n{}\n", HOW_IT_FOLLOWS.text());
     for step in plan.steps() {
         let linked = step.get();
         if only.is_some_and(|topic| linked.gives.get().topic() != topic) {
@@ -143,16 +158,13 @@ fn text(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String 
     use std::fmt::Write as _;
     let mut out = String::new();
     let wrong: Vec<_> = faults(plan, case).collect();
-    let tag = plan.machine_name(case).map_or_else(String::new, |name| format!(", after {name}"));
-    let _ = writeln!(out, "{}, machine {}{tag}", plan.family.name, case.seed);
+    let tag = plan.machine_name(case).map_or_else(String::new, |name| format!(", {}", AFTER.say(&[("name", name)])));
+    let machine = MACHINE.say(&[("family", &plan.family.name), ("seed", &case.seed.to_string())]);
+    let _ = writeln!(out, "{machine}{tag}");
     let _ = writeln!(
         out,
         "{}",
-        if wrong.is_empty() {
-            "Nothing is wrong with it.".to_owned()
-        } else {
-            format!("Wrong with it: {}.", wrong.join("; "))
-        }
+        if wrong.is_empty() { NOTHING_WRONG.text().to_owned() } else { WRONG.say(&[("faults", &wrong.join("; "))]) }
     );
     let seen = case.seen(system);
     for topic in topics::ALL.iter().filter(|topic| only.is_none_or(|only| only == topic.id)) {
@@ -160,7 +172,7 @@ fn text(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String 
         if known.is_empty() {
             continue;
         }
-        let _ = writeln!(out, "\n{}\n{:<52} {:>20}  {:>20}", topic.heading(), "", "seen", "true");
+        let _ = writeln!(out, "\n{}\n{:<52} {:>20}  {:>20}", topic.heading(), "", SEEN.text(), TRUE.text());
         for id in known {
             let quantity = id.get();
             let show = |value: f64| if value.is_nan() { String::new() } else { amount::write(quantity, value, system) };
@@ -176,7 +188,7 @@ fn text(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String 
         }
     }
     if !plan.family.stated.is_empty() {
-        let _ = writeln!(out, "\nThe plant's own");
+        let _ = writeln!(out, "\n{}", PLANTS_OWN.text());
         for stated in plan.family.stated.iter() {
             let quantity = stated.quantity.get();
             let value = amount::write(quantity, case.values[stated.quantity.index()], system);

@@ -23,6 +23,7 @@ mod record;
 mod report;
 mod report_pages;
 mod report_tables;
+mod report_words;
 mod schema;
 mod serve;
 mod solve;

@@ -16,7 +16,7 @@ pub(crate) fn run(options: &cli::Manual) -> Result<()> {
     let mut assets = Assets::load(None)?;
     // The manual is written in English, and so is its frame.
     let english = words::read(&assets, ENGLISH, false)?;
-    assets.speak(english);
+    assets.speak(english, true);
     let inside = |(path, bytes): (&String, &Vec<u8>)| Some((path.strip_prefix(FOLDER)?.to_owned(), bytes.clone()));
     let chapters: Files = assets.book.iter().filter_map(inside).collect();
     let how = Options {

@@ -9,8 +9,8 @@ use drivecourse_course::card::{Sheet, ask_for_the_way, key_model, paper_model};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Leaf, Printout, Trusted};
 use drivecourse_course::words::{ENGLISH, Words};
-use drivecourse_machine::Problem;
 use drivecourse_machine::language::translated;
+use drivecourse_machine::{Problem, messages};
 use drivecourse_quiz::exam::Spoken;
 use drivecourse_quiz::response::Template;
 use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Paper, Person, Roster, Secret, Used};
@@ -22,7 +22,19 @@ use crate::course::pages;
 use crate::pdf::Press;
 use crate::record::warn_of_shared_codes;
 use crate::terminal::clean;
+use crate::words_scenarios::{exam_id, shown};
 use crate::{bank, cli, files, words};
+
+messages! { pub(crate) SAYS {
+    MADE = "papers-made", "{papers} papers of {questions} questions in {folder}";
+    ON_SCREEN = "papers-on-screen", "the same to answer on a screen in {folder}";
+    KEYS_IN = "papers-keys", "their keys in {keys}; keep them and {record} from the candidates";
+    ANSWERS_INTO = "papers-answers", "answers go into {file}";
+    UNSHOWN = "papers-unshown", "the fonts of the PDF lack {letters}; an empty square stands for each; the pages show them as the browser can";
+    UNTRANSLATED = "papers-untranslated", "{count} of {all} texts on papers, keys and results are not translated; `drivecourse words --missing --language {tag}` lists them";
+    TRANSLATED = "papers-translated", "all {all} texts on papers, keys and results are translated";
+    NEW_SECRET = "papers-new-secret", "made a new secret in {file}; keep it safe, no paper can be made again without it";
+} }
 
 pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let assets = words::begin_with(&options.module, |assets| {
@@ -43,12 +55,6 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let mut used = Used::new();
     for earlier in &options.after {
         used.add(&read_record(earlier)?);
-    }
-    if options.pdf && assets.words.code() != ENGLISH {
-        bail!(
-            "the templates of the PDF speak English only; leave --pdf out, and print the pages of {} from a browser",
-            assets.words.code()
-        );
     }
     let press = if options.pdf { Some(Press::new(&assets, options.sheet)?) } else { None };
     let known = options.records.as_deref().map(Store::existing).transpose()?;
@@ -73,21 +79,19 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     if let Some(store) = &known {
         warn_of_shared_codes(store, &made.exam, "to have other codes, make these papers again with another --name")?;
     }
-    files::say(format!(
-        "{} papers of {} questions in {}",
-        made.exam.papers.len(),
-        made.exam.blueprint.questions(),
-        folder.join(PAPERS).display()
-    ))?;
+    let inside = |name: &str| folder.join(name).display().to_string();
+    let (papers, questions) = (made.exam.papers.len().to_string(), made.exam.blueprint.questions().to_string());
+    files::say(MADE.say(&[("papers", &papers), ("questions", &questions), ("folder", &inside(PAPERS))]))?;
     if options.screen {
-        files::say(format!("the same to answer on a screen in {}", folder.join(SCREENS).display()))?;
+        files::say(ON_SCREEN.say(&[("folder", &inside(SCREENS))]))?;
     }
-    files::say(format!(
-        "their keys in {}; keep them and {} from the candidates",
-        folder.join(KEYS).display(),
-        folder.join(RECORD).display()
-    ))?;
-    files::say(format!("answers go into {}", folder.join(RESPONSES).display()))?;
+    files::say(KEYS_IN.say(&[("keys", &inside(KEYS)), ("record", &inside(RECORD))]))?;
+    files::say(ANSWERS_INTO.say(&[("file", &inside(RESPONSES))]))?;
+    if let Some(lacking) = words::lacking(&assets, &made.shown)? {
+        let said = if lacking.count == 0 { TRANSLATED } else { UNTRANSLATED };
+        let (count, all) = (lacking.count.to_string(), lacking.all.to_string());
+        files::say(said.say(&[("count", &count), ("all", &all), ("tag", assets.words.code())]))?;
+    }
     Ok(())
 }
 
@@ -155,6 +159,8 @@ struct Stack {
     keys: Pile,
     /// Characters met so far that the fonts of the PDF lack.
     unshown: BTreeSet<char>,
+    /// Messages met so far of items, families, quantities and relations.
+    shown: BTreeSet<String>,
 }
 
 /// What goes into one file: as a page, and in type where PDF is wanted.
@@ -168,6 +174,8 @@ struct Pile {
 pub(crate) struct Made {
     pub(crate) exam: Exam,
     pub(crate) remarks: Vec<String>,
+    /// The messages of the items, families, quantities and relations on the papers.
+    pub(crate) shown: BTreeSet<String>,
 }
 
 impl Order {
@@ -188,6 +196,7 @@ impl Order {
         let told = |problems: Vec<Problem>| anyhow!("no papers can be drawn:\n{}", self.written.report(&problems));
         let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
         let mut remarks = draw.remarks();
+        let mut shown = BTreeSet::new();
         files::fill(folder, RECORD, |folder| {
             let mut template = Template::new(blueprint.marking.asks_steps());
             let mut outcome = Ok(());
@@ -201,19 +210,17 @@ impl Order {
             })
             .map_err(|problem| told(vec![problem]))?;
             outcome?;
+            shown = std::mem::take(&mut stack.shown);
             let unshown = self.write_stack(stack, pages, folder)?;
             if !unshown.is_empty() {
                 let which: Vec<String> =
                     unshown.iter().map(|c| format!("{} (U+{:04X})", clean(&c.to_string()), u32::from(*c))).collect();
-                remarks.push(format!(
-                    "the fonts of the PDF lack {}; an empty square stands for each; the pages show them as the browser can",
-                    which.join(", ")
-                ));
+                remarks.push(UNSHOWN.say(&[("letters", &which.join(", "))]));
             }
             files::write(&folder.join(RESPONSES), template.finish().as_bytes())?;
             files::write(&folder.join(RECORD), exam.write().as_bytes())
         })?;
-        Ok(Made { exam, remarks })
+        Ok(Made { exam, remarks, shown })
     }
 
     /// Writes one candidate's paper and the key to it, or lays them on the stack.
@@ -227,6 +234,7 @@ impl Order {
         };
         let sheets: Vec<_> =
             paper.questions.iter().map(|placed| Sheet { item: placed.item, question: &placed.question }).collect();
+        paper.questions.iter().for_each(|placed| stack.shown.extend(shown(placed)));
         let time = Some(self.words.say("paper-minutes", &[("minutes", &self.written.blueprint.minutes.to_string())]));
         let policy = self.written.blueprint.policy();
         let mut sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
@@ -335,7 +343,11 @@ pub(crate) fn blueprint(assets: &Assets, name: &str) -> Result<Written> {
     let (shown, text) = named_file(assets, "exams", name, ".toml")?;
     let short = Path::new(name).file_stem().map_or_else(|| name.to_owned(), |stem| stem.to_string_lossy().into_owned());
     let mut blueprint = Blueprint::read(&text).map_err(|problems| report(&shown, &text, &problems))?;
-    blueprint.title = translated(&format!("exam-{short}"), &blueprint.title, false).into_owned();
+    let own = name != short || assets.is_own(&format!("scenarios/exams/{short}.toml"));
+    let written_in = words::of_exam(&text).unwrap_or_else(|| ENGLISH.to_owned());
+    let tag = assets.words.code();
+    let native = words::is_same(&written_in, tag) || (own && words::is_native(assets, tag));
+    blueprint.title = translated(&exam_id(&short), &blueprint.title, !native).into_owned();
     Ok(Written { name: short, blueprint, file: shown, text })
 }
 
@@ -375,10 +387,7 @@ pub(crate) fn secret(path: &Path) -> Result<Secret> {
     }
     let secret = new_secret()?;
     files::write_private(path, secret.write().as_bytes())?;
-    eprintln!(
-        "drivecourse: made a new secret in {}; keep it safe, no paper can be made again without it",
-        path.display()
-    );
+    eprintln!("drivecourse: {}", NEW_SECRET.say(&[("file", &path.display().to_string())]));
     Ok(secret)
 }
 

@@ -37,7 +37,7 @@ mod with {
                 SheetSize::A4 => typeset::SheetSize::A4,
                 SheetSize::Letter => typeset::SheetSize::Letter,
             };
-            Ok(Self(Typesetter::new(&templates, size)?))
+            Ok(Self(Typesetter::new(&templates, size, &assets.words)?))
         }
 
         /// The file, and the characters that its fonts do not have.

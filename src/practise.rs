@@ -3,23 +3,35 @@
 use anyhow::{Error, Result, bail};
 use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::{System, Working, amount};
-use drivecourse_quiz::explain::part_letter;
+use drivecourse_machine::language::translated;
+use drivecourse_machine::{System, Working, amount, messages};
+use drivecourse_quiz::explain::{part_letter, skill_id};
 use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
 use crate::solve::working_text;
 use crate::terminal::Talk;
 use crate::{bank, cli, words};
 
-const CAUTION: &str = "These are numbers to practise with. On a real drive: isolate and lock out, verify zero energy,\n\
-    guards and protective equipment, and your site's rules and authorised people come first.";
+messages! { pub(crate) SAYS {
+    CAUTION = "practise-caution", "These are numbers to practise with. On a real drive: isolate and lock out, verify zero energy,\nguards and protective equipment, and your site's rules and authorised people come first.";
+    HELP = "practise-help", "Write an answer with its unit, or:  ? hint   = steps   - next   q stop";
+    OF = "practise-of", "{number} of {all}: {title}";
+    NO_HINT = "practise-no-hint", "There is no further hint; = shows the steps.";
+    TODAY = "practise-today", "Today";
+    NOTHING = "practise-nothing", "nothing was answered";
+    COUNTS = "practise-counts", "{right} right, {wrong} wrong, {shown} shown, {passed} passed over";
+    YOUR_ANSWER = "practise-your-answer", "your answer to {part}";
+    LETTERS = "practise-letters", "Write the letters in the right order.";
+    ANSWER_IS = "practise-answer-is", "The answer is {answer}.";
+    READ_AS = "practise-read-as", "read as {answer}.";
+} }
 
 pub(crate) fn run(options: &cli::Practise) -> Result<()> {
     let assets = words::begin(&options.module, None)?;
     let bank = bank::load(&assets)?;
     let settings = choose(&bank, options)?;
     let mut session = Session { talk: Talk::new(), tally: Vec::new() };
-    session.say(&format!("{CAUTION}\n\nWrite an answer with its unit, or:  ? hint   = steps   - next   q stop\n"))?;
+    session.say(&format!("{}\n\n{}\n", CAUTION.text(), HELP.text()))?;
     let mut stream = Stream::new(options.seed, "practise");
     for number in 0..options.count {
         let setting = &settings[stream.below(settings.len())];
@@ -29,7 +41,9 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
                 bail!("the item {:?} has no question about {:?}: {reason:?}", setting.item.id, setting.plan.family.id)
             }
         };
-        session.say(&format!("\n{} of {}: {}\n{}\n", number + 1, options.count, setting.item.title, question.text))?;
+        let (number, all) = ((number + 1).to_string(), options.count.to_string());
+        let heading = OF.say(&[("number", &number), ("all", &all), ("title", &setting.item.title)]);
+        session.say(&format!("\n{heading}\n{}\n", question.text))?;
         session.say(&picture(setting, &question))?;
         if !session.question(setting, &question)? {
             break;
@@ -95,8 +109,7 @@ impl Session {
                 match text.as_str() {
                     "q" => return Ok(false),
                     "?" => {
-                        let shown =
-                            hints.get(hint).map_or("There is no further hint; = shows the steps.", String::as_str);
+                        let shown = hints.get(hint).map_or(NO_HINT.text(), String::as_str);
                         self.say(&format!("  {shown}\n"))?;
                         hint += 1;
                     }
@@ -142,19 +155,22 @@ impl Session {
         let mut skills: Vec<&str> = self.tally.iter().map(|(skill, _)| skill.as_str()).collect();
         skills.sort_unstable();
         skills.dedup();
-        let mut text = String::from("\nToday\n");
+        let mut text = format!("\n{}\n", TODAY.text());
         if skills.is_empty() {
-            text.push_str("  nothing was answered\n");
+            text.push_str(&format!("  {}\n", NOTHING.text()));
         }
         for skill in &skills {
             let count = |outcome| self.tally.iter().filter(|(other, came)| other == skill && *came == outcome).count();
-            text.push_str(&format!(
-                "  {skill:<24} {} right, {} wrong, {} shown, {} passed over\n",
-                count(Outcome::Right),
-                count(Outcome::Wrong),
-                count(Outcome::Shown),
-                count(Outcome::Passed)
-            ));
+            let words = [
+                ("right", Outcome::Right),
+                ("wrong", Outcome::Wrong),
+                ("shown", Outcome::Shown),
+                ("passed", Outcome::Passed),
+            ]
+            .map(|(place, outcome)| (place, count(outcome).to_string()));
+            let words = words.each_ref().map(|(place, count)| (*place, count.as_str()));
+            let skill = translated(&skill_id(skill), skill, false);
+            text.push_str(&format!("  {skill:<24} {}\n", COUNTS.say(&words)));
         }
         self.say(&text)
     }
@@ -174,7 +190,11 @@ fn ask(question: &Question, part: &Part, index: usize) -> String {
         out.push_str(&format!("  {}: {}\n", id.get().name, amount::write(id.get(), *value, question.system)));
     }
     for (id, earlier) in &part.carried {
-        out.push_str(&format!("  {}: your answer to ({})\n", id.get().name, part_letter(*earlier)));
+        out.push_str(&format!(
+            "  {}: {}\n",
+            id.get().name,
+            YOUR_ANSWER.say(&[("part", &format!("({})", part_letter(*earlier)))])
+        ));
     }
     if question.parts.len() > 1 {
         out.push_str(&format!("({}) ", part_letter(index)));
@@ -185,7 +205,7 @@ fn ask(question: &Question, part: &Part, index: usize) -> String {
         out.push_str(&format!("  {}  {option}\n", letter(place)));
     }
     if matches!(part.body, Body::Order { .. }) {
-        out.push_str("  Write the letters in the right order.\n");
+        out.push_str(&format!("  {}\n", LETTERS.text()));
     }
     out
 }
@@ -212,10 +232,11 @@ fn steps(question: &Question, part: &Part) -> String {
         (Body::Order { because, .. } | Body::Pick { because, .. }, None) => format!("  {because}\n"),
         _ => String::new(),
     };
-    format!("{steps}\n  The answer is {}.\n\n", part.right_answer(question.system))
+    format!("{steps}\n  {}\n\n", ANSWER_IS.say(&[("answer", &part.right_answer(question.system))]))
 }
 
 fn verdict(mark: &Mark) -> String {
-    let read = if mark.read_as.is_empty() { String::new() } else { format!("read as {}. ", mark.read_as) };
+    let read =
+        if mark.read_as.is_empty() { String::new() } else { format!("{} ", READ_AS.say(&[("answer", &mark.read_as)])) };
     format!("  {read}{}\n", mark.says)
 }

@@ -77,6 +77,7 @@ pub(crate) fn sitting(exam: &Exam, sat: Date, recorded: Date) -> Sitting {
         title: exam.blueprint.title.clone(),
         pass: exam.blueprint.pass,
         months: exam.blueprint.months,
+        language: exam.language.as_ref().map(|language| language.tag.clone()),
         sat,
         recorded,
         correction: None,

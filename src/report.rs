@@ -10,9 +10,11 @@ use drivecourse_records::report::ItemFilter;
 use drivecourse_records::{Date, Filter, Store};
 use serde::Serialize;
 
+use crate::assets::Assets;
 use crate::cli::{self, Only, ReportOf, Reporting};
 use crate::course::pages;
 use crate::record::{place, today};
+use crate::report_words::{CAUTION, MORE_LATER, NONE_HANDED_IN, ONE_LATER, WRITTEN_TO};
 use crate::terminal::clean;
 use crate::{files, words};
 use crate::{report_pages as make, report_tables as tables};
@@ -20,40 +22,56 @@ use crate::{report_pages as make, report_tables as tables};
 pub(crate) fn run(options: &cli::Report) -> Result<()> {
     match &options.of {
         ReportOf::Person { id, common } => {
-            let report = store(common)?.person(id, day(common), common.within)?;
-            tell(common, &format!("person-{id}"), make::person(&report)?, &tables::person_csv(&report), &report)
+            let (store, assets) = open(common, &Filter { person: Some(id.clone()), ..Filter::default() }, None)?;
+            let report = store.person(id, day(common), common.within)?;
+            tell(
+                common,
+                &assets,
+                &format!("person-{id}"),
+                make::person(&report)?,
+                &tables::person_csv(&report),
+                &report,
+            )
         }
         ReportOf::Class { only, common } => {
-            let report = store(common)?.class(&filter(only), day(common), common.within)?;
-            tell(common, "class", make::class(&report)?, &tables::standings_csv(&report.standings), &report)
+            let (store, assets) = open(common, &filter(only), None)?;
+            let report = store.class(&filter(only), day(common), common.within)?;
+            tell(common, &assets, "class", make::class(&report)?, &tables::standings_csv(&report.standings), &report)
         }
         ReportOf::Items { item, family, only, common } => {
             let which = ItemFilter { item: item.clone(), family: family.clone() };
             let filter = Filter { until: Some(day(common)), ..filter(only) };
-            let store = store(common)?;
+            let (store, assets) = open(common, &filter, None)?;
             let report = store.items(&filter, &which)?;
             let mut page = make::items(&report, day(common))?;
             if report.exams.is_empty() {
                 page.about.push(nothing_yet(&store, filter)?);
                 page.sections.clear();
             }
-            tell(common, "items", page, &tables::items_csv(&report), &report)
+            tell(common, &assets, "items", page, &tables::items_csv(&report), &report)
         }
         ReportOf::Due { only, common } => {
-            let report = store(common)?.due(&filter(only), day(common), common.within)?;
-            tell(common, "due", make::due(&report), &tables::standings_csv(&report.due), &report)
+            let (store, assets) = open(common, &filter(only), None)?;
+            let report = store.due(&filter(only), day(common), common.within)?;
+            tell(common, &assets, "due", make::due(&report), &tables::standings_csv(&report.due), &report)
         }
         ReportOf::Answer { code, question, part, exam, common } => {
             let place = place(code, *question, *part, exam.as_deref())?;
-            let report = store(common)?.answer(&place)?;
+            let (store, assets) = open(common, &Filter::default(), Some(&place.code))?;
+            let report = store.answer(&place)?;
             let name = format!("answer-{}-{question}{part}", place.code);
-            tell(common, &name, make::answer(&report), &tables::answer_csv(&report), &report)
+            tell(common, &assets, &name, make::answer(&report), &tables::answer_csv(&report), &report)
         }
     }
 }
 
-fn store(common: &Reporting) -> Result<Store> {
-    Ok(Store::existing(&common.records)?)
+/// The records, and the program's files in the language of the report: the one asked for, else that of every exam of the
+/// papers it looks at.
+fn open(common: &Reporting, of: &Filter, code: Option<&str>) -> Result<(Store, Assets)> {
+    let store = Store::existing(&common.records)?;
+    let language = store.language(of, code)?;
+    let assets = words::begin(&common.module, language.as_deref())?;
+    Ok((store, assets))
 }
 
 fn day(common: &Reporting) -> Date {
@@ -69,19 +87,19 @@ fn nothing_yet(store: &Store, filter: Filter) -> Result<String> {
     let later = store.all_papers(&Filter { until: None, ..filter })?;
     let days: Vec<Date> = later.iter().filter_map(|paper| paper.sat).collect();
     Ok(match (days.iter().min(), days.len()) {
-        (None, _) => "No paper that was handed in is in the records.".into(),
-        (Some(first), 1) => format!("No paper was handed in by then; there is one, of {first}."),
-        (Some(first), count) => format!("No paper was handed in by then; there are {count}, the first of {first}."),
+        (None, _) => NONE_HANDED_IN.text().into(),
+        (Some(first), 1) => ONE_LATER.say(&[("day", &first.to_string())]),
+        (Some(first), count) => MORE_LATER.say(&[("count", &count.to_string()), ("day", &first.to_string())]),
     })
 }
 
 /// Prints the report, and writes it where that was asked for.
-fn tell(common: &Reporting, name: &str, page: Report, csv: &str, data: &impl Serialize) -> Result<()> {
+fn tell(common: &Reporting, assets: &Assets, name: &str, page: Report, csv: &str, data: &impl Serialize) -> Result<()> {
     let json = serde_json::to_string_pretty(data)? + "\n";
     if let Some(out) = &common.out {
-        let pages = pages(&words::begin(&common.module, None)?)?;
+        let pages = pages(assets)?;
         let written = write(&pages, out, name, &page, csv, &json)?;
-        eprintln!("drivecourse: written to {}", written.display());
+        eprintln!("drivecourse: {}", WRITTEN_TO.say(&[("file", &written.display().to_string())]));
     }
     let mut stdout = std::io::stdout().lock();
     let text = if common.json { json } else { text(&page) };
@@ -118,7 +136,7 @@ fn text(page: &Report) -> String {
     let mut out = format!("{}\n", clean(&page.title));
     page.about.iter().for_each(|line| out.push_str(&format!("{}\n", clean(line))));
     if !page.cautions.is_empty() {
-        out.push_str("\nCaution: talk these over before any work on a machine\n");
+        out.push_str(&format!("\n{}\n", CAUTION.text()));
         page.cautions.iter().for_each(|line| out.push_str(&format!("  {}\n", clean(line))));
     }
     // A chart alone says nothing in plain text.

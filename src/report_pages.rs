@@ -3,11 +3,17 @@
 use anyhow::Result;
 use drivecourse_course::figures::{Bar, Bars, Figure, Run};
 use drivecourse_course::pages::model::{Report, ReportSection, Trusted};
+use drivecourse_course::words::ENGLISH;
+use drivecourse_machine::language::{Message, code, slug, translated, with_decimal_mark};
+use drivecourse_quiz::Verdict;
+use drivecourse_quiz::explain::skill_name;
 use drivecourse_quiz::grade::ENOUGH;
 use drivecourse_records::Date;
 use drivecourse_records::report::{
     AnswerReport, CauseLine, ClassReport, DueReport, ItemLine, ItemsReport, PersonReport, Standing,
 };
+
+use crate::report_words::*;
 
 /// Wrong turns listed in a report.
 const MOST_CAUSES: usize = 12;
@@ -18,24 +24,43 @@ fn percent(share: f64) -> String {
     format!("{:.0} %", share * 100.0)
 }
 
-fn or_dash<T: ToString>(value: Option<T>) -> String {
-    value.map_or_else(|| "–".into(), |value| value.to_string())
+fn or_dash(value: Option<String>) -> String {
+    value.unwrap_or_else(|| "–".into())
+}
+
+/// A day, or that there is none.
+fn day(date: Option<Date>) -> String {
+    or_dash(date.map(Date::said))
+}
+
+/// A day as the records have it.
+fn day_of(text: &str) -> String {
+    Date::read(text).map_or_else(|_| text.to_owned(), Date::said)
 }
 
 fn figure(figure: Figure) -> Option<Trusted> {
     Some(Trusted::made_by_us(figure.svg))
 }
 
-fn headings(names: &[&str]) -> Vec<String> {
-    names.iter().map(|name| (*name).to_owned()).collect()
+fn headings(names: &[Message]) -> Vec<String> {
+    names.iter().map(|name| name.text().to_owned()).collect()
 }
 
-fn words(skill: &str) -> String {
-    skill.replace('-', " ")
+/// The item's heading in the language spoken, which need not be that of its exam.
+fn item_title(item: &str, recorded: &str) -> String {
+    translated(&format!("item-{}", slug(item)), recorded, false).into_owned()
+}
+
+fn of(earned: u32, of: u32) -> String {
+    OF.say(&[("earned", &earned.to_string()), ("of", &of.to_string())])
+}
+
+fn said(message: Message, place: &str, what: &impl ToString) -> String {
+    message.say(&[(place, &what.to_string())])
 }
 
 fn enough() -> Option<(f64, String)> {
-    Some((ENOUGH, format!("enough: {}", percent(ENOUGH))))
+    Some((ENOUGH, said(ENOUGH_IS, "share", &percent(ENOUGH))))
 }
 
 fn bars(id: &str, title: &str, bars: Vec<Bar>) -> Result<Option<Trusted>> {
@@ -50,75 +75,82 @@ pub(crate) fn person(report: &PersonReport) -> Result<Report> {
     let days: Vec<(f64, String, f64)> = report
         .papers
         .iter()
-        .filter_map(|paper| paper.sat.map(|sat| (sat.days() as f64, sat.to_string(), paper.share)))
+        .filter_map(|paper| paper.sat.map(|sat| (sat.days() as f64, sat.said(), paper.share)))
         .collect();
     let trend = match days.is_empty() {
         true => None,
         false => {
             let pass = report.papers.iter().rev().find(|paper| paper.sat.is_some()).map(|paper| paper.pass);
-            let enough = pass.map(|pass| (pass, format!("passes: {}", percent(pass))));
-            figure(Run { id: "papers".into(), title: "Share of the marks on each paper".into(), days, enough }.draw()?)
+            let enough = pass.map(|pass| (pass, said(PASSES, "share", &percent(pass))));
+            figure(Run { id: "papers".into(), title: SHARE_ON_PAPERS.text().into(), days, enough }.draw()?)
         }
     };
     let papers = report.papers.iter().map(|paper| {
-        let changed = if paper.changed == 0 { String::new() } else { format!(" {} marks changed.", paper.changed) };
-        let revised =
-            if paper.revision > 1 { format!(" Corrected {} times.", paper.revision - 1) } else { String::new() };
+        let changed = if paper.changed == 0 {
+            String::new()
+        } else {
+            format!(" {}", said(MARKS_CHANGED, "count", &paper.changed))
+        };
+        let revised = if paper.revision > 1 {
+            format!(" {}", said(CORRECTED, "times", &(paper.revision - 1)))
+        } else {
+            String::new()
+        };
         vec![
-            or_dash(paper.sat),
+            day(paper.sat),
             paper.title.clone(),
             paper.code.clone(),
             if paper.sat.is_some() { percent(paper.share) } else { "–".into() },
-            or_dash(paper.until),
+            day(paper.until),
             format!("{}{changed}{revised}", paper.says),
         ]
     });
     let skills = report.skills.iter().map(|skill| Bar {
-        name: words(&skill.skill),
+        name: skill_name(&skill.skill),
         share: skill.last,
         between: None,
         note: change(skill.trend),
     });
     let skill_rows =
-        report.skills.iter().map(|skill| vec![words(&skill.skill), percent(skill.last), change(skill.trend)]);
+        report.skills.iter().map(|skill| vec![skill_name(&skill.skill), percent(skill.last), change(skill.trend)]);
     let practise = report.to_practise().map(|skill| {
         let wrong = skill.causes.first().map_or_else(String::new, |cause| cause.says.clone());
-        vec![words(&skill.skill), percent(skill.last), percent(skill.all), wrong]
+        vec![skill_name(&skill.skill), percent(skill.last), percent(skill.all), wrong]
     });
     Ok(Report {
         title: format!("{} ({}{group})", report.name, report.person),
-        foot: format!("{}, {}", report.name, report.as_of),
-        about: vec![format!("As of {}.", report.as_of)],
+        foot: format!("{}, {}", report.name, report.as_of.said()),
+        about: vec![as_of(report.as_of)],
         cautions: cautions(&report.standings),
         sections: vec![
             ReportSection {
-                heading: "What this person may do".into(),
-                headings: headings(&["Exam", "Standing", "Alone", "Holds until", "Why"]),
+                heading: MAY_DO.text().into(),
+                headings: headings(&[EXAM, STANDING, ALONE, HOLDS_UNTIL, WHY]),
                 rows: report.standings.iter().map(|standing| standing_row(standing, false)).collect(),
                 ..ReportSection::default()
             },
             ReportSection {
-                heading: "Papers".into(),
+                heading: PAPERS.text().into(),
                 figure: trend,
-                headings: headings(&["Day", "Exam", "Paper", "Marks", "Holds until", "Result"]),
+                headings: headings(&[DAY, EXAM, PAPER, MARKS, HOLDS_UNTIL, RESULT]),
                 rows: papers.collect(),
                 ..ReportSection::default()
             },
             ReportSection {
-                heading: "Skills on the latest day, and the change since the first".into(),
-                figure: bars("skills", "Share of the marks of each skill", skills.collect())?,
-                headings: headings(&["Skill", "Latest", "Change"]),
+                heading: SKILLS_AND_CHANGE.text().into(),
+                figure: bars("skills", SHARE_OF_SKILLS.text(), skills.collect())?,
+                headings: headings(&[SKILL, LATEST, CHANGE]),
                 rows: skill_rows.collect(),
                 ..ReportSection::default()
             },
             ReportSection {
-                heading: "Practise next, most needed first".into(),
+                heading: PRACTISE_NEXT.text().into(),
                 lines: if report.to_practise().next().is_none() {
-                    vec!["Nothing stands out.".into()]
+                    vec![NOTHING_STANDS_OUT.text().into()]
                 } else {
                     Vec::new()
                 },
-                headings: headings(&["Skill", "Latest", "Over all papers", "What went wrong most often"]),
+                headings: headings(&[SKILL, LATEST, OVER_ALL, WRONG_MOST]),
                 rows: practise.collect(),
                 ..ReportSection::default()
             },
@@ -128,7 +160,12 @@ pub(crate) fn person(report: &PersonReport) -> Result<Report> {
 
 /// How a skill has changed since it was first asked.
 fn change(trend: Option<f64>) -> String {
-    trend.map_or_else(|| "first time".into(), |trend| format!("{:+.0} points", trend * 100.0 + 0.0))
+    let points = |trend: f64| said(POINTS, "points", &format!("{:+.0}", trend * 100.0 + 0.0));
+    trend.map_or_else(|| FIRST_TIME.text().into(), points)
+}
+
+fn as_of(date: Date) -> String {
+    said(AS_OF, "day", &date.said())
 }
 
 /// What a missed safety question means, for those who missed one.
@@ -141,9 +178,9 @@ fn standing_row(standing: &Standing, named: bool) -> Vec<String> {
     let mut row = if named { vec![standing.name.clone(), standing.group.clone()] } else { Vec::new() };
     row.extend([
         standing.title.clone(),
-        standing.state.says().to_owned(),
-        if standing.alone { "yes" } else { "not yet" }.to_owned(),
-        or_dash(standing.until),
+        standing.state.says().text().to_owned(),
+        if standing.alone { YES } else { NOT_YET }.text().to_owned(),
+        day(standing.until),
         standing.says.clone(),
     ]);
     row
@@ -151,9 +188,9 @@ fn standing_row(standing: &Standing, named: bool) -> Vec<String> {
 
 fn cause_section(causes: &[CauseLine]) -> ReportSection {
     ReportSection {
-        heading: "What went wrong, most often first".into(),
-        lines: if causes.is_empty() { vec!["Nothing that matches a known wrong turn.".into()] } else { Vec::new() },
-        headings: headings(&["What was done", "Times", "People"]),
+        heading: WENT_WRONG.text().into(),
+        lines: if causes.is_empty() { vec![NO_KNOWN_TURN.text().into()] } else { Vec::new() },
+        headings: headings(&[DONE, TIMES, PEOPLE]),
         rows: (causes.iter().take(MOST_CAUSES))
             .map(|cause| vec![cause.says.clone(), cause.times.to_string(), cause.people.to_string()])
             .collect(),
@@ -162,12 +199,12 @@ fn cause_section(causes: &[CauseLine]) -> ReportSection {
 }
 
 pub(crate) fn class(report: &ClassReport) -> Result<Report> {
-    let names = ["Name", "Group", "Exam", "Standing", "Alone", "Holds until", "Why"];
-    let part = |heading: &str, alone: bool| ReportSection {
-        heading: heading.into(),
+    let names = [NAME, GROUP, EXAM, STANDING, ALONE, HOLDS_UNTIL, WHY];
+    let part = |heading: Message, alone: bool| ReportSection {
+        heading: heading.text().into(),
         lines: match report.standings.iter().any(|standing| standing.alone == alone) {
             true => Vec::new(),
-            false => vec!["Nobody.".into()],
+            false => vec![NOBODY.text().into()],
         },
         headings: headings(&names),
         rows: (report.standings.iter())
@@ -177,44 +214,40 @@ pub(crate) fn class(report: &ClassReport) -> Result<Report> {
         ..ReportSection::default()
     };
     let skills = report.skills.iter().map(|skill| Bar {
-        name: words(&skill.skill),
+        name: skill_name(&skill.skill),
         share: skill.share,
         between: None,
-        note: format!("{} of {} marks", skill.earned, skill.of),
+        note: OF_MARKS.say(&[("earned", &skill.earned.to_string()), ("of", &skill.of.to_string())]),
     });
     let skill_rows = report
         .skills
         .iter()
-        .map(|skill| vec![words(&skill.skill), percent(skill.share), format!("{} of {}", skill.earned, skill.of)]);
+        .map(|skill| vec![skill_name(&skill.skill), percent(skill.share), of(skill.earned, skill.of)]);
     let totals = report.totals.iter().map(|total| {
         let mean = if total.of == 0 { "–".into() } else { percent(total.earned as f64 / total.of as f64) };
         let counts = [total.papers, total.handed_in, total.passed, total.removed].map(|count| count.to_string());
         [vec![total.title.clone()], counts.to_vec(), vec![mean]].concat()
     });
     Ok(Report {
-        title: report.group.as_ref().map_or_else(|| "Class".to_owned(), |group| format!("Class: {group}")),
-        foot: format!("Class, {}", report.as_of),
-        about: vec![
-            format!("As of {}.", report.as_of),
-            "The latest paper of each exam decides. Nobody works alone on a drive without the site's own permission."
-                .into(),
-        ],
+        title: report.group.as_ref().map_or_else(|| CLASS.text().to_owned(), |group| said(CLASS_OF, "group", group)),
+        foot: format!("{}, {}", CLASS.text(), report.as_of.said()),
+        about: vec![as_of(report.as_of), LATEST_DECIDES.text().into()],
         cautions: cautions(&report.standings),
         sections: vec![
-            part("Must not work alone yet", false),
-            part("Ready", true),
+            part(NOT_ALONE, false),
+            part(READY, true),
             ReportSection {
-                heading: "Skills, weakest first".into(),
-                figure: bars("skills", "Share of the marks of each skill", skills.collect())?,
-                headings: headings(&["Skill", "Share", "Marks"]),
+                heading: SKILLS_WEAKEST.text().into(),
+                figure: bars("skills", SHARE_OF_SKILLS.text(), skills.collect())?,
+                headings: headings(&[SKILL, SHARE, MARKS]),
                 rows: skill_rows.collect(),
                 ..ReportSection::default()
             },
             cause_section(&report.causes),
             ReportSection {
-                heading: "Totals".into(),
-                lines: vec!["People whose data was taken out on request are counted here, and nowhere by name.".into()],
-                headings: headings(&["Exam", "Papers", "Handed in", "Passed", "Of these removed", "Mean"]),
+                heading: TOTALS.text().into(),
+                lines: vec![REMOVED_COUNT.text().into()],
+                headings: headings(&[EXAM, PAPERS, HANDED_IN, PASSED, REMOVED, MEAN]),
                 rows: totals.collect(),
                 ..ReportSection::default()
             },
@@ -224,14 +257,14 @@ pub(crate) fn class(report: &ClassReport) -> Result<Report> {
 
 pub(crate) fn due(report: &DueReport) -> Report {
     Report {
-        title: "Due for a new paper".into(),
-        foot: format!("Due, {}", report.as_of),
-        about: vec![format!("Lapsed on {}, or lapsing within {} months of it.", report.as_of, report.within)],
+        title: DUE_FOR_PAPER.text().into(),
+        foot: format!("{}, {}", DUE.text(), report.as_of.said()),
+        about: vec![LAPSED_OR_LAPSING.say(&[("day", &report.as_of.said()), ("months", &report.within.to_string())])],
         cautions: Vec::new(),
         sections: vec![ReportSection {
-            heading: "The earliest first".into(),
-            lines: if report.due.is_empty() { vec!["Nobody.".into()] } else { Vec::new() },
-            headings: headings(&["Name", "Group", "Exam", "Standing", "Alone", "Holds until", "Why"]),
+            heading: EARLIEST.text().into(),
+            lines: if report.due.is_empty() { vec![NOBODY.text().into()] } else { Vec::new() },
+            headings: headings(&[NAME, GROUP, EXAM, STANDING, ALONE, HOLDS_UNTIL, WHY]),
             rows: report.due.iter().map(|standing| standing_row(standing, true)).collect(),
             ..ReportSection::default()
         }],
@@ -239,28 +272,28 @@ pub(crate) fn due(report: &DueReport) -> Report {
 }
 
 fn two_places(value: Option<f64>) -> String {
-    or_dash(value.map(|value| format!("{:.2}", value + 0.0).replace('-', "\u{2212}")))
+    or_dash(value.map(|value| with_decimal_mark(format!("{:.2}", value + 0.0).replace('-', "\u{2212}"))))
 }
 
 fn equally_hard(item: &ItemLine) -> String {
     match item.alike {
-        None => "nothing to compare".into(),
+        None => NOTHING_TO_COMPARE.text().into(),
         Some(alike) => {
-            let verdict = if alike.probability < UNEQUAL { "unequal" } else { "no difference shown" };
-            let rough = if alike.rough { ", few answers" } else { "" };
-            format!("{verdict} (p = {:.2}{rough})", alike.probability)
+            let verdict = if alike.probability < UNEQUAL { UNEQUALLY_HARD } else { NO_DIFFERENCE };
+            let rough = if alike.rough { format!(", {}", FEW_ANSWERS.text()) } else { String::new() };
+            format!("{} (p = {}{rough})", verdict.text(), with_decimal_mark(format!("{:.2}", alike.probability)))
         }
     }
 }
 
-pub(crate) fn items(report: &ItemsReport, as_of: Date) -> Result<Report> {
+pub(crate) fn items(report: &ItemsReport, date: Date) -> Result<Report> {
     let mut hardest: Vec<&ItemLine> = report.items.iter().collect();
     hardest.sort_by(|a, b| a.facility.total_cmp(&b.facility).then_with(|| a.item.cmp(&b.item)));
     let chart = hardest.iter().take(15).map(|item| Bar {
-        name: item.title.clone(),
+        name: item_title(&item.item, &item.title),
         share: item.full as f64 / item.asked.max(1) as f64,
         between: item.interval,
-        note: format!("{} of {}", item.full, item.asked),
+        note: OF.say(&[("earned", &item.full.to_string()), ("of", &item.asked.to_string())]),
     });
     let rows = hardest.iter().map(|item| {
         vec![
@@ -276,9 +309,9 @@ pub(crate) fn items(report: &ItemsReport, as_of: Date) -> Result<Report> {
     });
     let variants = report.items.iter().filter(|item| item.variants.len() > 1).flat_map(|item| {
         item.variants.iter().map(|variant| {
-            let between = variant
-                .interval
-                .map_or_else(String::new, |(low, high)| format!("{} to {}", percent(low), percent(high)));
+            let between = variant.interval.map_or_else(String::new, |(low, high)| {
+                FROM_TO.say(&[("low", &percent(low)), ("high", &percent(high))])
+            });
             vec![item.item.clone(), variant.family.clone(), variant.asked.to_string(), percent(variant.share), between]
         })
     });
@@ -298,45 +331,27 @@ pub(crate) fn items(report: &ItemsReport, as_of: Date) -> Result<Report> {
     };
     let mut sections = vec![
         ReportSection {
-            heading: "Hardest items: share of answers that earned all marks, with its 95 % interval".into(),
-            figure: bars("items", "Share that earned all marks", chart.collect())?,
+            heading: HARDEST_SHARE.text().into(),
+            figure: bars("items", SHARE_OF_ALL_MARKS.text(), chart.collect())?,
             ..ReportSection::default()
         },
         ReportSection {
-            heading: "Items, hardest first".into(),
-            lines: vec![
-                "Marks: share of the marks that was earned. Discrimination: correlation with the rest of the paper, the item \
-                 itself left out; near or below nought, look at the item. Variants: whether machines of different families \
-                 make it equally hard (chi-square)."
-                    .into(),
-            ],
-            headings: headings(&[
-                "Item",
-                "Asked",
-                "Marks",
-                "Discrimination",
-                "Blank",
-                "Unread",
-                "Variants",
-                "Most common wrong turn",
-            ]),
+            heading: HARDEST_FIRST.text().into(),
+            lines: vec![COLUMNS_ARE.text().into()],
+            headings: headings(&[ITEM, ASKED, MARKS, DISCRIMINATION, BLANK, UNREAD, VARIANTS, COMMON_TURN]),
             rows: rows.collect(),
             ..ReportSection::default()
         },
         ReportSection {
-            heading: "Variants: share that earned all marks".into(),
-            headings: headings(&["Item", "Family", "Asked", "All marks", "95 % interval"]),
+            heading: VARIANTS_SHARE.text().into(),
+            headings: headings(&[ITEM, FAMILY, ASKED, ALL_MARKS, INTERVAL]),
             rows: variants.collect(),
             ..ReportSection::default()
         },
         ReportSection {
-            heading: "Reliability".into(),
-            lines: vec![
-                "Alpha of the shares of marks, and KR-20 of all marks or not, each place of the paper as an item; every \
-                 variance with the number of papers as divisor."
-                    .into(),
-            ],
-            headings: headings(&["Exam", "Papers", "Questions", "Mean", "Alpha", "KR-20"]),
+            heading: RELIABILITY.text().into(),
+            lines: vec![ALPHA_IS.text().into()],
+            headings: headings(&[EXAM, PAPERS, QUESTIONS, MEAN, ALPHA, KR20]),
             rows: exams.collect(),
             ..ReportSection::default()
         },
@@ -345,9 +360,9 @@ pub(crate) fn items(report: &ItemsReport, as_of: Date) -> Result<Report> {
         sections.insert(2, cause_section(&causes));
     }
     Ok(Report {
-        title: "Items".into(),
-        foot: format!("Items, {as_of}"),
-        about: vec![format!("As of {as_of}.")],
+        title: ITEMS.text().into(),
+        foot: format!("{}, {}", ITEMS.text(), date.said()),
+        about: vec![as_of(date)],
         cautions: Vec::new(),
         sections,
     })
@@ -357,59 +372,67 @@ pub(crate) fn answer(report: &AnswerReport) -> Report {
     let mut sections = Vec::new();
     for revision in &report.revisions {
         let heading = if revision.revision == 1 {
-            format!("As handed in on {}", revision.sat)
+            said(AS_HANDED_IN, "day", &day_of(&revision.sat))
         } else {
-            format!(
-                "Correction {}, recorded {} by {}: {}",
-                revision.revision - 1,
-                revision.recorded,
-                revision.by,
-                revision.reason
-            )
+            CORRECTION.say(&[
+                ("number", &(revision.revision - 1).to_string()),
+                ("day", &day_of(&revision.recorded)),
+                ("by", &revision.by),
+                ("reason", &revision.reason),
+            ])
         };
-        let or_none = |text: &str| if text.is_empty() { "nothing".to_owned() } else { text.to_owned() };
-        let row = |name: &str, what: String| vec![name.to_owned(), what];
-        let mut rows = vec![row("Written", or_none(&revision.written))];
+        let or_none = |text: &str| if text.is_empty() { NOTHING.text().to_owned() } else { text.to_owned() };
+        let row = |name: Message, what: String| vec![name.text().to_owned(), what];
+        let mut rows = vec![row(WRITTEN, or_none(&revision.written))];
         if !revision.steps.is_empty() {
-            rows.push(row("Results on the way", revision.steps.clone()));
+            rows.push(row(ON_THE_WAY, revision.steps.clone()));
         }
         rows.extend([
-            row("Read as", or_none(&revision.read_as)),
-            row("Expected", revision.expected.clone()),
+            row(READ_AS, or_none(&revision.read_as)),
+            row(EXPECTED, revision.expected.clone()),
             row(
-                "Accepted",
-                if revision.tolerance.is_empty() { "exactly that".into() } else { revision.tolerance.clone() },
+                ACCEPTED,
+                if revision.tolerance.is_empty() { EXACTLY_THAT.text().into() } else { revision.tolerance.clone() },
             ),
-            row("Mark", format!("{} of {} ({})", revision.earned, revision.of, revision.verdict)),
-            row("Why", revision.says.clone()),
+            row(MARK, format!("{} ({})", of(revision.earned, revision.of), verdict(&revision.verdict))),
+            row(WHY, revision.says.clone()),
         ]);
-        rows.extend(revision.cause.iter().map(|cause| row("Recognised as", cause.clone())));
+        // The short name is that of tables, which is English; why the mark says the same in words.
+        let cause = revision.cause.iter().filter(|_| code() == ENGLISH);
+        rows.extend(cause.map(|cause| row(RECOGNISED, cause.clone())));
         rows.extend(revision.changes.iter().map(|change| {
             row(
-                "Changed",
-                format!(
-                    "to {} of {} by {} on {}: {}",
-                    change.earned, revision.of, change.by, change.made, change.reason
-                ),
+                CHANGED,
+                CHANGED_TO.say(&[
+                    ("earned", &change.earned.to_string()),
+                    ("of", &revision.of.to_string()),
+                    ("by", &change.by),
+                    ("day", &day_of(&change.made)),
+                    ("reason", &change.reason),
+                ]),
             )
         }));
-        sections.push(ReportSection {
-            heading,
-            headings: headings(&["What", "How"]),
-            rows,
-            ..ReportSection::default()
-        });
+        sections.push(ReportSection { heading, headings: headings(&[WHAT, HOW]), rows, ..ReportSection::default() });
     }
-    let safety = if report.safety { " It is about safety: missing it fails the paper." } else { "" };
+    let safety = if report.safety { format!(" {}", ABOUT_SAFETY.text()) } else { String::new() };
+    let place =
+        [("code", report.code.as_str()), ("number", &report.question.to_string()), ("part", &report.part.to_string())];
     Report {
-        title: format!("Question {} ({}) of paper {}", report.question, report.part, report.code),
-        foot: format!("Paper {}, question {} ({})", report.code, report.question, report.part),
+        title: QUESTION_OF.say(&place),
+        foot: PAPER_QUESTION.say(&place),
         about: vec![
             format!("{}, {}.", report.name, report.exam),
             format!("{}: {}{safety}", report.title, report.asked),
-            format!("It counts {} of {} now.", report.counts, report.of),
+            COUNTS_NOW.say(&[("earned", &report.counts.to_string()), ("of", &report.of.to_string())]),
         ],
         cautions: Vec::new(),
         sections,
     }
+}
+
+/// A verdict in words; tables have its name.
+fn verdict(name: &str) -> String {
+    use serde::de::{Deserialize, IntoDeserializer, value};
+    let known: Result<Verdict, value::Error> = Verdict::deserialize(name.into_deserializer());
+    known.map_or_else(|_| name.to_owned(), |verdict| of_verdict(verdict).text().into())
 }

@@ -25,7 +25,7 @@ pub(crate) fn standings_csv(standings: &[Standing]) -> String {
             standing.name.clone(),
             standing.group.clone(),
             standing.exam.clone(),
-            standing.state.says().to_owned(),
+            standing.state.says().english.to_owned(),
             yes(standing.alone),
             date(standing.sat),
             date(standing.until),

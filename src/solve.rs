@@ -5,15 +5,25 @@ use std::io::Write as _;
 
 use anyhow::{Result, anyhow, bail};
 use drivecourse_machine::amount::{self, Wanted};
+use drivecourse_machine::messages;
 use drivecourse_machine::solve::{Disagreement, Solution, Unsolved, contradictions, solve};
 use drivecourse_machine::{Kind, PathChoice, QuantityId, Registry, RelationId, System, Working};
 
-use crate::cli;
+use crate::{cli, words};
 
 /// How far givens may differ from one another before they contradict: the rounding people write with.
 const AGREE: f64 = 0.01;
 
+messages! { pub(crate) SAYS {
+    GIVEN = "solve-given", "Given";
+    NOT_NEEDED = "solve-not-needed", "(not needed)";
+    ONE_OF = "solve-one-of", "one of: {choices}";
+    OR = "solve-or", "{one} or {other}";
+    BY_FROM = "solve-by-from", "by {method}  from {quantities}";
+} }
+
 pub(crate) fn run(options: &cli::Solve) -> Result<()> {
+    words::begin_built_in(&options.speech)?;
     if let Some(word) = &options.list {
         return list(word);
     }
@@ -173,9 +183,9 @@ fn shown(id: QuantityId, value: f64, system: System) -> String {
 fn text(solution: &Solution, givens: &[(QuantityId, f64)], system: System) -> String {
     let mut out = String::new();
     let used = solution.path.uses();
-    let _ = writeln!(out, "Given");
+    let _ = writeln!(out, "{}", GIVEN.text());
     for (id, value) in givens {
-        let idle = if used.contains(id) { "" } else { "   (not needed)" };
+        let idle = if used.contains(id) { String::new() } else { format!("   {}", NOT_NEEDED.text()) };
         let _ = writeln!(out, "  {} = {}{idle}", id.get().name, shown(*id, *value, system));
     }
     out.push_str(&working_text(&solution.working));
@@ -303,7 +313,7 @@ fn list(word: &str) -> Result<()> {
         }
         any = true;
         let (si, us) = (quantity.unit(System::Si).symbol, quantity.unit(System::Us).symbol);
-        let units = if si == us { si.to_owned() } else { format!("{si} or {us}") };
+        let units = if si == us { si.to_owned() } else { OR.say(&[("one", si), ("other", us)]) };
         writeln!(
             out,
             "{:<28} {}{}",
@@ -312,12 +322,13 @@ fn list(word: &str) -> Result<()> {
             if units.is_empty() { String::new() } else { format!(", {units}") }
         )?;
         if !quantity.labels.is_empty() {
-            writeln!(out, "{:<28}   one of: {}", "", quantity.labels.join(", "))?;
+            writeln!(out, "{:<28}   {}", "", ONE_OF.say(&[("choices", &quantity.labels.join(", "))]))?;
         }
         for method in registry.giving(id) {
             let relation = method.get().relation;
             let from: Vec<_> = relation.args.iter().map(|arg| arg.quantity).collect();
-            writeln!(out, "{:<28}   by {}  from {}", "", relation.id, from.join(", "))?;
+            let words = [("method", relation.id), ("quantities", &from.join(", "))];
+            writeln!(out, "{:<28}   {}", "", BY_FROM.say(&words))?;
         }
     }
     if !any {

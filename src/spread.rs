@@ -6,7 +6,8 @@ use std::fmt::Write as _;
 use anyhow::Result;
 use drivecourse_course::figures::Columns;
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{CannotDraw, Case, Kind, Plan, QuantityId, Registry, System, amount, topics};
+use drivecourse_machine::language::code;
+use drivecourse_machine::{CannotDraw, Case, Kind, Plan, QuantityId, Registry, System, amount, messages, topics};
 
 use crate::assets::Assets;
 use crate::{bank, cli, files, look};
@@ -17,6 +18,16 @@ const BINS: usize = 24;
 const FIGURES: u8 = 3;
 /// Heights of a column in the terminal, from nothing to full.
 const BARS: [char; 9] = [' ', '▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'];
+
+messages! { pub(crate) SAYS {
+    PAGE_IN = "spread-page-in", "the same as a page in {file}";
+    ALWAYS = "spread-always", "always {value}";
+    MACHINES = "spread-machines", "{family}: {machines} machines, {sound} of them sound, {rejected} rejected on the way";
+    EACH_LINE = "spread-each-line", "Each line: least … most (a tenth, half, nine tenths of the machines stay below)";
+    NOT_DRAWN = "spread-not-drawn", "{count} of {all} could not be drawn";
+    TITLE = "spread-title", "{family}: {machines} machines";
+    EACH_NUMBER = "spread-each-number", "For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay below.";
+} }
 
 pub(crate) fn run(options: &cli::Look, assets: &Assets, plan: &Plan, machines: u32) -> Result<()> {
     let system = System::from(options.units);
@@ -53,7 +64,7 @@ pub(crate) fn run(options: &cli::Look, assets: &Assets, plan: &Plan, machines: u
     }
     files::say(text(plan, &cases, &undrawn, &spreads).trim_end())?;
     if let Some(path) = &options.page {
-        files::say(format!("\nthe same as a page in {}", path.display()))?;
+        files::say(format!("\n{}", PAGE_IN.say(&[("file", &path.display().to_string())])))?;
     }
     Ok(())
 }
@@ -96,7 +107,8 @@ impl Undrawn {
 /// How many machines could not be drawn, as a sentence's beginning; `None` where all could.
 fn not_drawn(undrawn: &[Undrawn], drawn: usize) -> Option<String> {
     let count: u32 = undrawn.iter().map(|undrawn| undrawn.count).sum();
-    (count > 0).then(|| format!("{count} of {} could not be drawn", drawn + count as usize))
+    let all = (drawn + count as usize).to_string();
+    (count > 0).then(|| NOT_DRAWN.say(&[("count", &count.to_string()), ("all", &all)]))
 }
 
 /// How one quantity is spread over the machines.
@@ -184,7 +196,7 @@ impl Spread {
     fn words(&self, machines: usize) -> String {
         let number = |value: &f64| amount::exact(self.id.get(), *value, self.system, FIGURES);
         match &self.shape {
-            Shape::Always(value) => format!("always {}", with_unit(value, self.unit)),
+            Shape::Always(value) => ALWAYS.say(&[("value", &with_unit(value, self.unit))]),
             Shape::Numbers { least, tenth, middle, ninth, most, .. } => format!(
                 "{} … {} ({} … {} … {})",
                 number(least),
@@ -219,19 +231,17 @@ fn text(plan: &Plan, cases: &[Case], undrawn: &[Undrawn], spreads: &[Spread]) ->
     let mut out = String::new();
     let sound = cases.iter().filter(|case| case.faults.is_empty()).count();
     let rejected: u32 = cases.iter().map(|case| case.rejected).sum();
-    let _ = writeln!(
-        out,
-        "{}: {} machines, {sound} of them sound, {rejected} rejected on the way",
-        plan.family.name,
-        cases.len()
-    );
+    let (machines, sound, rejected) = (cases.len().to_string(), sound.to_string(), rejected.to_string());
+    let words =
+        [("family", plan.family.name.as_str()), ("machines", &machines), ("sound", &sound), ("rejected", &rejected)];
+    let _ = writeln!(out, "{}", MACHINES.say(&words));
     if let Some(sum) = not_drawn(undrawn, cases.len()) {
         let _ = writeln!(out, "{sum}:");
         for undrawn in undrawn {
             let _ = writeln!(out, "  {}", undrawn.text());
         }
     }
-    let _ = writeln!(out, "Each line: least … most (a tenth, half, nine tenths of the machines stay below)");
+    let _ = writeln!(out, "{}", EACH_LINE.text());
     for topic in topics::ALL {
         let mut of_topic = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).peekable();
         if of_topic.peek().is_none() {
@@ -251,9 +261,10 @@ fn text(plan: &Plan, cases: &[Case], undrawn: &[Undrawn], spreads: &[Spread]) ->
 
 /// A page of its own, with a chart for each quantity: no script, no file beside it.
 fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], spreads: &[Spread]) -> String {
-    let title = format!("{}: {machines} machines", escape(&plan.family.name));
+    let (language, about) = (code(), escape(EACH_NUMBER.text()));
+    let title = escape(&TITLE.say(&[("family", &plan.family.name), ("machines", &machines.to_string())]));
     let mut out = format!(
-        "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+        "<!doctype html>\n<html lang=\"{language}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>{title}</title>\n\
          <style>\nbody{{font:16px/1.5 system-ui,sans-serif;max-width:60rem;margin:2rem auto;padding:0 1rem;\
          color:#111;background:#fff}}\ntable{{border-collapse:collapse;width:100%}}\n\
@@ -262,8 +273,7 @@ fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], spreads: &[Spread]) -
          @media (prefers-color-scheme:dark){{body{{color:#eee;background:#15171a}}}}\n\
          @media (max-width:40rem){{th,td{{display:block;border:0;padding:.1rem 0}}tr{{display:block;\
          border-bottom:1px solid #bbb}}}}\n</style>\n</head>\n<body>\n<h1>{title}</h1>\n\
-         <p>For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay \
-         below.</p>\n"
+         <p>{about}</p>\n"
     );
 
     if let Some(sum) = not_drawn(undrawn, machines) {

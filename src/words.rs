@@ -1,7 +1,8 @@
 //! The words of a run: which language is spoken, and `words`, the list of everything that a translator works on.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
+use std::path::Path;
 use std::sync::Arc;
 
 use anyhow::{Result, anyhow, bail};
@@ -15,9 +16,12 @@ use serde::Deserialize;
 use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
-use crate::{bank, cli, files, words_scenarios as scenarios};
+use crate::{
+    bank, cli, course, demo, enter, files, grade, look, papers, practise, report_words, solve, spread,
+    words_scenarios as scenarios,
+};
 
-pub(crate) use crate::words_scenarios::translate;
+pub(crate) use crate::words_scenarios::{Native, translate};
 
 /// The files of a module with the language that is spoken: the one asked for, else that of the exam, else the module's.
 ///
@@ -27,20 +31,35 @@ pub(crate) fn begin(options: &cli::Module, exam: Option<&str>) -> Result<Assets>
     begin_with(options, |_| Ok(exam.map(str::to_owned)))
 }
 
+/// As [`begin`], of the program's own files alone.
+pub(crate) fn begin_built_in(speech: &cli::Speech) -> Result<Assets> {
+    begin_in(None, speech, |_| Ok(None))
+}
+
 /// As [`begin`], where the exam's language stands in one of the files.
 pub(crate) fn begin_with(
     options: &cli::Module,
     exam: impl FnOnce(&Assets) -> Result<Option<String>>,
 ) -> Result<Assets> {
-    let mut assets = Assets::load(options.folder().as_deref())?;
+    begin_in(options.folder().as_deref(), &options.speech, exam)
+}
+
+/// As [`begin_with`], of the module in `folder`.
+fn begin_in(
+    folder: Option<&Path>,
+    speech: &cli::Speech,
+    exam: impl FnOnce(&Assets) -> Result<Option<String>>,
+) -> Result<Assets> {
+    let mut assets = Assets::load(folder)?;
     let exam = exam(&assets)?;
-    let wanted = options.language.clone().or(exam).or_else(|| of_module(&assets));
+    let wanted = speech.language.clone().or(exam).or_else(|| of_module(&assets));
     let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
-    let words = read(&assets, &code, options.mark_untranslated)?;
-    assets.speak(words);
+    let words = read(&assets, &code, speech.mark_untranslated)?;
+    let native = is_native(&assets, &code);
+    assets.speak(words, native);
     if code != ENGLISH {
         let texts = assets.words.texts();
-        let spoken = Language::new(&code, assets.words.decimal_mark(), texts, options.mark_untranslated);
+        let spoken = Language::new(&code, assets.words.decimal_mark(), texts, speech.mark_untranslated);
         if language::speak(spoken).is_err() && language::code() != code {
             bail!("the language has changed from {} to {code}: end this run and begin another", language::code());
         }
@@ -56,6 +75,16 @@ fn of_module(assets: &Assets) -> Option<String> {
     }
     let text = std::str::from_utf8(assets.manifest.as_deref()?).ok()?;
     toml::from_str::<Named>(text).ok()?.language
+}
+
+/// Whether two tags name the same language, whatever the country: `de` and `de-AT`.
+pub(crate) fn is_same(one: &str, other: &str) -> bool {
+    one.split('-').next() == other.split('-').next()
+}
+
+/// Whether what a module's author wrote is in the language `code`: what the module says it speaks, else English.
+pub(crate) fn is_native(assets: &Assets, code: &str) -> bool {
+    is_same(of_module(assets).as_deref().unwrap_or(ENGLISH), code)
 }
 
 /// What an exam record says of the language spoken: nothing of English.
@@ -131,7 +160,7 @@ struct Group {
 }
 
 pub(crate) fn run(options: &cli::Words) -> Result<()> {
-    let code = options.module.language.as_deref();
+    let code = options.module.speech.language.as_deref();
     // What is listed is English; the language is only held against it.
     let mut assets = Assets::load(options.module.folder().as_deref())?;
     assets.words = read(&assets, ENGLISH, false)?;
@@ -204,6 +233,19 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
     };
     let answers = [language::messages(), drivecourse_quiz::messages()].concat();
     let papers = [drivecourse_quiz::paper_messages(), card::messages()].concat();
+    let commands = [
+        course::SAYS,
+        papers::SAYS,
+        grade::SAYS,
+        enter::SAYS,
+        demo::SAYS,
+        look::SAYS,
+        spread::SAYS,
+        solve::SAYS,
+        practise::SAYS,
+    ]
+    .concat();
+    let exams = scenarios::of_exams(assets)?;
     let registry = registry::texts().into_iter();
     let registry = registry.map(|text| Entry { id: text.id, english: text.english.to_owned(), about: text.about });
     let bank = bank::for_chapters(assets, bank::load(assets)?);
@@ -218,9 +260,53 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
         group("browser", "practice and progress in the browser", said(drivecourse_browser::messages())),
         group("pictures", "cards and pictures", said(drivecourse_course::messages())),
         group("papers", "papers, keys, results, reference tables", said(papers)),
+        group(
+            "reports",
+            "reports from the records",
+            said([report_words::SAYS, &drivecourse_records::messages()].concat()),
+        ),
+        group("commands", "what commands say in the terminal", said(commands)),
         group("skills", "what items practise", skills),
         group("registry", "quantities, relations, their sources and wrong turns", registry.collect()),
         group("families", "machines and what may be wrong with them", scenarios::of_families(&bank)),
         group("items", "questions", scenarios::of_items(&bank)),
+        group("exams", "titles of exams", exams),
     ])
+}
+
+/// How many texts of papers, keys and results have no translation.
+pub(crate) struct Lacking {
+    pub(crate) count: usize,
+    /// Of how many.
+    pub(crate) all: usize,
+}
+
+/// What is lacking of the messages `met` (of items, families, quantities, relations) and of whatever else papers, keys and
+/// results say; nothing where English is spoken.
+pub(crate) fn lacking(assets: &Assets, met: &BTreeSet<String>) -> Result<Option<Lacking>> {
+    /// Begin the messages of templates of pages that no exam has.
+    const ELSEWHERE: [&str; 5] = ["course-", "frame-", "script-", "card-", "reference-"];
+    let tag = assets.words.code();
+    if tag == ENGLISH {
+        return Ok(None);
+    }
+    let mut ids: BTreeSet<String> = read(assets, ENGLISH, false)?.places().keys().cloned().collect();
+    ids.retain(|id| !ELSEWHERE.iter().any(|start| id.starts_with(start)));
+    let native = Native::of(assets, tag);
+    let mut translated = 0;
+    for Group { name, entries, .. } in groups(assets)? {
+        for entry in entries {
+            let message = entry.id.split('.').next().unwrap_or_default();
+            // Hints and limits stand on practice cards only, and what a family is about nowhere but in lists.
+            let shown = met.contains(message)
+                && !(entry.id.contains("-hint-") || entry.id.ends_with(".limits") || entry.id.ends_with(".about"));
+            if shown || matches!(name, "answers" | "pictures" | "papers") {
+                ids.insert(entry.id);
+            }
+        }
+    }
+    for id in &ids {
+        translated += usize::from(assets.words.places().contains_key(id) || native.has_message(id));
+    }
+    Ok(Some(Lacking { count: ids.len() - translated, all: ids.len() }))
 }

@@ -1,15 +1,96 @@
 //! The words of families and items under the ids of their messages.
 
+use std::collections::BTreeSet;
+
+use anyhow::Result;
 use drivecourse_machine::language::{slug, translated};
 use drivecourse_machine::{Family, Plan};
 use drivecourse_quiz::explain::part_letter;
-use drivecourse_quiz::{Ask, Bank, Item, Judge};
+use drivecourse_quiz::{Ask, Bank, Item, Judge, Placed, read_items};
+use serde::Deserialize;
 
-use crate::words::Entry;
+use crate::assets::Assets;
+use crate::files;
+use crate::words::{Entry, is_native};
+
+/// Families and items that a module's author wrote in the language spoken, by their messages: they need no translation.
+#[derive(Debug, Default)]
+pub(crate) struct Native(BTreeSet<String>);
+
+impl Native {
+    /// Those of `assets`, where the language `code` is spoken.
+    pub(crate) fn of(assets: &Assets, code: &str) -> Self {
+        let mut out = BTreeSet::new();
+        let own = assets.scenarios.iter().filter(|(path, _)| assets.is_own(&format!("scenarios/{path}")));
+        for (path, bytes) in own.filter(|_| is_native(assets, code)) {
+            if let Some(name) = path.strip_prefix("families/").and_then(|name| name.strip_suffix(".toml")) {
+                out.insert(family_id(name));
+            } else if path.starts_with("items/") {
+                // Whatever is wrong in the file is told of where the bank is read.
+                let items = read_items(&String::from_utf8_lossy(bytes)).unwrap_or_default();
+                out.extend(items.iter().map(|item| item_id(&item.id)));
+            }
+        }
+        Self(out)
+    }
+
+    /// Whether the text `id` is one of theirs.
+    pub(crate) fn has_message(&self, id: &str) -> bool {
+        self.0.contains(id.split('.').next().unwrap_or_default())
+    }
+}
+
+fn item_id(item: &str) -> String {
+    format!("item-{}", slug(item))
+}
+
+fn family_id(family: &str) -> String {
+    format!("family-{}", slug(family))
+}
+
+/// The messages of what a question on a paper shows: item, family, faults, quantities, relations.
+pub(crate) fn shown(placed: &Placed) -> BTreeSet<String> {
+    let mut out = BTreeSet::from([item_id(&placed.item.id), family_id(&placed.plan.family.id)]);
+    out.extend(placed.plan.family.faults.iter().map(|fault| format!("fault-{}", slug(&fault.id))));
+    let mut quantities = BTreeSet::new();
+    for part in &placed.question.parts {
+        quantities.extend(part.givens.iter().chain(part.asked().map(|id| (id, 0.0)).as_ref()).map(|given| given.0));
+        for step in part.key().into_iter().flat_map(|key| &key.path.steps) {
+            let linked = step.get();
+            quantities.extend(linked.inputs().chain([linked.gives]));
+            out.insert(format!("relation-{}", slug(linked.relation.id)));
+        }
+    }
+    out.extend(quantities.into_iter().map(|id| format!("quantity-{}", slug(id.get().id))));
+    out
+}
+
+/// The message that is the title of an exam, by its short name.
+pub(crate) fn exam_id(name: &str) -> String {
+    format!("exam-{}", slug(name))
+}
+
+/// The titles of the exams that a module has, or the program.
+pub(crate) fn of_exams(assets: &Assets) -> Result<Vec<Entry>> {
+    #[derive(Deserialize)]
+    struct Titled {
+        title: Option<String>,
+    }
+    let mut out = Vec::new();
+    for (path, bytes) in &assets.scenarios {
+        let Some(name) = path.strip_prefix("exams/").and_then(|name| name.strip_suffix(".toml")) else { continue };
+        let text = files::text(&assets.shown(&format!("scenarios/{path}")), bytes.clone())?;
+        // Whatever is wrong in it is told of where papers are drawn from it.
+        if let Ok(Titled { title: Some(title) }) = toml::from_str(&text) {
+            out.push(Entry::new(exam_id(name), title));
+        }
+    }
+    Ok(out)
+}
 
 /// Shows `visit` every text of `item` with its id; it may put another in its place.
 fn each_of_item(item: &mut Item, visit: &mut dyn FnMut(String, &mut String)) {
-    let id = format!("item-{}", slug(&item.id));
+    let id = item_id(&item.id);
     visit(id.clone(), &mut item.title);
     visit(format!("{id}.text"), &mut item.text);
     for (place, part) in item.parts.iter_mut().enumerate() {
@@ -52,7 +133,7 @@ fn each_of_item(item: &mut Item, visit: &mut dyn FnMut(String, &mut String)) {
 
 /// The same of `family`.
 fn each_of_family(family: &mut Family, visit: &mut dyn FnMut(String, &mut String)) {
-    let id = format!("family-{}", slug(&family.id));
+    let id = family_id(&family.id);
     visit(id.clone(), &mut family.name);
     visit(format!("{id}.about"), &mut family.about);
     for fault in &mut family.faults {
@@ -61,10 +142,10 @@ fn each_of_family(family: &mut Family, visit: &mut dyn FnMut(String, &mut String
     }
 }
 
-/// Says `bank` in the language spoken; `expected` tells that the program itself should have the words.
-pub(crate) fn translate(bank: &mut Bank, expected: bool) {
+/// Says `bank` in the language spoken; of what is `native` no translation is expected.
+pub(crate) fn translate(bank: &mut Bank, native: &Native) {
     let mut visit = |id: String, text: &mut String| {
-        let said = translated(&id, text, expected);
+        let said = translated(&id, text, !native.has_message(&id));
         // A place of an item is named after its quantity, whose dot an id of Fluent cannot have.
         let mut said = said.into_owned();
         for name in places(text) {

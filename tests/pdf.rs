@@ -72,13 +72,13 @@ fn size(pdf: &Document) -> (f64, f64) {
 }
 
 /// Tagged, with a title and a language, and no date: what ISO 14289-1 asks for first, and what gives the same bytes each day.
-fn is_tagged(pdf: &Document) {
+fn is_tagged(pdf: &Document, language: &str) {
     let catalog = pdf.catalog().unwrap();
     let marks = pdf.dereference(catalog.get(b"MarkInfo").unwrap()).unwrap().1.as_dict().unwrap();
     assert!(matches!(marks.get(b"Marked").unwrap(), Object::Boolean(true)));
     let tree = pdf.dereference(catalog.get(b"StructTreeRoot").unwrap()).unwrap().1.as_dict().unwrap();
     assert!(tree.has(b"K"));
-    assert_eq!(catalog.get(b"Lang").unwrap().as_str().unwrap(), b"en");
+    assert_eq!(catalog.get(b"Lang").unwrap().as_str().unwrap(), language.as_bytes());
     let metadata = pdf.dereference(catalog.get(b"Metadata").unwrap()).unwrap().1.as_stream().unwrap();
     let metadata = metadata.get_plain_content().unwrap_or_else(|_| metadata.content.clone());
     let metadata = String::from_utf8_lossy(&metadata);
@@ -114,7 +114,7 @@ fn papers_and_keys_are_whole_tagged_and_the_same_each_time() {
             let code = paper.unwrap()["code"].as_str().unwrap();
             for (file, wanted) in [(ours, A4), (letter, LETTER)] {
                 let pdf = open(file);
-                is_tagged(&pdf);
+                is_tagged(&pdf, "en");
                 let (wide, high) = size(&pdf);
                 assert!((wide - wanted.0).abs() < 0.1 && (high - wanted.1).abs() < 0.1, "{wide} by {high}");
                 let texts = words(&pdf);
@@ -190,10 +190,66 @@ fn large_print_is_half_as_large_again_and_one_file_holds_all() {
     assert!(large.get_pages().len() * 2 > usual.get_pages().len() * 3, "larger letters need more pages");
     let keys = open(&place.path("usual/keys/keys.pdf"));
     for pdf in [&usual, &large, &keys] {
-        is_tagged(pdf);
+        is_tagged(pdf, "en");
         let firsts = words(pdf).iter().filter(|text| text.contains("Page 1 of ")).count();
         assert_eq!(firsts, 14, "each paper begins with page 1");
     }
+}
+
+/// About warm-up temperature, which is all in German.
+const GERMAN: &str = r#"
+title = "Temperaturprüfung"
+language = "de"
+minutes = 60
+pass = "70 %"
+band = "50 %"
+
+[[row]]
+topic = "heat"
+count = 12
+weight = 4
+
+[[row]]
+skill = "safe-warm-up"
+count = 2
+weight = 4
+safety_only = true
+"#;
+
+#[test]
+fn papers_and_keys_are_german_where_german_is_spoken() {
+    let place = Place::new();
+    fs::write(place.path("exam.toml"), GERMAN).unwrap();
+    fs::write(place.path("two.csv"), "id,name,units\na1,Jürgen Müller,si\na2,Käthe Groß,us\n").unwrap();
+    let german = ["--exam", "exam.toml", "--plant", "Werk", "--mark-untranslated"];
+    let said = place.papers("two.csv", "german", &german);
+    assert!(!said.contains("empty square"), "{said}");
+    let mut decimals = 0;
+    for (folder, wanted) in [("papers", ["Zeit", "Ende des Blatts"]), ("keys", ["Lösung für den Prüfer", "Quelle: "])]
+    {
+        let all = files(&place.path("german").join(folder));
+        assert_eq!(all.len(), 2);
+        for file in all {
+            let pdf = open(&file);
+            is_tagged(&pdf, "de");
+            let texts = words(&pdf);
+            for (at, text) in texts.iter().enumerate() {
+                assert!(text.contains(&format!("Seite {} von {}", at + 1, texts.len())), "{text}");
+            }
+            let text = texts.join(" ");
+            for words in ["Prüfling", "Aufgabe 1: ", "Gegeben", "Andere Einheiten", " Punkte"].iter().chain(&wanted) {
+                assert!(text.contains(words), "{}: no {words:?} in {text}", file.display());
+            }
+            assert!(!text.contains('⟦') && !text.contains('□'), "{text}");
+            let english = ["the", "of", "and", "your", "with", "is", "from", "to", "mark", "marks", "answer", "page"];
+            let found =
+                text.split(|c: char| !c.is_alphabetic()).filter(|word| english.contains(&&*word.to_lowercase()));
+            assert_eq!(found.collect::<Vec<_>>(), Vec::<&str>::new(), "{}", file.display());
+            let tenths = |(at, _): &(usize, &str)| text[at + 1..].starts_with(|c: char| c.is_ascii_digit());
+            decimals += text.match_indices(',').filter(tenths).count();
+        }
+    }
+    assert!(decimals > 20, "{decimals} decimal commas");
 }
 
 #[test]

@@ -9,7 +9,8 @@ mod letters;
 mod markup;
 mod world;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 use serde::Serialize;
 use typst::diag::SourceDiagnostic;
@@ -19,7 +20,8 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::pages::PageError;
-use crate::pages::model::Printout;
+use crate::pages::model::{Leaf, Printout};
+use crate::words::Words;
 use letters::Letters;
 use world::{Desk, Shelf};
 
@@ -37,6 +39,7 @@ pub enum SheetSize {
 /// A typesetter with its templates and fonts.
 #[derive(Debug)]
 pub struct Typesetter {
+    words: Arc<Words>,
     shelf: Shelf,
     letters: Letters,
     size: SheetSize,
@@ -57,17 +60,27 @@ struct Job<'a> {
     #[serde(flatten)]
     printout: &'a Printout,
     size: SheetSize,
+    /// Language and country, as in `de` and `AT`; either may be empty.
+    language: &'a str,
+    region: &'a str,
+    /// What the templates say, by the ids of its messages, with `{name}` where something is filled in.
+    words: BTreeMap<String, String>,
+    /// What is said of each number of marks: which words it takes is a matter of the language.
+    counted: BTreeMap<&'a str, String>,
 }
 
+/// Begin the ids of the messages that the templates may ask for.
+const SAID: [&str; 5] = ["key-", "paper-", "print-", "sheet-", "table-"];
+
 impl Typesetter {
-    /// A typesetter for sheets of one size; `templates` by name, as in `sheets.typ`.
+    /// A typesetter for sheets of one size that speaks `words`; `templates` by name, as in `sheets.typ`.
     ///
     /// # Errors
     /// When there is no template `sheets.typ`.
-    pub fn new(templates: &BTreeMap<String, String>, size: SheetSize) -> Result<Self, PageError> {
+    pub fn new(templates: &BTreeMap<String, String>, size: SheetSize, words: &Arc<Words>) -> Result<Self, PageError> {
         let shelf = Shelf::new(templates)?;
         let letters = Letters::of(shelf.fonts());
-        Ok(Self { shelf, letters, size })
+        Ok(Self { words: Arc::clone(words), shelf, letters, size })
     }
 
     /// Sets papers or keys one after another, each numbered from page 1.
@@ -75,7 +88,13 @@ impl Typesetter {
     /// # Errors
     /// When a template has a fault or asks for something the models do not have; the message shows the place.
     pub fn print(&self, printout: &Printout) -> Result<Printed, PageError> {
-        let job = Job { printout, size: self.size };
+        let mut tag = self.words.code().split('-');
+        let language = tag.next().unwrap_or_default();
+        // A country has two letters (ISO 3166-1); a script, which may stand before it, has four.
+        let region = tag.find(|part| part.len() == 2).unwrap_or_default();
+        let words = SAID.iter().flat_map(|start| self.words.beginning(start)).collect();
+        let counted = marks(printout).into_iter().map(|count| (count, self.words.say("marks", &[("count", count)])));
+        let job = Job { printout, size: self.size, language, region, words, counted: counted.collect() };
         let mut data = serde_json::to_value(&job).map_err(|e| PageError::new(ABOUT, &e))?;
         let missing = self.letters.fit(&mut data);
         markup::unfold(&mut data)?;
@@ -92,6 +111,20 @@ impl Typesetter {
         comemo::evict(0);
         Ok(Printed { pdf, missing: missing.into_iter().collect() })
     }
+}
+
+/// The numbers of marks that single parts have.
+fn marks(printout: &Printout) -> BTreeSet<&str> {
+    let mut out = BTreeSet::new();
+    for leaf in &printout.sheets {
+        match leaf {
+            Leaf::Paper(paper) => {
+                out.extend(paper.questions.iter().flat_map(|q| &q.parts).map(|part| part.marks.as_str()));
+            }
+            Leaf::Key(key) => out.extend(key.questions.iter().flat_map(|q| &q.parts).map(|part| part.marks.as_str())),
+        }
+    }
+    out
 }
 
 /// What an error is about.

@@ -101,6 +101,11 @@ impl Words {
         &self.code
     }
 
+    /// Whether marks stand round what is not translated.
+    pub fn are_marked(&self) -> bool {
+        self.marked
+    }
+
     /// The mark that parts decimals: what the message `decimal-mark` says.
     pub fn decimal_mark(&self) -> DecimalMark {
         match self.own.format("decimal-mark", &[]).as_deref() {

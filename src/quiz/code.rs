@@ -8,6 +8,7 @@
 
 use core::fmt;
 
+use drivecourse_machine::messages;
 use serde::{Deserialize, Serialize};
 
 /// Upper-case letters and figures without 0, 1, I and O.
@@ -29,11 +30,16 @@ pub enum NoCode {
     Slip,
 }
 
+messages! { pub(crate) SAYS {
+    SHAPE = "code-shape", "A paper code has ten letters and figures, such as 7KQ4M-2HX9D, and never 0, 1, I or O.";
+    SLIP = "code-slip", "This paper code has a slip in it: a character is wrong, or two are swapped.";
+} }
+
 impl fmt::Display for NoCode {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            Self::Shape => "A paper code has ten letters and figures, such as 7KQ4M-2HX9D, and never 0, 1, I or O.",
-            Self::Slip => "This paper code has a slip in it: a character is wrong, or two are swapped.",
+            Self::Shape => SHAPE.text(),
+            Self::Slip => SLIP.text(),
         })
     }
 }

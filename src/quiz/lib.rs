@@ -76,7 +76,7 @@ pub fn messages() -> Vec<Message> {
     [explain::SAYS, judge::decide::SAYS, judge::diagnose::SAYS, judge::odd::SAYS].concat()
 }
 
-/// What this crate says on papers and results.
+/// What this crate says on papers and results, and of what was handed in.
 pub fn paper_messages() -> Vec<Message> {
-    [blueprint::CAUTIONS, grade::SAYS, marking::SAYS].concat()
+    [blueprint::CAUTIONS, code::SAYS, grade::SAYS, marking::SAYS, response::SAYS].concat()
 }

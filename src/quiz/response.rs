@@ -25,12 +25,41 @@ pub use table::{Writer, decode};
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
+
 use crate::code::{Code, NoCode};
 use crate::exam::{Exam, Record};
 use crate::explain::part_letter;
 use crate::marking::Written;
 use crate::paper::Paper;
 use table::Table;
+
+messages! { pub(crate) SAYS {
+    NO_NEW = "notice-no-new", "This file holds no new answers.";
+    NO_COLUMN = "notice-no-column", "This file has no column {columns}: its first row must read paper,question,part,answer. Nothing was taken from it.";
+    UNCLOSED = "notice-unclosed", "A quotation mark opens here and is never closed: the rest was read as one cell.";
+    TOO_MANY_CELLS = "notice-too-many-cells", "This row has more cells than the headings; it was left out.";
+    SEVERAL_CELLS = "notice-several-cells", "The answer runs over several cells; it was read as {answer}.";
+    SWAPPED = "notice-swapped", "Paper {code} is {name}'s, but the row says {said}: swapped papers, or a code miscopied. It was left out.";
+    NO_QUESTION = "notice-no-question", "Paper {code} has questions 1 to {count}, and no {said}; the row was left out.";
+    NO_PART = "notice-no-part", "Question {question} of paper {code} has parts a to {last}, and no {said}; the row was left out.";
+    PLACE = "notice-place", "question {question} ({part}) of paper {code}";
+    LINE = "notice-line", "line {line}";
+    OTHER_STEPS = "notice-other-steps", "Other results on the way to {place} than at {line}; the later ones count.";
+    SAME_ANSWER = "notice-same-answer", "The same answer to {place} as at {line}; it counts once.";
+    ANSWER_STANDS = "notice-answer-stands", "Blank, but {place} was answered at {line}; that answer stands.";
+    OTHER_ANSWER = "notice-other-answer", "Another answer to {place} than at {line}: {later} counts, {earlier} does not.";
+    NAMES_NO_PAPER = "notice-names-no-paper", "This row names no paper; it was left out.";
+    NO_PAPER = "notice-no-paper", "There is no paper {code} in the exam {exam}: it belongs to another exam or sitting. The row was left out.";
+    SLIP = "notice-slip", "{said} has a slip in it: a character is wrong, or two are swapped.";
+    NO_CODE = "notice-no-code", "{said} is no paper code: that has ten letters and figures, never 0 or O.";
+    WAS_MEANT = "notice-was-meant", "Was {code} meant?";
+    LEFT_OUT = "notice-left-out", "The row was left out.";
+    DAMAGED = "notice-damaged", "Some characters of this file are damaged; they are shown as \u{fffd}.";
+    UTF_16 = "notice-utf-16", "Read as UTF-16, without its mark.";
+    NO_UTF_8 = "notice-no-utf-8", "This file is not UTF-8; it was read as Windows-1252.";
+} }
 
 const COLUMNS: &[&str] = &["paper", "candidate", "question", "part", "asked", "steps", "answer"];
 
@@ -110,7 +139,7 @@ impl<'e> Responses<'e> {
             self.csv(&text);
         }
         if self.kept == before && !self.notices.iter().any(|notice| notice.file == file) {
-            self.say(None, false, "This file holds no new answers.");
+            self.say(None, false, NO_NEW.text());
         }
     }
 
@@ -124,19 +153,11 @@ impl<'e> Responses<'e> {
         let missing: Vec<&str> =
             ["paper", "question", "answer"].into_iter().filter(|name| table.column(name).is_none()).collect();
         if !missing.is_empty() {
-            let says = format!(
-                "This file has no column {}: its first row must read paper,question,part,answer. Nothing was taken from it.",
-                missing.join(", ")
-            );
-            self.say(Some(1), true, says);
+            self.say(Some(1), true, NO_COLUMN.say(&[("columns", &missing.join(", "))]));
             return;
         }
         if let Some((line, _)) = table.unclosed {
-            self.say(
-                Some(line),
-                true,
-                "A quotation mark opens here and is never closed: the rest was read as one cell.",
-            );
+            self.say(Some(line), true, UNCLOSED.text());
         }
         let columns: Vec<_> = COLUMNS.iter().map(|name| table.column(name)).collect();
         for row in &table.rows {
@@ -151,12 +172,12 @@ impl<'e> Responses<'e> {
             };
             if row.overflows(table.headings.len()) {
                 if columns[6] != Some(table.headings.len() - 1) {
-                    self.say(Some(row.line), true, "This row has more cells than the headings; it was left out.");
+                    self.say(Some(row.line), true, TOO_MANY_CELLS.text());
                     continue;
                 }
                 let rest: Vec<&str> = row.cells[table.headings.len() - 1..].iter().map(String::as_str).collect();
                 written.answer = rest.join(",");
-                let says = format!("The answer runs over several cells; it was read as {:?}.", written.answer);
+                let says = SEVERAL_CELLS.say(&[("answer", &quoted(&written.answer))]);
                 self.say(Some(row.line), false, says);
             }
             self.take(row.line, written);
@@ -184,50 +205,54 @@ impl<'e> Responses<'e> {
         let code = record.code;
         let same = |name: &str| written.candidate.trim().to_lowercase() == name.to_lowercase();
         if !written.candidate.trim().is_empty() && !same(&record.candidate.name) && !same(&record.candidate.id) {
-            return Err(format!(
-                "Paper {code} is {}'s, but the row says {}: swapped papers, or a code miscopied. It was left out.",
-                record.candidate.name, written.candidate
-            ));
+            let words = [("code", &*code.to_string()), ("name", &record.candidate.name), ("said", &written.candidate)];
+            return Err(SWAPPED.say(&words));
         }
         let count = record.questions.len();
         let question = number(&written.question).filter(|number| (1..=count).contains(number)).ok_or_else(|| {
-            format!("Paper {code} has questions 1 to {count}, and no {:?}; the row was left out.", written.question)
+            let words =
+                [("code", &*code.to_string()), ("count", &count.to_string()), ("said", &quoted(&written.question))];
+            NO_QUESTION.say(&words)
         })?;
         let parts = record.questions[question - 1].parts;
         let part = part(&written.part, parts).ok_or_else(|| {
             let last = part_letter(parts.saturating_sub(1));
-            format!(
-                "Question {question} of paper {code} has parts a to {last}, and no {:?}; the row was left out.",
-                written.part
-            )
+            let (code, question, last) = (code.to_string(), question.to_string(), last.to_string());
+            let words = [("question", &*question), ("code", &code), ("last", &last), ("said", &quoted(&written.part))];
+            NO_PART.say(&words)
         })?;
         let place = (code, question - 1, part);
         let given = Given { text: written.answer.clone(), steps: written.steps.clone(), file: self.files.len(), line };
-        let name = format!("question {question} ({}) of paper {code}", part_letter(part));
+        let name = PLACE.say(&[
+            ("question", &question.to_string()),
+            ("part", &part_letter(part).to_string()),
+            ("code", &code.to_string()),
+        ]);
         let Some(old) = self.given.get(&place) else {
             self.keep(place, given);
             return Ok(());
         };
         let at = match old.file == given.file {
-            true => format!("line {}", old.line),
+            true => LINE.say(&[("line", &old.line.to_string())]),
             false => format!("{}:{}", self.files[old.file - 1], old.line),
         };
         let (was, is) = (old.text.trim(), given.text.trim());
+        let told = |message: Message| message.say(&[("place", &name), ("line", &at)]);
         let other_steps = !given.steps.trim().is_empty() && old.steps.trim() != given.steps.trim();
         let says = if was == is && other_steps {
-            let says = (!old.steps.trim().is_empty())
-                .then(|| format!("Other results on the way to {name} than at {at}; the later ones count."));
+            let says = (!old.steps.trim().is_empty()).then(|| told(OTHER_STEPS));
             self.keep(place, given);
             says
         } else if was == is {
-            (!is.is_empty()).then(|| format!("The same answer to {name} as at {at}; it counts once."))
+            (!is.is_empty()).then(|| told(SAME_ANSWER))
         } else if is.is_empty() {
-            Some(format!("Blank, but {name} was answered at {at}; that answer stands."))
+            Some(told(ANSWER_STANDS))
         } else if was.is_empty() {
             self.keep(place, given);
             None
         } else {
-            let says = format!("Another answer to {name} than at {at}: {is:?} counts, {was:?} does not.");
+            let words = [("place", &*name), ("line", &at), ("later", &quoted(is)), ("earlier", &quoted(was))];
+            let says = OTHER_ANSWER.say(&words);
             self.keep(place, given);
             Some(says)
         };
@@ -244,23 +269,23 @@ impl<'e> Responses<'e> {
 
     fn record(&self, text: &str) -> Result<&'e Record, String> {
         if text.trim().is_empty() {
-            return Err("This row names no paper; it was left out.".into());
+            return Err(NAMES_NO_PAPER.text().into());
         }
         match Code::read(text) {
-            Ok(code) => self.papers.get(&code).copied().ok_or_else(|| {
-                format!(
-                    "There is no paper {code} in the exam {:?}: it belongs to another exam or sitting. The row was left out.",
-                    self.exam.id
-                )
-            }),
+            Ok(code) => self
+                .papers
+                .get(&code)
+                .copied()
+                .ok_or_else(|| NO_PAPER.say(&[("code", &code.to_string()), ("exam", &quoted(&self.exam.id))])),
             Err(error) => {
                 let meant = Code::meant(text, self.papers.keys().copied());
-                let hint = meant.map_or_else(String::new, |code| format!(" Was {code} meant?"));
+                let hint = meant
+                    .map_or_else(String::new, |code| format!(" {}", WAS_MEANT.say(&[("code", &code.to_string())])));
                 let why = match error {
-                    NoCode::Slip => "has a slip in it: a character is wrong, or two are swapped",
-                    NoCode::Shape => "is no paper code: that has ten letters and figures, never 0 or O",
+                    NoCode::Slip => SLIP,
+                    NoCode::Shape => NO_CODE,
                 };
-                Err(format!("{text:?} {why}.{hint} The row was left out."))
+                Err(format!("{}{hint} {}", why.say(&[("said", &quoted(text))]), LEFT_OUT.text()))
             }
         }
     }
@@ -279,6 +304,11 @@ impl<'e> Responses<'e> {
             })
             .collect()
     }
+}
+
+/// Between quotation marks, with what cannot be seen written out.
+fn quoted(text: &str) -> String {
+    format!("{text:?}")
 }
 
 /// `3`, `Q3`, `question 3`, `3.`

@@ -2,6 +2,7 @@
 
 use core::fmt;
 
+use drivecourse_machine::messages;
 use serde::{Deserialize, Serialize};
 
 /// A day of the Gregorian calendar, written `2026-11-25` (ISO 8601).
@@ -38,7 +39,17 @@ fn length(year: i32, month: u32) -> u32 {
     }
 }
 
+messages! { pub(crate) SAYS {
+    SAID = "report-date", "{year}-{month}-{day}";
+} }
+
 impl Date {
+    /// As people write it in the language spoken.
+    pub fn said(self) -> String {
+        let (month, day) = (format!("{:02}", self.month), format!("{:02}", self.day));
+        SAID.say(&[("year", &format!("{:04}", self.year)), ("month", &month), ("day", &day)])
+    }
+
     /// Reads `2026-11-25`.
     ///
     /// # Errors

@@ -51,6 +51,8 @@ pub struct Sitting {
     pub pass: f64,
     /// For how many months a pass holds; `None` for ever.
     pub months: Option<u32>,
+    /// The tag of the language its papers speak; `None` for English.
+    pub language: Option<String>,
     /// The day of the exam.
     pub sat: Date,
     /// Today.
@@ -92,6 +94,10 @@ pub struct Import<'s> {
     left_behind: Vec<String>,
 }
 
+/// The languages of exams have a table of their own, made with the first that is not English: files without it stay as they
+/// are, and earlier versions of the program read those with it.
+const LANGUAGES: &str = include_str!("languages.sql");
+
 impl Store {
     /// Begins an import; it waits for another one to end.
     ///
@@ -104,6 +110,13 @@ impl Store {
             params![sitting.digest, sitting.exam, sitting.title, sitting.pass, sitting.months],
         )?;
         let exam = write.query_row("SELECT id FROM exam WHERE digest = ?1", [&sitting.digest], |row| row.get(0))?;
+        if let Some(tag) = &sitting.language {
+            write.execute_batch(LANGUAGES)?;
+            write.execute(
+                "INSERT INTO exam_language (exam, tag) VALUES (?1, ?2) ON CONFLICT DO NOTHING",
+                params![exam, tag],
+            )?;
+        }
         let (items, causes, counts) = (BTreeMap::new(), BTreeMap::new(), BTreeMap::new());
         Ok(Import { write, sitting, exam, items, causes, counts, left_behind: Vec::new() })
     }

@@ -29,3 +29,10 @@ pub use error::Error;
 pub use import::{Holder, Import, Reason, Sitting, Taken};
 pub use read::Filter;
 pub use store::Store;
+
+use drivecourse_machine::language::Message;
+
+/// What this crate says in reports.
+pub fn messages() -> Vec<Message> {
+    [date::SAYS, report::STANDING_SAYS].concat()
+}

@@ -147,6 +147,27 @@ impl Store {
         papers(&self.db, filter, take)
     }
 
+    /// The tag of the language in which every exam of the papers that `filter` lets through was held, of one paper where
+    /// its `code` is given; nothing for English, or where there are several.
+    ///
+    /// # Errors
+    /// [`Error`].
+    pub fn language(&self, filter: &Filter, code: Option<&str>) -> Result<Option<String>, Error> {
+        let known = "SELECT EXISTS (SELECT 1 FROM sqlite_schema WHERE name = 'exam_language')";
+        if !self.db.query_row(known, [], |row| row.get::<_, bool>(0))? {
+            return Ok(None);
+        }
+        let mut list = self.db.prepare(
+            "SELECT DISTINCT tag FROM exam LEFT JOIN exam_language ON exam_language.exam = exam.id \
+             WHERE (?2 IS NULL OR exam.name = ?2) AND EXISTS (SELECT 1 FROM paper JOIN person ON person.id = paper.person \
+             WHERE paper.exam = exam.id AND (?1 IS NULL OR person.key = ?1) AND (?3 IS NULL OR paper.team = ?3) \
+             AND (?4 IS NULL OR paper.code = ?4))",
+        )?;
+        let tags = list.query_map(params![filter.person, filter.exam, filter.group, code], |row| row.get(0))?;
+        let tags: Vec<Option<String>> = tags.collect::<Result<_, _>>()?;
+        Ok(if let [tag] = tags.as_slice() { tag.clone() } else { None })
+    }
+
     /// All of them at once.
     ///
     /// # Errors

@@ -10,4 +10,5 @@ pub use answer::{AnswerReport, Change, Revision};
 pub use class::{CauseLine, ClassReport, ExamTotals, SkillShare};
 pub use items::{ItemFilter, ItemLine, ItemsReport, Reliability, Variant};
 pub use person::{PaperLine, PersonReport, SkillLine};
+pub(crate) use standing::SAYS as STANDING_SAYS;
 pub use standing::{DueReport, Standing, State, standings};

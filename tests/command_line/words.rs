@@ -6,7 +6,7 @@ use std::path::Path;
 use drivecourse_course::words::{ENGLISH, Files, Words};
 
 use crate::exam::{csv, fill, graded, parts, rows};
-use crate::{Place, tree};
+use crate::{Place, plain, tree};
 
 fn theme() -> BTreeMap<String, String> {
     let files = tree(&Path::new(env!("CARGO_MANIFEST_DIR")).join("theme"));
@@ -44,7 +44,7 @@ fn asked() -> BTreeSet<String> {
             take(between(&text, "word(id=\"", "\""));
         } else if path.ends_with(".hbs") {
             take(between(&text, "[[", "]]"));
-        } else if path.starts_with("scripts/") {
+        } else if path.starts_with("scripts/") || path.starts_with("print/") {
             take(between(&text, "say(\"", "\""));
         }
     }
@@ -77,7 +77,7 @@ fn every_word_is_there_in_both_languages_and_none_is_left_over() {
     }
     // What pages, papers and answers say from code is all translated; of the registry and the items, the topic of heat.
     let missing = place.run(&["words", "--missing", "--language", "de"]).done();
-    let other = ["quantity-", "relation-", "item-", "skill-"];
+    let other = ["quantity-", "relation-", "item-"];
     for line in missing.lines().filter(|line| line.starts_with(|c: char| c.is_ascii_lowercase())) {
         assert!(other.iter().any(|start| line.starts_with(start)), "{line} is not translated");
         assert!(!line.starts_with("quantity-heat-") && !line.starts_with("relation-heat-"), "{line} is not translated");
@@ -141,6 +141,37 @@ fn seen(page: &str) -> String {
     out + rest
 }
 
+/// Words that are English and nothing else; names of items, such as `heat-of-the-unit`, are no words.
+fn english_in(text: &str) -> Vec<&str> {
+    let english = [
+        "the",
+        "of",
+        "and",
+        "you",
+        "your",
+        "with",
+        "is",
+        "are",
+        "not",
+        "which",
+        "from",
+        "to",
+        "mark",
+        "marks",
+        "answer",
+        "answers",
+        "papers",
+        "question",
+        "questions",
+        "results",
+        "there",
+        "yet",
+        "nothing",
+    ];
+    let words = text.split(|c: char| !c.is_alphabetic() && c != '-');
+    words.filter(|word| english.contains(&word.to_lowercase().as_str())).collect()
+}
+
 /// No page of `folder` has a word of English in it, and each says that it is German.
 fn in_german(folder: &Path) -> usize {
     let mut pages = 0;
@@ -151,9 +182,7 @@ fn in_german(folder: &Path) -> usize {
         let untranslated = between(&page, "⟦", "⟧");
         assert!(untranslated.is_empty(), "{path}: {untranslated:?}");
         let text = seen(&page);
-        let english = ["the", "of", "and", "you", "your", "with", "is", "not", "which", "from", "to", "mark", "answer"];
-        let words = text.split(|c: char| !c.is_alphabetic());
-        let found: Vec<&str> = words.filter(|word| english.contains(&word.to_lowercase().as_str())).collect();
+        let found = english_in(&text);
         assert!(found.is_empty(), "{path}: {found:?}");
         pages += 1;
     }
@@ -301,4 +330,156 @@ fn faults_in_a_file_of_words_are_told_with_their_line() {
     place.run(&["build", "--module", "plant", "--language", "de", "--out", "kurs"]).done();
     assert!(place.text("kurs/toc.html").contains("<h1>Kapitel</h1>"));
     assert!(place.run(&["build", "--language", "d?"]).err.contains("no tag of a language"));
+}
+
+/// What was printed holds no English and no mark of what is not translated, and names of files aside no dots in numbers.
+fn said_in_german(said: &str) {
+    assert!(!said.contains('⟦'), "{said}");
+    let file = |word: &&str| word.contains('/') || word.ends_with(".csv") || word.ends_with(".json");
+    let said: Vec<&str> = said.split_whitespace().filter(|word| !file(word)).collect();
+    let said = said.join(" ");
+    assert_eq!(english_in(&said), Vec::<&str>::new(), "{said}");
+}
+
+#[test]
+fn commands_and_reports_speak_the_language_of_the_exam() {
+    let place = Place::new();
+    german(&place);
+    let papers = ["papers", "--exam", "pruefung.toml", "--roster", "gruppe.csv", "--secret", "geheim", "--out", "eins"];
+    let ran = place.run(&[&papers[..], &["--screen", "--mark-untranslated"]].concat());
+    assert!(ran.err.contains("neues Geheimnis"), "{}", ran.err);
+    let said = ran.done();
+    assert!(said.contains("Blätter in eins/papers: 2, mit je 14 Aufgaben"), "{said}");
+    assert!(said.lines().any(|line| line.starts_with("alle ") && line.ends_with(" sind übersetzt")), "{said}");
+    said_in_german(&said);
+
+    // Jürgen answers everything right, Käthe the first half of it.
+    let mut answers = rows(&place.text("eins/responses.csv"));
+    fill(&mut answers, &graded(&place, &["eins", "eins/responses.csv", "--mark-untranslated", "--out", "leer"]));
+    let half = answers.len() * 3 / 4;
+    answers[half..].iter_mut().for_each(|row| row.answer = "1".into());
+    place.write("antworten.csv", csv(&answers));
+    said_in_german(&place.run(&["grade", "eins", "antworten.csv", "--mark-untranslated"]).done());
+    let code = answers[0].paper.clone();
+    let typed = format!("{code}\n?\n-\n@99\n<\n3 Bananen\n!3 Bananen\nq\n\n");
+    let entered = place.run_with(&["enter", "eins", "--mark-untranslated", "--out", "getippt.csv"], typed.as_bytes());
+    let entered = entered.done();
+    assert!(entered.contains("1 Antwort aufgenommen") && entered.contains("Blattnummer:"), "{entered}");
+    said_in_german(&entered);
+
+    // What was wrong with a file is told in German too, and stands so among the remarks on the results.
+    let slips =
+        format!("paper,question,part,answer\nAAAAA-AAAAA,1,a,3\nxx,1,a,3\n{code},99,a,3\n{code},1,z,3\n{code},1,a,9\n");
+    place.write("mehr.csv", slips);
+    let ran = place.run(&["grade", "eins", "antworten.csv", "mehr.csv", "--out", "noch", "--mark-untranslated"]);
+    for notice in ["mehr.csv:2: ", "ist keine Blattnummer", "keine \"99\"", "keinen \"z\"", "zählt, "] {
+        assert!(ran.err.contains(notice), "{notice}: {}", ran.err);
+    }
+    said_in_german(&ran.err);
+    said_in_german(&ran.done());
+    assert!(place.text("noch/results.html").contains("mehr.csv:4: "));
+    assert_eq!(in_german(&place.path("noch")), 3);
+
+    place.run(&["record", "eins", "--records", "kept", "--on", "2026-03-02"]).done();
+    let last = answers.last().unwrap();
+    let changed = ["override", &code, "1", "a", "0", "--reason", "abgeschrieben", "--by", "G. Falke"];
+    place.run(&[&changed[..], &["--records", "kept", "--on", "2026-03-05"]].concat()).done();
+    let reports: [&[&str]; 6] = [
+        &["class"],
+        &["items"],
+        &["due", "--within", "24"],
+        &["person", "A1"],
+        &["person", "A2"],
+        &["answer", &last.paper, &last.question, &last.part],
+    ];
+    for report in reports {
+        let all = [&["report"], report, &["--records", "kept", "--as-of", "2026-04-01", "--out", "aus"]].concat();
+        let ran = place.run(&[&all[..], &["--mark-untranslated"]].concat());
+        assert!(ran.err.contains("geschrieben nach aus/"), "{}", ran.err);
+        said_in_german(&ran.done());
+    }
+    assert_eq!(in_german(&place.path("aus")), 6);
+    let person = place.text("aus/person-A2.html");
+    for words in ["Käthe Groß", "Stand 01.04.2026.", "02.03.2026", "Fertigkeit", "bestanden ab 70 %"] {
+        assert!(person.contains(words), "{words}: {person}");
+    }
+    // Tables keep the names that spreadsheets go by; another language is there for the asking.
+    let table = place.text("aus/class.csv");
+    assert!(table.starts_with("\u{feff}person,") || table.starts_with("person,"), "{table}");
+    assert!(table.contains(",not passed,no,2026-03-02"), "{table}");
+    let english =
+        place.run(&["report", "class", "--records", "kept", "--language", "en", "--as-of", "2026-04-01"]).done();
+    assert!(english.contains("As of 2026-04-01.") && english.contains("Must not work alone yet"), "{english}");
+
+    // Records of an exam in English stay as they were: nothing is noted of its language.
+    place.run(&["demo", "--language", "de", "--out", "vorfuehrung"]).done();
+    let told = place.run(&["report", "due", "--records", "vorfuehrung/records.sqlite", "--as-of", "2027-03-01"]).done();
+    assert!(told.contains("bereit, läuft bald ab") && told.contains("02.03.2027"), "{told}");
+}
+
+#[test]
+fn machines_solutions_and_practice_are_told_in_german() {
+    let place = Place::new();
+    let practised = ["practise", "--language", "de", "--topic", "heat", "--mark-untranslated"];
+    let practised = place.run_with(&practised, "?\n?\n?\n?\n?\n?\n1\n=\n-\n-\n-\n-\n-\n-\n".as_bytes()).done();
+    assert!(practised.contains("Die Antwort ist") && practised.contains("ausgelassen"), "{practised}");
+    said_in_german(&practised);
+    let given = ["solve", "heat.rise", "heat.housing=61,6 °C", "heat.ambient=20,6 °C", "--language", "de"];
+    let solved = place.run(&[&given[..], &["--mark-untranslated"]].concat()).done();
+    assert!(solved.starts_with("Gegeben") && plain(&solved).contains("ΔT = 41 °C"), "{solved}");
+    said_in_german(&solved);
+    let look = ["look", "mixer", "--language", "de"];
+    let told = place.run(&[&look[..], &["--paths"]].concat()).done();
+    for words in ["Maschine 1", "Was ihr fehlt: ", "abgelesen", "Wie es folgt"] {
+        assert!(told.contains(words), "{words}: {told}");
+    }
+    let spread = place.run(&[&look[..], &["--spread", "9", "--page", "streuung.html"]].concat()).done();
+    assert!(spread.contains("9 Maschinen") && spread.contains("dasselbe als Seite in streuung.html"), "{spread}");
+    let page = place.text("streuung.html");
+    assert!(page.contains("<html lang=\"de\">") && page.contains("Zu jeder Zahl: "), "{page}");
+}
+
+#[test]
+fn what_an_author_wrote_in_english_only_is_counted_and_marked() {
+    let place = Place::new();
+    crate::exam::small(&place);
+    place.write("plant/book/SUMMARY.md", "# Contents\n\n- [Ours](ours.md)\n");
+    place.write("plant/book/ours.md", "# Our own drive\n\nWords.\n");
+    let title = "Zwei Schritte";
+    let draw = |out: &str, more: &[&str]| {
+        let usual = ["papers", "--module", "plant", "--exam", "small", "--roster", "two.csv", "--secret", "secret"];
+        place.run(&[&usual[..], &["--out", out, "--language", "de", "--mark-untranslated"], more].concat()).done()
+    };
+    let count = |said: &str| -> usize {
+        let line = said.lines().find(|line| line.contains("Texte")).unwrap();
+        if line.starts_with("alle") { 0 } else { line.split(' ').next().unwrap().parse().unwrap() }
+    };
+    let said = draw("eins", &[]);
+    assert!(said.contains("nicht übersetzt") && count(&said) > 3, "{said}");
+    let paper = || {
+        let all = tree(&place.path("eins/papers"));
+        String::from_utf8(all.values().next().unwrap().clone()).unwrap()
+    };
+    let marked = paper().matches('⟦').count();
+    assert!(marked > 2, "{}", paper());
+    place.run(&["build", "--module", "plant", "--language", "de", "--mark-untranslated", "--out", "kurs"]).done();
+    assert!(place.text("kurs/ours.html").contains("⟦Our own drive⟧"));
+    place.run(&["build", "--module", "plant", "--language", "de", "--out", "kurs"]).done();
+    assert!(!place.text("kurs/ours.html").contains('⟦'));
+
+    // A translation takes the mark away and is one fewer that lacks.
+    place.write("plant/theme/words/de/eigene.ftl", format!("item-two-steps = {title}\n"));
+    let again = draw("zwei", &[]);
+    assert_eq!(count(&again) + 1, count(&said), "{again}");
+
+    // Where the author says that the module is German, what stands there is German.
+    place.write("plant/module.toml", "title = \"Werk\"\ndescription = \"Eigenes.\"\nlanguage = \"de\"\n");
+    let native = draw("drei", &[]);
+    assert!(count(&native) < count(&again), "{native}");
+    place.run(&["build", "--module", "plant", "--mark-untranslated", "--out", "kurs"]).done();
+    assert!(!place.text("kurs/ours.html").contains("⟦Our own drive⟧"));
+
+    // English needs no count.
+    let english = ["papers", "--roster", "two.csv", "--secret", "secret", "--out", "vier"];
+    assert!(!place.run(&english).done().contains("translated"));
 }

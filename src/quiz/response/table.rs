@@ -3,6 +3,8 @@
 use csv::{QuoteStyle, ReaderBuilder, WriterBuilder};
 use encoding_rs::{Encoding, UTF_8, UTF_16BE, UTF_16LE, WINDOWS_1252};
 
+use super::{DAMAGED, NO_UTF_8, UTF_16};
+
 /// The text of a file, and a sentence where its encoding had to be guessed.
 ///
 /// A byte order mark decides; else what is valid UTF-8 is UTF-8; else a file in which every second
@@ -10,16 +12,14 @@ use encoding_rs::{Encoding, UTF_8, UTF_16BE, UTF_16LE, WINDOWS_1252};
 pub fn decode(bytes: &[u8]) -> (String, Option<&'static str>) {
     if let Some((encoding, length)) = Encoding::for_bom(bytes) {
         let (text, damaged) = encoding.decode_without_bom_handling(&bytes[length..]);
-        let damaged = damaged.then_some("Some characters of this file are damaged; they are shown as \u{fffd}.");
+        let damaged = damaged.then(|| DAMAGED.text());
         return (text.into_owned(), damaged);
     }
     let (encoding, note) = match zeros(bytes) {
-        [even, odd] if odd > bytes.len() / 8 && even < odd / 4 => (UTF_16LE, Some("Read as UTF-16, without its mark.")),
-        [even, odd] if even > bytes.len() / 8 && odd < even / 4 => {
-            (UTF_16BE, Some("Read as UTF-16, without its mark."))
-        }
+        [even, odd] if odd > bytes.len() / 8 && even < odd / 4 => (UTF_16LE, Some(UTF_16.text())),
+        [even, odd] if even > bytes.len() / 8 && odd < even / 4 => (UTF_16BE, Some(UTF_16.text())),
         _ if core::str::from_utf8(bytes).is_ok() => (UTF_8, None),
-        _ => (WINDOWS_1252, Some("This file is not UTF-8; it was read as Windows-1252.")),
+        _ => (WINDOWS_1252, Some(NO_UTF_8.text())),
     };
     (encoding.decode_without_bom_handling(bytes).0.into_owned(), note)
 }

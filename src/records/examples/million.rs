@@ -51,6 +51,7 @@ fn main() -> Result<(), Failure> {
             title: blueprint.title.clone(),
             pass: blueprint.pass,
             months: None,
+            language: None,
             sat: day,
             recorded: day,
             correction: None,

@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
 use serde::Serialize;
 
 use crate::date::Date;
@@ -25,20 +27,30 @@ pub enum State {
     NothingHandedIn,
 }
 
+messages! { pub(crate) SAYS {
+    READY = "standing-ready", "ready";
+    DUE = "standing-due", "ready, lapses soon";
+    LAPSED = "standing-lapsed", "lapsed";
+    NOT_PASSED = "standing-not-passed", "not passed";
+    NOTHING_HANDED_IN = "standing-nothing-handed-in", "nothing handed in";
+    HAS_LAPSED = "standing-has-lapsed", "Passed, but that lapsed after {day}: due for a new paper.";
+    HOLDS = "standing-holds", "It holds until {day}.";
+} }
+
 impl State {
     /// Whether the person may work alone as far as this exam says.
     pub fn alone(self) -> bool {
         matches!(self, Self::Ready | Self::Due)
     }
 
-    /// In a few words.
-    pub fn says(self) -> &'static str {
+    /// In a few words: tables have them in English, people in the language spoken.
+    pub fn says(self) -> Message {
         match self {
-            Self::Ready => "ready",
-            Self::Due => "ready, lapses soon",
-            Self::Lapsed => "lapsed",
-            Self::NotPassed => "not passed",
-            Self::NothingHandedIn => "nothing handed in",
+            Self::Ready => READY,
+            Self::Due => DUE,
+            Self::Lapsed => LAPSED,
+            Self::NotPassed => NOT_PASSED,
+            Self::NothingHandedIn => NOTHING_HANDED_IN,
         }
     }
 }
@@ -102,8 +114,8 @@ fn standing(paper: &PaperRow, as_of: Date, within: u32) -> Standing {
         _ => State::Ready,
     };
     let says = match (state, until) {
-        (State::Lapsed, Some(until)) => format!("Passed, but that lapsed after {until}: due for a new paper."),
-        (State::Due, Some(until)) => format!("{} It holds until {until}.", paper.says),
+        (State::Lapsed, Some(until)) => HAS_LAPSED.say(&[("day", &until.said())]),
+        (State::Due, Some(until)) => format!("{} {}", paper.says, HOLDS.say(&[("day", &until.said())])),
         _ => paper.says.clone(),
     };
     Standing {

@@ -109,6 +109,7 @@ fn ability_and_common_wrong_turns_are_found_again() {
         title: blueprint.title.clone(),
         pass: blueprint.pass,
         months: blueprint.months,
+        language: None,
         sat: day,
         recorded: day,
         correction: None,

@@ -51,3 +51,31 @@ reference-one-of-a-list = eines aus einer Liste
 reference-number = Anzahl
 reference-no-unit = ohne Einheit
 reference-or = oder
+
+## Was an abgegebenen Dateien auffällt
+
+code-shape = Eine Blattnummer hat zehn Buchstaben und Ziffern, etwa 7KQ4M-2HX9D, und nie 0, 1, I oder O.
+code-slip = In dieser Blattnummer ist ein Schreibfehler: Ein Zeichen ist falsch, oder zwei sind vertauscht.
+notice-no-new = Diese Datei enthält keine neuen Antworten.
+notice-no-column = Dieser Datei fehlt die Spalte { $columns }: Ihre erste Zeile muss paper,question,part,answer lauten. Nichts wurde aus ihr übernommen.
+notice-unclosed = Hier öffnet ein Anführungszeichen, das nie geschlossen wird: Der Rest wurde als eine Zelle gelesen.
+notice-too-many-cells = Diese Zeile hat mehr Zellen als die Überschriften; sie wurde ausgelassen.
+notice-several-cells = Die Antwort läuft über mehrere Zellen; sie wurde als { $answer } gelesen.
+notice-swapped = Das Blatt { $code } gehört { $name }, in der Zeile steht aber { $said }: vertauschte Blätter oder eine falsch abgeschriebene Nummer. Sie wurde ausgelassen.
+notice-no-question = Das Blatt { $code } hat die Aufgaben 1 bis { $count } und keine { $said }; die Zeile wurde ausgelassen.
+notice-no-part = Aufgabe { $question } des Blatts { $code } hat die Teile a bis { $last } und keinen { $said }; die Zeile wurde ausgelassen.
+notice-place = Aufgabe { $question } ({ $part }) des Blatts { $code }
+notice-line = Zeile { $line }
+notice-other-steps = Andere Zwischenergebnisse zu { $place } als bei { $line }; die späteren zählen.
+notice-same-answer = Dieselbe Antwort zu { $place } wie bei { $line }; sie zählt einmal.
+notice-answer-stands = Leer, aber { $place } wurde bei { $line } beantwortet; diese Antwort bleibt.
+notice-other-answer = Eine andere Antwort zu { $place } als bei { $line }: { $later } zählt, { $earlier } nicht.
+notice-names-no-paper = Diese Zeile nennt kein Blatt; sie wurde ausgelassen.
+notice-no-paper = Das Blatt { $code } gibt es in der Prüfung { $exam } nicht: Es gehört zu einer anderen Prüfung oder einem anderen Termin. Die Zeile wurde ausgelassen.
+notice-slip = { $said } enthält einen Schreibfehler: Ein Zeichen ist falsch, oder zwei sind vertauscht.
+notice-no-code = { $said } ist keine Blattnummer: Die hat zehn Buchstaben und Ziffern, nie 0 oder O.
+notice-was-meant = War { $code } gemeint?
+notice-left-out = Die Zeile wurde ausgelassen.
+notice-damaged = Einige Zeichen dieser Datei sind beschädigt; sie stehen als � da.
+notice-utf-16 = Als UTF-16 gelesen, ohne das Kennzeichen.
+notice-no-utf-8 = Diese Datei ist nicht UTF-8; sie wurde als Windows-1252 gelesen.

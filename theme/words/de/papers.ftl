@@ -19,6 +19,8 @@ sheet-paper = Blatt { $code }
 sheet-sheet = Seite
 sheet-of = von
 
+print-page = Seite { $page } von { $pages }
+
 ## Das Aufgabenblatt
 
 paper-title = { $exam }: Aufgabenblatt { $code }, { $candidate }

@@ -171,15 +171,23 @@ relation-drive-efficiency-stages = Wirkungsgrad des Getriebes aus seinen Stufen
     .limits = gleiche Stufen; Planschen des Öls weggelassen
     .source = Definition des Wirkungsgrads
     .turn-one-stage = Sie haben den Wirkungsgrad einer Stufe für das ganze Getriebe genommen; jede Stufe hat ihren Verlust, erheben Sie ihn zur Potenz der Stufenzahl.
+    .turn-multiplied = Sie haben den Wirkungsgrad der Stufe mit der Stufenzahl malgenommen; nehmen Sie ihn mit sich selbst mal, einmal je Stufe.
     .turn-divided = Sie haben den Wirkungsgrad der Stufe durch die Stufenzahl geteilt; nehmen Sie ihn mit sich selbst mal, einmal je Stufe.
     .turn-losses = Sie haben den Verlustanteil angegeben; der Wirkungsgrad ist der Anteil, der durchkommt.
     .turn-root = Sie haben eine Wurzel aus dem Wirkungsgrad der Stufe gezogen, so kam das Getriebe besser heraus als seine Stufen; erheben Sie ihn zur Potenz der Stufenzahl.
 
-relation-drive-output-power-efficiency =
+relation-drive-output-power-efficiency = Leistung, die aus dem Getriebe kommt
     .source = Definition des Wirkungsgrads
+    .turn-divided = Sie haben durch den Wirkungsgrad geteilt; aus dem Getriebe kommt weniger Leistung, als hineingeht.
+    .turn-no-loss = Sie haben den Wirkungsgrad weggelassen; das Getriebe macht einen Teil der Leistung zu Wärme.
+    .turn-lost-part = Sie haben die verlorene Leistung angegeben; heraus kommt die Leistung mal dem Wirkungsgrad.
+    .turn-plate-power = Sie haben die Leistung auf dem Typenschild genommen; hier zählt, was der Motor abgibt, am Leistungsmesser abgelesen.
+    .turn-one-stage = Sie haben nur den Verlust einer Stufe abgezogen; jede Stufe hat ihren eigenen.
 
-relation-drive-efficiency-powers =
+relation-drive-efficiency-powers = Wirkungsgrad des Getriebes aus zugeführter und abgegebener Leistung
     .source = Definition des Wirkungsgrads
+    .turn-inverted = Sie haben die zugeführte durch die abgegebene Leistung geteilt; der Wirkungsgrad ist abgegeben durch zugeführt und nie über 1.
+    .turn-plate-power = Sie haben durch die Leistung auf dem Typenschild geteilt; das Getriebe nimmt auf, was der Motor wirklich abgibt.
     .turn-lost-part = Sie haben den Verlustanteil angegeben; der Wirkungsgrad ist der Anteil, der durchkommt.
 
 relation-heat-rise-over-ambient = Übertemperatur des Gehäuses

@@ -20,6 +20,9 @@ sheet-paper = Paper { $code }
 sheet-sheet = Sheet
 sheet-of = of
 
+# In a PDF, where each paper is numbered by itself.
+print-page = Page { $page } of { $pages }
+
 ## A candidate's paper
 
 # The title of the file.

@@ -18,6 +18,7 @@ pub(crate) fn sitting(exam: &str, sat: &str) -> Sitting {
         title: format!("The {exam}"),
         pass: 0.7,
         months: Some(12),
+        language: None,
         sat: date(sat),
         recorded: date(sat),
         correction: None,

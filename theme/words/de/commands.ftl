@@ -1,0 +1,95 @@
+## Was die Befehle im Terminal sagen
+
+build-made = { $count } Kapitel in { $folder }; zu öffnen: { $file }
+
+papers-made = Blätter in { $folder }: { $papers }, mit je { $questions } Aufgaben
+papers-on-screen = dieselben zum Antworten am Bildschirm in { $folder }
+papers-keys = ihre Lösungen in { $keys }; diese und { $record } den Prüflingen nicht zeigen
+papers-answers = Antworten kommen in { $file }
+papers-unshown = den Schriften des PDF fehlt { $letters }; an ihrer Stelle steht ein leeres Quadrat; die Seiten zeigen sie, soweit der Browser es kann
+papers-new-secret = neues Geheimnis in { $file }; gut aufheben, ohne es lässt sich kein Blatt wieder herstellen
+papers-untranslated = { $count } von { $all } Texten auf Blättern, Lösungen und Ergebnissen sind nicht übersetzt; `drivecourse words --missing --language { $tag }` zählt sie auf
+papers-translated = alle { $all } Texte auf Blättern, Lösungen und Ergebnissen sind übersetzt
+
+grade-results-in = Ergebnisse in { $folder }; zu öffnen: { $file }
+grade-what-to-do =
+    Sehen Sie die Blätter an. Was falsch abgeschrieben wurde, mit `drivecourse enter` verbessern und neu bewerten; ist es schon
+    verbucht, mit --correction noch einmal verbuchen. Was so auf dem Blatt steht und Punkte verdient, mit `drivecourse override` regeln.
+
+enter-help =
+    Jede Antwort so eingeben, wie sie dasteht, mit ihrer Einheit.  - leer lassen   < zurück   @3b weiter bei 3 (b)   ? Aufgabe zeigen
+    !Text so übernehmen, wie er dasteht   q aufhören.  Eine leere Zeile lässt, was da ist. Nach jeder Antwort wird alles gespeichert.
+enter-taken-one = { $count } Antwort aufgenommen in { $file }
+enter-taken = { $count } Antworten aufgenommen in { $file }
+enter-paper-code = Blattnummer:
+enter-no-paper = Das Blatt { $code } gibt es in dieser Prüfung nicht.
+enter-was-meant = War { $code } gemeint?
+enter-paper-of = Blatt { $code } von { $name }: { $answered } von { $all } Antworten sind da.
+enter-last-answer = Das war die letzte Antwort des Blatts { $code }.
+enter-left-blank = leer gelassen
+enter-no-place = { $place } gibt es auf diesem Blatt nicht; schreiben Sie zum Beispiel @3b für 3 (b).
+enter-read-as = gelesen als { $answer }
+enter-as-it-stands = so übernommen, obwohl es nicht zu lesen ist: { $why }
+enter-again = Noch einmal eingeben, oder !{ $answer }, um es so zu übernehmen.
+enter-on-the-way = Zwischenergebnisse, mit ; dazwischen:
+
+demo-done-once = Die Hauptaufgabe, einmal in einem erfundenen Betrieb ausgeführt:
+demo-course = Kurs
+demo-chapters = { $count } Kapitel mit Übungen
+demo-papers = Blätter
+demo-different = { $papers } verschiedene Blätter mit { $questions } Aufgaben
+demo-on-screen = dieselben, zum Antworten am Bildschirm
+demo-keys = Lösungen
+demo-worked = vorgerechnet, für den Prüfer
+demo-answers = Antworten
+demo-simulated = von simulierten Lehrlingen
+demo-results = Ergebnisse
+demo-passed = { $passed } von { $papers } bestanden
+demo-records = Aufzeichnungen
+demo-added-to = jeder Versuch; es kommt nur etwas dazu
+demo-reports = Auswertungen
+demo-who-is-ready = wer bereit ist, wer noch nicht allein arbeiten darf
+demo-good-ones = welche Aufgaben gut sind
+demo-wrong-most = Was am häufigsten falsch war:
+demo-once = einmal
+demo-times = { $count }-mal
+demo-open-first = Zuerst öffnen: { $file }
+
+look-pictures-in = { $count } Bilder in { $folder }: { $names }
+look-how-it-follows = Wie es folgt
+look-machine = { $family }, Maschine { $seed }
+look-after = nach { $name }
+look-nothing-wrong = Es fehlt ihr nichts.
+look-wrong = Was ihr fehlt: { $faults }.
+look-seen = abgelesen
+look-true = wahr
+look-plants-own = Vom Betrieb selbst
+look-may-be-wrong = Was einer fehlen kann (--fault mit der Kennung fragt danach; --fault none nach einer ohne Fehler)
+
+spread-page-in = dasselbe als Seite in { $file }
+spread-always = immer { $value }
+spread-machines = { $family }: { $machines } Maschinen, { $sound } davon in Ordnung, { $rejected } unterwegs verworfen
+spread-each-line = Jede Zeile: kleinster … größter Wert (ein Zehntel, die Hälfte, neun Zehntel der Maschinen bleiben darunter)
+spread-not-drawn = { $count } von { $all } ließen sich nicht ziehen
+spread-title = { $family }: { $machines } Maschinen
+spread-each-number = Zu jeder Zahl: kleinster … größter Wert, in Klammern, worunter ein Zehntel, die Hälfte und neun Zehntel der Maschinen bleiben.
+
+solve-given = Gegeben
+solve-not-needed = (nicht nötig)
+solve-one-of = eines von: { $choices }
+solve-or = { $one } oder { $other }
+solve-by-from = mit { $method }  aus { $quantities }
+
+practise-caution =
+    Das sind Zahlen zum Üben. An einem wirklichen Antrieb gehen vor: freischalten, gegen Wiedereinschalten sichern,
+    Energiefreiheit feststellen, Schutzeinrichtungen und Schutzausrüstung, die Regeln und die Befugten Ihres Betriebs.
+practise-help = Eine Antwort mit ihrer Einheit schreiben, oder:  ? Hinweis   = Lösungsweg   - weiter   q aufhören
+practise-of = { $number } von { $all }: { $title }
+practise-no-hint = Es gibt keinen weiteren Hinweis; = zeigt den Lösungsweg.
+practise-today = Heute
+practise-nothing = nichts beantwortet
+practise-counts = { $right } richtig, { $wrong } falsch, { $shown } gezeigt, { $passed } ausgelassen
+practise-your-answer = Ihre Antwort zu { $part }
+practise-letters = Schreiben Sie die Buchstaben in der richtigen Reihenfolge.
+practise-answer-is = Die Antwort ist { $answer }.
+practise-read-as = gelesen als { $answer }.
