@@ -35,7 +35,7 @@ fn main() {
         assert!(problems.is_empty());
         let text = |bytes: &[u8]| String::from_utf8(bytes.to_vec()).unwrap();
         let templates =
-            theme.iter().filter_map(|(path, bytes)| Some((template_name(&path)?.to_owned(), text(bytes)))).collect();
+            theme.iter().filter_map(|(path, bytes)| Some((template_name(path)?.to_owned(), text(bytes)))).collect();
         let pages = Pages::new(&templates, &words).unwrap();
         Expander::new(CourseData { items: bank.items, plans: bank.plans, pages })
     };
