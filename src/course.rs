@@ -9,7 +9,7 @@ use drivecourse_browser::{Bundle, Chapter};
 use drivecourse_course::book::{self, Built, Live, Options, Slots, Units};
 use drivecourse_course::expand::{self, CourseData, Expander};
 use drivecourse_course::links;
-use drivecourse_course::pages::Pages;
+use drivecourse_course::pages::{Pages, template_name};
 use drivecourse_machine::messages;
 use drivecourse_quiz::Bank;
 
@@ -99,15 +99,11 @@ fn asked(chapters: &Files) -> Vec<Chapter> {
     links::links(&list, "SUMMARY.md").into_iter().filter_map(chapter).collect()
 }
 
-/// The colours of the course, for pages that are no part of it.
-const COLOURS: &str = "variables.css";
-
-/// The page templates of the theme, and its colours.
+/// The page templates of the theme.
 pub(crate) fn pages(assets: &Assets) -> Result<Pages> {
     let mut templates = BTreeMap::new();
     for (path, bytes) in &assets.theme {
-        let colours = path.strip_prefix("css/").filter(|name| *name == COLOURS);
-        if let Some(name) = path.strip_prefix("pages/").or(colours) {
+        if let Some(name) = template_name(path) {
             let text = files::text(&assets.shown(&format!("theme/{path}")), bytes.clone())?;
             templates.insert(name.to_owned(), text);
         }

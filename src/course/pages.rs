@@ -17,6 +17,12 @@ use tera::{Context, Kwargs, State, Tera};
 
 use crate::words::Words;
 
+/// The name by which templates include the theme's file `path`: those of its pages, and the colours of the course.
+#[must_use]
+pub fn template_name(path: &str) -> Option<&str> {
+    path.strip_prefix("pages/").or_else(|| path.strip_prefix("css/").filter(|name| *name == "variables.css"))
+}
+
 /// Templates ready to be filled.
 #[derive(Debug)]
 pub struct Pages {

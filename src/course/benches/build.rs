@@ -14,7 +14,7 @@ use std::time::Instant;
 
 use drivecourse_course::book::{Assets, Options, build};
 use drivecourse_course::expand::{CourseData, Expander};
-use drivecourse_course::pages::Pages;
+use drivecourse_course::pages::{Pages, template_name};
 use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_quiz::Bank;
 use mdbook_core::config::{Config, HtmlConfig};
@@ -34,10 +34,8 @@ fn main() {
         let (bank, problems) = Bank::read(scenarios.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice())));
         assert!(problems.is_empty());
         let text = |bytes: &[u8]| String::from_utf8(bytes.to_vec()).unwrap();
-        let templates = theme
-            .iter()
-            .filter_map(|(path, bytes)| Some((path.strip_prefix("pages/")?.to_owned(), text(bytes))))
-            .collect();
+        let templates =
+            theme.iter().filter_map(|(path, bytes)| Some((template_name(path)?.to_owned(), text(bytes)))).collect();
         let pages = Pages::new(&templates, &words).unwrap();
         Expander::new(CourseData { items: bank.items, plans: bank.plans, pages })
     };

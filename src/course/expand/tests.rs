@@ -40,7 +40,9 @@ fn theme() -> BTreeMap<String, Vec<u8>> {
 fn pages() -> Pages {
     let templates = theme()
         .into_iter()
-        .filter_map(|(name, bytes)| Some((name.strip_prefix("pages/")?.to_owned(), String::from_utf8(bytes).unwrap())))
+        .filter_map(|(name, bytes)| {
+            Some((crate::pages::template_name(&name)?.to_owned(), String::from_utf8(bytes).unwrap()))
+        })
         .collect();
     Pages::new(&templates, &crate::words::tests::english()).unwrap()
 }

@@ -6,15 +6,14 @@ use super::*;
 const HOSTILE: &str = "Ann \"<script>alert(1)</script>\" O'Neil & \u{202E}Co\u{2066}";
 
 fn pages() -> Pages {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../theme/pages");
-    let templates = std::fs::read_dir(folder)
-        .unwrap()
-        .map(|entry| {
-            let path = entry.unwrap().path();
-            let name = path.file_name().unwrap().to_string_lossy().into_owned();
-            (name, std::fs::read_to_string(&path).unwrap())
-        })
-        .collect();
+    let theme = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../theme");
+    let files = ["pages", "css"].into_iter().flat_map(|inside| std::fs::read_dir(theme.join(inside)).unwrap());
+    let template = |entry: std::io::Result<std::fs::DirEntry>| {
+        let path = entry.unwrap().path();
+        let inside = path.strip_prefix(&theme).unwrap().to_string_lossy().replace('\\', "/");
+        Some((template_name(&inside)?.to_owned(), std::fs::read_to_string(&path).unwrap()))
+    };
+    let templates = files.filter_map(template).collect();
     Pages::new(&templates, &crate::words::tests::english()).unwrap()
 }
 
