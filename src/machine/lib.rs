@@ -13,6 +13,15 @@
 pub mod amount;
 pub mod chance;
 pub mod decimal;
+/// `format!` for what an author is told of what they wrote: nothing in the browser build, where no author reads it and
+/// every sentence would be loaded by every reader.
+#[macro_export]
+macro_rules! told {
+    ($($words:tt)*) => {
+        if cfg!(wordless) { ::std::string::String::new() } else { ::std::format!($($words)*) }
+    };
+}
+
 mod expression;
 pub mod face;
 mod family;

@@ -98,8 +98,8 @@ impl Plan {
             if known[id.index()] {
                 problems.push(placed(
                     family.place(id, None),
-                    format!("{} stands both in the table of machines and under [fixed] or [draw].", id.get().id),
-                    "Take it out of one of them.",
+                    told!("{} stands both in the table of machines and under [fixed] or [draw].", id.get().id),
+                    told!("Take it out of one of them."),
                 ));
             }
             known[id.index()] = true;
@@ -118,12 +118,12 @@ impl Plan {
                 if !known[id.index()] && !is_lacking(*id, &whole) {
                     problems.push(placed(
                         family.place(*id, Some(&fault.id)),
-                        format!(
+                        told!(
                             "The fault \"{}\" changes {}, which the family itself does not draw.",
                             fault.id,
                             id.get().id
                         ),
-                        format!("Give {} a healthy value under [fixed] or [draw].", id.get().id),
+                        told!("Give {} a healthy value under [fixed] or [draw].", id.get().id),
                     ));
                 }
             }
@@ -135,8 +135,8 @@ impl Plan {
                 let fault = family.faults.iter().map(|fault| family.place(*id, Some(&fault.id)));
                 problems.push(placed(
                     family.place(*id, None).or_else(|| fault.flatten().next()),
-                    format!("{} is drawn as a share of {}, which is no value to start from.", id.get().id, of.get().id),
-                    format!("Fix or draw {} itself, and not as a share.", of.get().id),
+                    told!("{} is drawn as a share of {}, which is no value to start from.", id.get().id, of.get().id),
+                    told!("Fix or draw {} itself, and not as a share.", of.get().id),
                 ));
             }
         }
@@ -148,12 +148,12 @@ impl Plan {
             if !known[limit.quantity.index()] && !is_lacking(limit.quantity, &whole) {
                 problems.push(Problem::at(
                     limit.span.clone(),
-                    format!("Nothing in this family determines {}.", limit.quantity.get().id),
-                    "Take the limit out, or fix or draw what the quantity follows from.",
+                    told!("Nothing in this family determines {}.", limit.quantity.get().id),
+                    told!("Take the limit out, or fix or draw what the quantity follows from."),
                 ));
             }
         }
-        if rests_on_lacking {
+        if rests_on_lacking && cfg!(not(wordless)) {
             problems.push(lacking(&family, &known));
         }
         if !problems.is_empty() {

@@ -16,6 +16,7 @@ mod tests;
 use drivecourse_machine::chance::Stream;
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader};
+use drivecourse_machine::told;
 use drivecourse_machine::{NoPath, Path, PathChoice, Plan, QuantityId};
 
 use crate::question::{Body, Question};
@@ -261,7 +262,7 @@ pub(crate) fn put(
             let options = decide::decide(findings, paths, question)?.reasons()?;
             Ok(Put { givens, body: options.body(because, None, &mut stream), difficulty: 1.0 })
         }
-        _ => Err(Unsettled::NoMachine("the part was not made ready".into())),
+        _ => Err(Unsettled::NoMachine(told!("the part was not made ready"))),
     }
 }
 

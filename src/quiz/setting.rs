@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
 use drivecourse_machine::chance::{Stream, derive};
+use drivecourse_machine::told;
 use drivecourse_machine::{Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
 
 use crate::item::{Ask, Item, PartSpec, fill};
@@ -107,7 +108,7 @@ impl<'a> Setting<'a> {
     pub fn question(&self, seed: u64) -> Result<Question, Unsettled> {
         let mut questions = twins(&[self], seed)?;
         // One setting gives one question.
-        questions.pop().ok_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))
+        questions.pop().ok_or_else(|| Unsettled::NoMachine(told!("no machine was drawn")))
     }
 
     /// One machine, whatever its numbers; `seed` only names the question.
@@ -124,28 +125,37 @@ impl<'a> Setting<'a> {
         let mut nearest: Vec<Option<f64>> = vec![None; self.item.when.len()];
         for again in 0..200 {
             let drawn = self.plan.draw_needed(derive(machine, again), faults.as_deref(), &self.wants.bounds);
-            let mut drawn = drawn.map_err(|error| Unsettled::NoMachine(error.to_string()))?;
+            let mut drawn = drawn.map_err(|error| Unsettled::NoMachine(told!("{error}")))?;
             if self.keeps_bounds(&drawn) && self.plan.work_out(&mut drawn, &self.wants.question) {
                 return Ok(drawn);
             }
-            for (when, nearest) in self.item.when.iter().zip(&mut nearest).filter(|(when, _)| !when.holds(&drawn)) {
+            let broken = self.item.when.iter().zip(&mut nearest).filter(|(when, _)| !when.holds(&drawn));
+            for (when, nearest) in broken.filter(|_| cfg!(not(wordless))) {
                 let value = drawn.values[when.quantity.index()];
                 if nearest.is_none_or(|nearest| when.beyond(value) < when.beyond(nearest)) {
                     *nearest = Some(value);
                 }
             }
         }
-        let told = self.item.when.iter().zip(nearest).filter_map(|(when, value)| Some(when.says_of(value?)));
+        Err(Unsettled::NoMachine(self.why_none(&nearest, faults.as_deref().unwrap_or_default())))
+    }
+
+    /// Why there was no machine with these faults: of each bound, the value that came nearest.
+    fn why_none(&self, nearest: &[Option<f64>], faults: &[usize]) -> String {
+        if cfg!(wordless) {
+            return String::new();
+        }
+        let told = self.item.when.iter().zip(nearest).filter_map(|(when, value)| Some(when.says_of((*value)?)));
         let told: Vec<_> = told.collect();
-        let named = faults.iter().flatten().map(|fault| format!("{:?}", self.plan.family.faults[*fault].id));
+        let named = faults.iter().map(|fault| format!("{:?}", self.plan.family.faults[*fault].id));
         let with = match named.collect::<Vec<_>>().join(" and ") {
             named if named.is_empty() => named,
             named => format!(" with the fault {named}"),
         };
-        Err(Unsettled::NoMachine(match told.is_empty() {
+        match told.is_empty() {
             true => format!("no machine{with} has a result for every calculation"),
             false => format!("no machine{with} keeps the item's bounds; at the nearest, {}", told.join("; ")),
-        }))
+        }
     }
 
     /// Works out the rest of the machine that `question` is about; whether every calculation has a result.
@@ -156,7 +166,7 @@ impl<'a> Setting<'a> {
     /// Whether `case` is a machine that the item may be asked about.
     pub(crate) fn suits(&self, case: &Case) -> Result<(), Unsettled> {
         if let Some(broken) = self.item.when.iter().find(|when| !when.holds(case)) {
-            return Err(Unsettled::NoMachine(format!(
+            return Err(Unsettled::NoMachine(told!(
                 "this machine does not keep the item's bounds: {}",
                 broken.says_of(case.values[broken.quantity.index()])
             )));
@@ -166,7 +176,7 @@ impl<'a> Setting<'a> {
             wanted.is_empty() == case.faults.is_empty() && wanted.iter().all(|fault| case.faults.contains(fault))
         };
         if !self.faults.iter().any(|faults| faults.as_ref().is_none_or(has)) {
-            return Err(Unsettled::NoMachine("this machine has not the fault the item wants".into()));
+            return Err(Unsettled::NoMachine(told!("this machine has not the fault the item wants")));
         }
         Ok(())
     }
@@ -251,7 +261,7 @@ impl<'a> Setting<'a> {
                     values[id.index()] = question.parts[*earlier].key().map_or(f64::NAN, |key| key.value);
                 }
                 let keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
-                    Unsettled::NoMachine(format!("a step of part {} has no result: {error}", index + 1))
+                    Unsettled::NoMachine(told!("a step of part {} has no result: {error}", index + 1))
                 })?;
                 let predicted = predict::wrong_turns(&keys[0], &spec.wrong, &question.case.values, self.system);
                 part.difficulty = difficulty(&self.paths[index][0], self.system);
@@ -259,7 +269,7 @@ impl<'a> Setting<'a> {
             }
             Ask::Read(asked) => {
                 part.body = reading(*asked, question)
-                    .ok_or_else(|| Unsettled::NoMachine(format!("{} cannot be shown on its face", asked.get().id)))?;
+                    .ok_or_else(|| Unsettled::NoMachine(told!("{} cannot be shown on its face", asked.get().id)))?;
             }
             Ask::Judge(judge) => {
                 let spec = (judge, &self.judged[index]);

@@ -17,7 +17,7 @@ large=0
 RUSTFLAGS="--cfg wordless --remap-path-prefix=$PWD=. ${RUSTFLAGS:-}"
 # The numbers are the most bytes a module may have, plain and compressed.
 build() {
-    module practice 307200 143360 "$@" -- -C link-arg=--export-table -C link-arg=--growable-table
+    module practice 294912 139264 "$@" -- -C link-arg=--export-table -C link-arg=--growable-table
     module pictures 262144 106496 "$@" --features pictures
     module relations 98304 36864 "$@" --features calculations
     # As the program itself calls its topics: a test fails when one is left out.

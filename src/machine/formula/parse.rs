@@ -12,7 +12,7 @@ impl Formula {
     /// A [`FormulaError`] that says what was met and where.
     pub fn read(text: &str) -> Result<Self, FormulaError> {
         if text.len() > 1000 {
-            return Err(FormulaError { at: 1000, what: "the formula is longer than 1000 characters".into() });
+            return Err(FormulaError { at: 1000, what: told!("the formula is longer than 1000 characters") });
         }
         let (left, right, offset) = match text.find('=') {
             Some(split) => (Some(&text[..split]), &text[split + 1..], text[..=split].chars().count()),
@@ -25,7 +25,7 @@ impl Formula {
         reader.space();
         match reader.text.get(reader.at) {
             None => Ok(Self { unit, body }),
-            Some(c) => Err(reader.fail(format!("did not expect '{c}' here"))),
+            Some(c) => Err(reader.fail(told!("did not expect '{c}' here"))),
         }
     }
 }
@@ -62,7 +62,7 @@ impl Reader {
         // Text from a file must not be able to exhaust the stack.
         self.depth += 1;
         if self.depth > 40 {
-            return Err(self.fail("brackets are nested too deeply".into()));
+            return Err(self.fail(told!("brackets are nested too deeply")));
         }
         let mut left = self.product()?;
         while let Some(op) = self.take(&['+', '-', '−']) {
@@ -116,7 +116,7 @@ impl Reader {
                 let written: String = self.text[start..self.at].iter().collect();
                 match crate::decimal::value(&written, 0) {
                     Some(value) => Ok(Node::Number(value, written)),
-                    None => Err(self.fail(format!("{written} is not a number"))),
+                    None => Err(self.fail(told!("{written} is not a number"))),
                 }
             }
             Some(c) if c.is_alphabetic() => {
@@ -126,15 +126,15 @@ impl Reader {
                 let name: String = self.text[start..self.at].iter().collect();
                 self.named(name)
             }
-            Some(c) => Err(self.fail(format!("did not expect '{c}' here"))),
-            None => Err(self.fail("the formula stops too early".into())),
+            Some(c) => Err(self.fail(told!("did not expect '{c}' here"))),
+            None => Err(self.fail(told!("the formula stops too early"))),
         }
     }
 
     fn named(&mut self, name: String) -> Result<Node, FormulaError> {
         if let Some(function) = FUNCTIONS.iter().find(|function| **function == name) {
             if self.take(&['(']).is_none() {
-                return Err(self.fail(format!("{name} needs its argument in brackets")));
+                return Err(self.fail(told!("{name} needs its argument in brackets")));
             }
             let mut args = vec![self.sum()?];
             while self.take(&[',']).is_some() {
@@ -150,7 +150,7 @@ impl Reader {
         if self.text.get(self.at) == Some(&'[') {
             let close = self.text[self.at..].iter().position(|c| *c == ']');
             let Some(length) = close else {
-                return Err(self.fail("the unit's bracket is not closed".into()));
+                return Err(self.fail(told!("the unit's bracket is not closed")));
             };
             unit = Some(self.text[self.at + 1..self.at + length].iter().collect::<String>());
             self.at += length + 1;
@@ -159,6 +159,6 @@ impl Reader {
     }
 
     fn close(&mut self) -> Result<(), FormulaError> {
-        if self.take(&[')']).is_some() { Ok(()) } else { Err(self.fail("a bracket is not closed".into())) }
+        if self.take(&[')']).is_some() { Ok(()) } else { Err(self.fail(told!("a bracket is not closed"))) }
     }
 }

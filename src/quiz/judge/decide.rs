@@ -1,5 +1,6 @@
 //! Accept, adjust or stop, and what decides it.
 
+use drivecourse_machine::told;
 use drivecourse_machine::{Path, amount, messages};
 
 use super::{Call, Finding, Options, capital};
@@ -31,10 +32,10 @@ pub(crate) fn decide<'a>(
         for id in path.uses() {
             shown[id.index()] = question.shown(id);
         }
-        let refused = |(_, error)| Unsettled::NoMachine(format!("{}: {error}", finding.on.get().id));
+        let refused = |(_, error)| Unsettled::NoMachine(told!("{}: {error}", finding.on.get().id));
         let verdict = path.run(&mut shown).map_err(refused)?;
         if path.run(&mut hidden).map_err(refused)? != verdict {
-            return Err(Unsettled::NoMachine(format!("{} lies at its limit", finding.on.get().id)));
+            return Err(Unsettled::NoMachine(told!("{} lies at its limit", finding.on.get().id)));
         }
         verdicts.push(verdict as usize);
     }
@@ -130,7 +131,7 @@ impl Decision<'_> {
         if right == Call::Accept {
             options.right = options.shown.len() - 1;
         } else if deciding != 1 {
-            return Err(Unsettled::NoMachine("two findings decide it alike".into()));
+            return Err(Unsettled::NoMachine(told!("two findings decide it alike")));
         }
         Ok(options)
     }

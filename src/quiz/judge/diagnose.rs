@@ -18,6 +18,7 @@
 //! offered: where it cannot be ruled out for a faulty machine, the fault does not show, and the question is not put.
 
 use drivecourse_machine::chance::{Stream, derive};
+use drivecourse_machine::told;
 use drivecourse_machine::{Case, Needs, Path, PathChoice, Plan, QuantityId, Registry, System, amount, messages};
 
 use super::{Options, capital, odd};
@@ -209,7 +210,7 @@ pub(crate) fn options(
     question: &Question,
     stream: &mut Stream,
 ) -> Result<Options, Unsettled> {
-    let refused = |why: &str| Err(Unsettled::NoMachine(why.to_owned()));
+    let refused = |why: &str| Err(Unsettled::NoMachine(told!("{why}")));
     let case = &question.case;
     let truth = match case.faults[..] {
         [] => None,

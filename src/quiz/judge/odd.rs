@@ -6,6 +6,7 @@
 //! every number on the way can make up, all of them taken the same way.
 
 use drivecourse_machine::chance::Stream;
+use drivecourse_machine::told;
 use drivecourse_machine::{
     Face, Figures, Known, Path, PathChoice, QuantityId, Registry, System, Unit, amount, messages,
 };
@@ -186,7 +187,7 @@ pub(crate) fn options(
     system: System,
     stream: &mut Stream,
 ) -> Result<(Vec<(QuantityId, f64)>, Options), Unsettled> {
-    let refused = |why: &str| Err(Unsettled::NoMachine(why.to_owned()));
+    let refused = |why: &str| Err(Unsettled::NoMachine(told!("{why}")));
     let mut values = vec![f64::NAN; Registry::get().len()];
     givens.iter().for_each(|(id, value)| values[id.index()] = *value);
     if sheet.whole.iter().any(|path| off(path, &values, system) > Some(1.0)) {
