@@ -267,12 +267,13 @@ fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], spreads: &[Spread]) -
         "<!doctype html>\n<html lang=\"{language}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>{title}</title>\n\
          <style>\nbody{{font:16px/1.5 system-ui,sans-serif;max-width:60rem;margin:2rem auto;padding:0 1rem;\
-         color:#111;background:#fff}}\ntable{{border-collapse:collapse;width:100%}}\n\
+         color:#111;background:#fff}}\ntable{{border-collapse:collapse;width:100%;table-layout:fixed}}\n\
+         th{{width:38%}}td:nth-child(2){{width:13rem}}\n\
          th,td{{text-align:left;padding:.3rem .6rem .3rem 0;border-bottom:1px solid #bbb;vertical-align:middle;\
          font-weight:normal}}\nsvg{{width:12rem;display:block}}\n\
          @media (prefers-color-scheme:dark){{body{{color:#eee;background:#15171a}}}}\n\
-         @media (max-width:40rem){{th,td{{display:block;border:0;padding:.1rem 0}}tr{{display:block;\
-         border-bottom:1px solid #bbb}}}}\n</style>\n</head>\n<body>\n<h1>{title}</h1>\n\
+         @media (max-width:40rem){{th,td{{display:block;border:0;padding:.1rem 0}}th,td:nth-child(2){{width:auto}}tr{{display:block;\
+         border-bottom:1px solid #bbb}}}}\n</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n\
          <p>{about}</p>\n"
     );
 
@@ -309,7 +310,7 @@ fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], spreads: &[Spread]) -
         }
         out.push_str("</table>\n");
     }
-    out.push_str("</body>\n</html>\n");
+    out.push_str("</main>\n</body>\n</html>\n");
     out
 }
 
