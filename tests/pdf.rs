@@ -197,24 +197,7 @@ fn large_print_is_half_as_large_again_and_one_file_holds_all() {
 }
 
 /// About warm-up temperature, which is all in German.
-const GERMAN: &str = r#"
-title = "Temperaturprüfung"
-language = "de"
-minutes = 60
-pass = "70 %"
-band = "50 %"
-
-[[row]]
-topic = "heat"
-count = 12
-weight = 4
-
-[[row]]
-skill = "safe-warm-up"
-count = 2
-weight = 4
-safety_only = true
-"#;
+const GERMAN: &str = include_str!("command_line/german-exam.toml");
 
 #[test]
 fn papers_and_keys_are_german_where_german_is_spoken() {

@@ -104,24 +104,8 @@ fn german(place: &Place) {
     place.write("gruppe.csv", "id,name,units\nA1,Jürgen Müller,si\nA2,Käthe Groß,us\n");
 }
 
-const EXAM: &str = r#"
-title = "Temperaturprüfung"
-language = "de"
-minutes = 60
-pass = "70 %"
-band = "50 %"
-
-[[row]]
-topic = "heat"
-count = 12
-weight = 4
-
-[[row]]
-skill = "safe-warm-up"
-count = 2
-weight = 4
-safety_only = true
-"#;
+/// About warm-up temperature, which is all in German.
+const EXAM: &str = include_str!("german-exam.toml");
 
 /// The words of a page that a person sees or hears, without markup and scripts.
 fn seen(page: &str) -> String {
