@@ -426,21 +426,41 @@ impl Check<'_> {
     }
 }
 
-/// Of each sort of machine that the family has, a sound one and one with each fault, why none can be drawn where none can.
+/// Of each sort of machine that the family has, a sound one, one with each fault, and the one in each row of its table, why
+/// none can be drawn where none can.
 fn undrawable(plan: &Plan) -> Vec<CannotDraw> {
     let sound = (plan.family.healthy > 0.0 || plan.family.faults.is_empty()).then(Vec::new);
     let kinds = sound.into_iter().chain((0..plan.family.faults.len()).map(|fault| vec![fault]));
-    let cannot = |faults: Vec<usize>| {
-        let mut last = None;
-        for seed in 0..TRIES {
-            match plan.draw_with(derive(0xc4ed, seed), Some(&faults)) {
-                Ok(_) => return None,
-                Err(error) => last = Some(error),
-            }
-        }
-        last
+    let undrawable: Vec<_> = kinds.filter_map(|faults| undrawable_kind(plan, &faults)).collect();
+    if undrawable.is_empty() { never_drawn(plan) } else { undrawable }
+}
+
+/// Of each row of a table of machines, why it can never be drawn: a machine of the plant that no apprentice would meet.
+fn never_drawn(plan: &Plan) -> Vec<CannotDraw> {
+    let rows = plan.family.pool.iter().enumerate().filter(|_| plan.family.pool.len() > 1);
+    let alone = |(place, row): (usize, &Vec<_>)| {
+        let name = plan.family.machines.get(place);
+        let mut family = plan.family.clone();
+        (family.pool, family.machines) = (vec![row.clone()], name.cloned().into_iter().collect());
+        let plan = Plan::new(family).ok()?;
+        let mut error = undrawable_kind(&plan, &[])?;
+        let name = name.map_or_else(|| format!("row {} of its table", place + 1), Clone::clone);
+        error.wanted = format!("as {name}, {}", error.wanted);
+        Some(error)
     };
-    kinds.filter_map(cannot).collect()
+    rows.filter(|_| plan.family.healthy > 0.0).filter_map(alone).collect()
+}
+
+/// Why a machine with these faults cannot be drawn, where none can.
+fn undrawable_kind(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
+    let mut last = None;
+    for seed in 0..TRIES {
+        match plan.draw_with(derive(0xc4ed, seed), Some(faults)) {
+            Ok(_) => return None,
+            Err(error) => last = Some(error),
+        }
+    }
+    last
 }
 
 /// Whether there is such a picture; if not, how to mend its name. The part behind a space says which reading it shows.

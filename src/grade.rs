@@ -38,9 +38,6 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     for notice in &notices {
         eprintln!("{}", clean(&notice.to_string()));
     }
-    if graded.candidates.iter().all(|paper| !paper.present) {
-        bail!("there are no answers to any paper of this exam in what was handed in; nothing was written");
-    }
     let unread = unread(&graded);
     if !unread.is_empty() {
         let count = if unread.len() == 1 { "1 answer".into() } else { format!("{} answers", unread.len()) };
@@ -79,6 +76,9 @@ pub(crate) fn judge(
     let mut responses = Responses::new(exam);
     for (name, bytes) in inputs {
         responses.add(name, bytes);
+    }
+    if responses.is_empty() {
+        bail!("there are no answers to any paper of this exam in what was handed in; nothing was written");
     }
     match grade(exam, &settings, &responses, papers::threads()) {
         Ok(graded) => Ok((graded, responses.notices)),

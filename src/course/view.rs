@@ -316,15 +316,23 @@ pub(crate) fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
     let Body::Quantity { asked, keys, predicted } = &part.body else { return Vec::new() };
     let write = |value| amount::write(asked.get(), value, question.system);
     let right = keys.first().map(|key| write(key.value));
+    let given = givens(&question.parts);
+    let seen: Vec<_> = given.iter().map(|(id, value)| amount::write(id.get(), *value, question.system)).collect();
     let mut out: Vec<WrongRow> = Vec::new();
     // What the item's author foresees comes first: of the many others only some are listed.
     let is_own = |wrong: &&Predicted| matches!(wrong.cause, Cause::Own { .. });
     let own = predicted.iter().filter(is_own);
     for wrong in own.chain(predicted.iter().filter(|wrong| !is_own(wrong))) {
         let row = WrongRow { answer: write(wrong.value), says: explain::sentence(&wrong.cause) };
-        let known = out.iter().any(|other| other.answer == row.answer || other.says == row.says);
-        if Some(&row.answer) != right.as_ref() && !known {
-            out.push(row);
+        if Some(&row.answer) == right.as_ref() || out.iter().any(|other| other.answer == row.answer) {
+            continue;
+        }
+        match out.iter_mut().find(|other| other.says == row.says) {
+            // Of two ways to the same mistake, such as a reading in °C and one in °F taken for a difference, the one whose
+            // number stands among what is given.
+            Some(other) if seen.contains(&row.answer) && !seen.contains(&other.answer) => *other = row,
+            Some(_) => {}
+            None => out.push(row),
         }
     }
     out.truncate(MOST_WRONG);

@@ -68,8 +68,8 @@ use crate::registry::QuantityId;
 
 pub(crate) use file::File as FamilyFile;
 pub use table::FamilyProblem;
-pub(crate) use written::line;
 pub use written::{cell, heading};
+pub(crate) use written::{line, written};
 
 /// How a root quantity gets its value (SI).
 #[derive(Debug, Clone, PartialEq)]

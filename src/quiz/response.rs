@@ -290,9 +290,16 @@ impl<'e> Responses<'e> {
         }
     }
 
-    /// Whether anything at all, blank or not, was handed in for a paper.
+    /// Whether anything was handed in for a paper. Rows that are all blank are those of the file that was made with the
+    /// papers: nobody has answered there.
     pub fn has(&self, code: Code) -> bool {
-        self.given.range((code, 0, 0)..=(code, usize::MAX, usize::MAX)).next().is_some()
+        let mut rows = self.given.range((code, 0, 0)..=(code, usize::MAX, usize::MAX));
+        rows.any(|(_, given)| !given.text.trim().is_empty() || !given.steps.trim().is_empty())
+    }
+
+    /// Whether no paper has as much as a blank row.
+    pub fn is_empty(&self) -> bool {
+        self.given.is_empty()
     }
 
     /// The answers to the first `parts` parts of a question (counted from 0); blank where nothing was handed in.

@@ -5,7 +5,7 @@ use core::ops::Range;
 use serde::Deserialize;
 use toml::Spanned;
 
-use super::{Family, Lacks};
+use super::{Asked, Family, Lacks};
 use crate::problem::Problem;
 
 impl Family {
@@ -105,7 +105,9 @@ impl Family {
             .collect();
         for limit in &other.limits {
             let Some(asked) = limit.asked.moved(|fault| place_in(&moved, fault)) else { continue };
-            if !own_limits.iter().any(|own| own.quantity == limit.quantity && own.asked == asked) {
+            // What holds for every machine takes the place of what held for sound ones.
+            let replaces = |own: &Asked| *own == asked || (*own, asked) == (Asked::Always, Asked::Healthy);
+            if !own_limits.iter().any(|own| own.quantity == limit.quantity && replaces(&own.asked)) {
                 // Its own place is in the other's file; here it came in by the name.
                 let mut limit = limit.clone();
                 (limit.asked, limit.span) = (asked, place.clone());

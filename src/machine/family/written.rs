@@ -24,11 +24,16 @@ pub fn cell(quantity: QuantityId, base: f64) -> String {
     Figures::Significant(6).round(of.unit(System::Si).from_base(base)).to_string()
 }
 
-/// `base` (SI) of `quantity` as a line under `[fixed]`: `"drive.motor_power" = "7.5 kW"`.
-pub(crate) fn line(quantity: QuantityId, base: f64) -> String {
+/// `base` (SI) of `quantity` with its unit, as a family's file has it: `7.5 kW`.
+pub(crate) fn written(quantity: QuantityId, base: f64) -> String {
     let value = cell(quantity, base);
     match quantity.get().unit(System::Si).symbol {
-        "" => format!("\"{}\" = \"{value}\"", quantity.get().id),
-        unit => format!("\"{}\" = \"{value} {unit}\"", quantity.get().id),
+        "" => value,
+        unit => format!("{value} {unit}"),
     }
+}
+
+/// `base` (SI) of `quantity` as a line under `[fixed]`: `"drive.motor_power" = "7.5 kW"`.
+pub(crate) fn line(quantity: QuantityId, base: f64) -> String {
+    format!("\"{}\" = \"{}\"", quantity.get().id, written(quantity, base))
 }

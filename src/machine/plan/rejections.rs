@@ -5,7 +5,7 @@ use core::fmt;
 use super::{Case, MOST_ATTEMPTS, Plan};
 use crate::amount;
 use crate::chance::Stream;
-use crate::family::{Family, Limit};
+use crate::family::{Asked, Family, Limit, written};
 use crate::problem::Problem;
 use crate::registry::Registry;
 use crate::unit::System;
@@ -14,7 +14,7 @@ use crate::unit::System;
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct CannotDraw {
     /// The family.
-    pub family: String,
+    pub family: Box<str>,
     /// Which machine was wanted, as the end of a sentence: with nothing wrong, or with which faults.
     pub wanted: String,
     /// What most attempts failed on, as a sentence.
@@ -23,6 +23,8 @@ pub struct CannotDraw {
     pub limit: Option<usize>,
     /// Where in the family's file, if one limit is at fault.
     pub span: Option<core::ops::Range<usize>>,
+    /// What can be done about it.
+    pub mend: Box<str>,
 }
 
 impl fmt::Display for CannotDraw {
@@ -39,11 +41,7 @@ impl core::error::Error for CannotDraw {}
 
 impl From<CannotDraw> for Problem {
     fn from(error: CannotDraw) -> Self {
-        Self {
-            span: error.span.clone(),
-            what: error.to_string(),
-            mend: "Widen the limit, or narrow the draws that break it.".into(),
-        }
+        Self { span: error.span.clone(), what: error.to_string(), mend: error.mend.into() }
     }
 }
 
@@ -184,7 +182,39 @@ impl Plan {
             [one] => format!("with the fault {one}"),
             more => format!("with the faults {}", more.join(" and ")),
         };
-        CannotDraw { family: self.family.id.clone(), wanted, because, limit, span }
+        let mend = self.mend(limit.map(|place| &self.family.limits[place]), &faults);
+        CannotDraw { family: self.family.id.as_str().into(), wanted, because, limit, span, mend: mend.into() }
+    }
+
+    /// What can be done where machines with these faults break `limit`, with lines to copy.
+    fn mend(&self, limit: Option<&Limit>, faults: &[usize]) -> String {
+        let Some(limit) = limit else { return "Narrow the draws, or mend the values they start from.".into() };
+        let mut out = match limit.of.is_empty() {
+            true => "Widen the limit, or narrow the draws that break it.".to_owned(),
+            false => "Mend the values that break it.".to_owned(),
+        };
+        if !limit.of.is_empty() && !matches!(limit.asked, Asked::Fault(_)) {
+            let bound = |name: &str, value: f64| match value.is_finite() {
+                true => format!("\n{name} = \"{}\"", written(limit.quantity, value)),
+                false => String::new(),
+            };
+            out += &format!(
+                " Where your drive is right and the limit is not, take another one here, in place of that of {}; change what it \
+                 allows:\n[[limit]]\nquantity = \"{}\"{}{}{}",
+                limit.of,
+                limit.quantity.get().id,
+                bound("at_least", limit.at_least),
+                bound("at_most", limit.at_most),
+                if limit.asked == Asked::Healthy { "\nhealthy = true" } else { "" }
+            );
+        }
+        if let ([fault], false) = (faults, limit.of.is_empty()) {
+            out += &format!(
+                "\nWhere your drive cannot have this fault, leave it out, beside `like`:\nwithout = [\"{}\"]",
+                self.family.faults[*fault].id
+            );
+        }
+        out
     }
 
     /// The limit at this place, why there is one, and what came nearest to it: `chain.wrap_small (of quarry-conveyor; less

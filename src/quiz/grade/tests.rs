@@ -44,17 +44,19 @@ fn the_key_gets_every_mark_and_blanks_get_none() {
     }
     assert!(all.items.iter().all(|item| item.facility == 1.0 && item.discrimination.is_none()));
     let none = graded(&exam, &settings, &filled(&papers, |_, _, _| " ".into()));
-    assert!(none.candidates.iter().all(|paper| paper.earned == 0 && !paper.passed && paper.present));
+    assert!(none.candidates.iter().all(|paper| paper.earned == 0 && !paper.passed && !paper.present));
     assert!(none.candidates[0].questions[0].parts.iter().all(|part| part.verdict == Verdict::Blank));
     assert_eq!(none.causes, []);
 }
 
 #[test]
-fn an_untouched_template_is_blank_and_nothing_handed_in_is_absent() {
+fn an_untouched_template_is_nothing_handed_in() {
     let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
     let (exam, papers) = draw(&bank, &blueprint, 2, 1);
     let settings = exam.settings(&bank);
-    let all = graded(&exam, &settings, &template(&papers[..1]));
+    let untouched = graded(&exam, &settings, &template(&papers));
+    assert!(untouched.candidates.iter().all(|paper| !paper.present && paper.says == "Nothing was handed in."));
+    let all = graded(&exam, &settings, &filled(&papers[..1], |_, _, _| "-1".into()));
     assert!(all.candidates[0].present && !all.candidates[1].present);
     assert_eq!(all.candidates[1].says, "Nothing was handed in.");
     assert_eq!(all.items.iter().map(|item| item.asked).sum::<usize>(), 5, "absent papers do not count");

@@ -41,6 +41,7 @@ paper-answer-to = Antwort { $label }
 paper-answer = Antwort
 paper-way = Zwischenergebnisse
 paper-each-unit = jedes mit seiner Einheit
+paper-with-unit = mit Einheit ({ $unit } oder eine andere)
 paper-end = Ende des Blatts
 
 ## Mehrere Blätter in einer Datei

@@ -47,6 +47,8 @@ paper-answer-to = Answer { $label }
 paper-answer = Answer
 paper-way = Results on the way
 paper-each-unit = each with its unit
+# Behind the line for an answer.
+paper-with-unit = with its unit ({ $unit } or another)
 # The paper's code follows.
 paper-end = End of paper
 
