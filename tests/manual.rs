@@ -175,8 +175,8 @@ fn keys_of(schema: &serde_json::Value, at: &serde_json::Value, before: &str, out
         let name = format!("{before}{key}");
         // A key whose value is a table stands as that table's own keys.
         let places = [about, &about["items"], &about["anyOf"][0]];
-        let inner = places.iter().find_map(|place| place["$ref"].as_str()?.strip_prefix("#/$defs/"));
-        let inner = inner.map(|name| &schema["$defs"][name]).filter(|inner| inner["properties"].is_object());
+        let inner = places.iter().find_map(|place| place["$ref"].as_str()?.strip_prefix("#/definitions/"));
+        let inner = inner.map(|name| &schema["definitions"][name]).filter(|inner| inner["properties"].is_object());
         if inner.is_none() || about["items"].is_object() {
             out.push((name.clone(), required.contains(&key.as_str())));
         }

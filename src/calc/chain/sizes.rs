@@ -89,7 +89,7 @@ pub fn by_designation(designation: &str) -> Option<&'static ChainSize> {
 /// a nought behind for a chain with rollers.
 pub fn by_a_series(name: &str) -> Option<&'static ChainSize> {
     let figures = name.trim().strip_suffix(['A', 'a']).filter(|figures| figures.len() == 2)?;
-    let sixteenths: u32 = figures.parse().ok()?;
+    let sixteenths: u32 = figures.bytes().all(|byte| byte.is_ascii_digit()).then(|| figures.parse().ok())??;
     let number = (sixteenths * 5).to_string();
     by_designation(&number).filter(|size| size.series == Series::Inch && size.build == Build::Standard)
 }

@@ -166,12 +166,12 @@ impl Reader {
         let plain = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
         let mut seen: Vec<String> = Vec::new();
         let before = self.problems.len();
-        for (place, text) in list.iter().enumerate() {
+        for text in &list {
             let text_plain = plain(text.get_ref());
             if let Some(first) = seen.iter().position(|other| *other == text_plain) {
                 self.say(
                     text.span(),
-                    format!("The {one}s {} and {} read the same, so nobody can tell them apart.", first + 1, place + 1),
+                    format!("This {one} reads the same as {one} {}, so nobody can tell them apart.", first + 1),
                     format!("Take one {one} out, or say in both what is different."),
                 );
             }

@@ -31,12 +31,12 @@ fn problems_name_their_place() {
         ("topic = \"mount\"", "topic = \"mound\"", 4, "no topic"),
         ("id = \"twist\"", "id = \"twist twice\"", 3, "letters"),
         ("order = [\"lock out\", ", "order = [", 14, "between 3 and 12"),
-        ("\"try the start\", ", "\n  \"try the start\",\n  \" Lock  Out\",\n  ", 16, "steps 1 and 3 read the same"),
+        ("\"try the start\", ", "\n  \"try the start\",\n  \" Lock  Out\",\n  ", 16, "the same as step 1"),
         (
             "order = [\"lock out\", \"try the start\", \"measure\"]",
             "pick = [\n\"no\",\n\"yes\",\n\"Yes \"]\nright = 1",
             17,
-            "statements 2 and 3 read the same",
+            "the same as statement 2",
         ),
         ("order = ", "hint = ", 14, "Nothing here is called"),
     ] {
