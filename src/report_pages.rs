@@ -246,8 +246,8 @@ pub(crate) fn class(report: &ClassReport) -> Result<Report> {
             cause_section(&report.causes),
             ReportSection {
                 heading: TOTALS.text().into(),
-                lines: vec![REMOVED_COUNT.text().into()],
-                headings: headings(&[EXAM, PAPERS, HANDED_IN, PASSED, REMOVED, MEAN]),
+                lines: vec![REMOVED_COUNT.text().into(), OF_ALL_MARKS_ARE.text().into()],
+                headings: headings(&[EXAM, PAPERS, HANDED_IN, PASSED, REMOVED, OF_ALL_MARKS]),
                 rows: totals.collect(),
                 ..ReportSection::default()
             },
@@ -350,8 +350,8 @@ pub(crate) fn items(report: &ItemsReport, date: Date) -> Result<Report> {
         },
         ReportSection {
             heading: RELIABILITY.text().into(),
-            lines: vec![ALPHA_IS.text().into()],
-            headings: headings(&[EXAM, PAPERS, QUESTIONS, MEAN, ALPHA, KR20]),
+            lines: vec![ALPHA_IS.text().into(), MEAN_PAPER_IS.text().into()],
+            headings: headings(&[EXAM, PAPERS, QUESTIONS, MEAN_PAPER, ALPHA, KR20]),
             rows: exams.collect(),
             ..ReportSection::default()
         },

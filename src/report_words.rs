@@ -31,8 +31,9 @@ messages! { pub(crate) SAYS {
     LATEST = "report-latest", "Latest";
     MARK = "report-mark", "Mark";
     MARKS = "report-marks", "Marks";
-    MEAN = "report-mean", "Mean";
+    MEAN_PAPER = "report-mean-paper", "Mean paper";
     NAME = "report-name", "Name";
+    OF_ALL_MARKS = "report-of-all-marks", "Of all marks";
     ON_THE_WAY = "report-on-the-way", "Results on the way";
     OVER_ALL = "report-over-all", "Over all papers";
     PAPER = "report-paper", "Paper";
@@ -86,6 +87,8 @@ messages! { pub(crate) SAYS {
     // Sentences and notes.
     ABOUT_SAFETY = "report-about-safety", "It is about safety: missing it fails the paper.";
     ALPHA_IS = "report-alpha-is", "Alpha of the shares of marks, and KR-20 of all marks or not, each place of the paper as an item; every variance with the number of papers as divisor.";
+    MEAN_PAPER_IS = "report-mean-paper-is", "Mean paper: the share of its marks that a paper earned, on average, each paper counting alike; papers of people whose data was taken out on request are not among them.";
+    OF_ALL_MARKS_ARE = "report-of-all-marks-are", "Of all marks: what the papers handed in earned together, as a share of what they could earn; a paper with more marks counts more.";
     AS_OF = "report-as-of", "As of {day}.";
     CHANGED_TO = "report-changed-to", "to {earned} of {of} by {by} on {day}: {reason}";
     COLUMNS_ARE = "report-columns-are", "Marks: share of the marks that was earned. Discrimination: correlation with the rest of the paper, the item itself left out; near or below nought, look at the item. Variants: whether machines of different families make it equally hard (chi-square).";

@@ -159,7 +159,9 @@ fn given(text: &str, near: &[Option<u32>]) -> Result<(QuantityId, f64, bool)> {
         // No letters are shown here: the choices themselves are what can be written.
         let place = amount::read_choice(value, quantity.labels).map_err(|error| match error {
             amount::ReadError::NoSuchChoice { written, choices } => {
-                unread(id, &format!("{written:?} is none of its choices: {}.", choices.join(", ")))
+                let called =
+                    amount::called_here(quantity, &written).map_or_else(String::new, |called| format!(" {called}"));
+                unread(id, &format!("{written:?} is none of its choices: {}.{called}", choices.join(", ")))
             }
             other => unread(id, &other),
         })?;

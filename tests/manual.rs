@@ -166,3 +166,50 @@ fn the_table_of_blocks_is_that_of_the_program() {
         .collect();
     assert_eq!(told, known);
 }
+
+/// The keys that a schema of a file knows, under the keys that lead to them; those in lists of tables after the list's own.
+fn keys_of(schema: &serde_json::Value, at: &serde_json::Value, before: &str, out: &mut Vec<(String, bool)>) {
+    let Some(properties) = at["properties"].as_object() else { return };
+    let required: Vec<_> = at["required"].as_array().into_iter().flatten().filter_map(|key| key.as_str()).collect();
+    for (key, about) in properties {
+        let name = format!("{before}{key}");
+        // A key whose value is a table stands as that table's own keys.
+        let places = [about, &about["items"], &about["anyOf"][0]];
+        let inner = places.iter().find_map(|place| place["$ref"].as_str()?.strip_prefix("#/definitions/"));
+        let inner = inner.map(|name| &schema["definitions"][name]).filter(|inner| inner["properties"].is_object());
+        if inner.is_none() || about["items"].is_object() {
+            out.push((name.clone(), required.contains(&key.as_str())));
+        }
+        if let Some(inner) = inner {
+            keys_of(schema, inner, &format!("{name}."), out);
+        }
+    }
+}
+
+/// The tables of an exam's keys say those that the program reads, no more and no fewer.
+#[test]
+fn the_tables_of_an_exam_are_those_of_the_program() {
+    let text = include_str!("../book/manual/exam.md");
+    let (mut told, mut in_row) = (Vec::new(), false);
+    for line in text.lines() {
+        in_row = if line.starts_with("| key") { line.contains("[[row]]") } else { in_row };
+        let Some(cell) = line.strip_prefix("| ").and_then(|line| line.split('|').next()).map(str::trim) else {
+            continue;
+        };
+        let Some(key) = cell.trim_matches('*').strip_prefix('`').and_then(|key| key.strip_suffix('`')) else {
+            continue;
+        };
+        told.push((format!("{}{key}", if in_row { "row." } else { "" }), cell.starts_with('*')));
+    }
+    told.sort();
+    let schema = drivecourse_quiz::schema::Sort::Exam.schema();
+    let mut known = Vec::new();
+    keys_of(&schema, &schema, "", &mut known);
+    // Of the tables that may be left out, nothing must be there.
+    known.iter_mut().filter(|(key, _)| key.starts_with("marking.")).for_each(|(_, must)| *must = false);
+    // The reader of rows wants one, whatever the shape of the file says.
+    known.iter_mut().filter(|(key, _)| key == "row").for_each(|(_, must)| *must = true);
+    known.sort();
+    assert!(known.len() > 20, "{known:?}");
+    assert_eq!(told, known);
+}

@@ -11,6 +11,7 @@
 
 use core::ops::Range;
 
+use crate::amount;
 use crate::formula::{Formula, Node};
 use crate::packed;
 use crate::packed::{Packed, Reader as Unpacker};
@@ -112,7 +113,7 @@ impl Expression {
                 None => Err(Problem::at(
                     0..text.len(),
                     format!("{text:?} is none of the possibilities of {}.", quantity.id),
-                    format!("Choose one of: {}.", quantity.choices.join(", ")),
+                    amount::choices_of(quantity, text),
                 )),
             };
         }

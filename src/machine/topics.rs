@@ -15,6 +15,8 @@ mod oil;
 mod start;
 mod vibrate;
 
+pub(crate) use chain::size_called;
+
 use crate::language::text;
 use crate::quantity::Quantity;
 use crate::relation::Relation;

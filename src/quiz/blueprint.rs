@@ -332,11 +332,18 @@ pub(crate) fn share(problems: &mut Vec<Problem>, value: &Spanned<Toml>, name: &s
     let read = read.map(|share| (share * 1e12).round() / 1e12);
     match read {
         Ok(share) if share > 0.0 && share <= most => share,
-        _ => {
+        read => {
+            // 70 is a slip for 70 %, in all likelihood.
+            let percent = match read {
+                Ok(bare) if bare > 1.0 && bare <= 100.0 && !text.contains('%') => bare,
+                _ if name == "pass" => 70.0,
+                _ if name == "band" => 5.0,
+                _ => 50.0,
+            };
             problems.push(Problem::at(
                 value.span(),
                 format!("{text:?} is no share between 0 and {:.0} %.", most * 100.0),
-                format!("Write {name} = \"5 %\" or {name} = 0.05, say."),
+                format!("Write {name} = \"{percent} %\" or {name} = {}, say.", percent / 100.0),
             ));
             most
         }
@@ -467,8 +474,11 @@ marks = 2
             ("\"Mounting\"", "\" \"", 1, "one line"),
             ("minutes = 45", "minutes = 0", 2, "1440"),
             ("\"70 %\"", "\"170 %\"", 3, "no share"),
-            ("\"70 %\"", "true", 3, "no share"),
-            ("0.08", "0", 4, "no share"),
+            ("\"70 %\"", "true", 3, "pass = \"70 %\" or pass = 0.7, say"),
+            ("\"70 %\"", "55", 3, "pass = \"55 %\" or pass = 0.55, say"),
+            ("\"70 %\"", "\"62.5\"", 3, "pass = \"62.5 %\" or pass = 0.625, say"),
+            ("0.08", "0", 4, "band = \"5 %\" or band = 0.05, say"),
+            ("0.08", "8", 4, "band = \"8 %\" or band = 0.08, say"),
             ("[\"bench\"]", "[]", 5, "No family"),
             ("band", "cautions = [\"\"]\nband", 4, "cautions"),
             ("band", "units = \"metric\"\nband", 4, "set of units"),

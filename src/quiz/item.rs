@@ -424,7 +424,7 @@ impl Reader {
                     self.say(
                         value.span(),
                         format!("{text:?} is none of the possibilities of {}.", quantity.get().id),
-                        format!("Choose one of: {}.", choices.join(", ")),
+                        amount::choices_of(quantity.get(), &text),
                     );
                 }
                 return found.map(|index| index as f64);

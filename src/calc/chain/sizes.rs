@@ -81,6 +81,19 @@ pub fn by_designation(designation: &str) -> Option<&'static ChainSize> {
     ALL.iter().find(|size| size.designation == designation)
 }
 
+/// The chain of the inch series that ISO 606 calls by this name of its A series (`"16A"` is number 80); `None` for any
+/// other name.
+///
+/// # Source
+/// ISO 606:2015, Table 1, from memory: its figures are sixteenths of an inch of pitch, those of ASME B29.1 eighths with
+/// a nought behind for a chain with rollers.
+pub fn by_a_series(name: &str) -> Option<&'static ChainSize> {
+    let figures = name.trim().strip_suffix(['A', 'a']).filter(|figures| figures.len() == 2)?;
+    let sixteenths: u32 = figures.bytes().all(|byte| byte.is_ascii_digit()).then(|| figures.parse().ok())??;
+    let number = (sixteenths * 5).to_string();
+    by_designation(&number).filter(|size| size.series == Series::Inch && size.build == Build::Standard)
+}
+
 /// The chain at this place of [`ALL`], `None` past the end.
 pub fn by_index(index: usize) -> Option<&'static ChainSize> {
     ALL.get(index)
@@ -134,6 +147,17 @@ mod tests {
     use crate::units::force::{kilonewton, pound_force};
     use crate::units::length::{inch, millimeter};
     use approx::{assert_abs_diff_eq, assert_relative_eq};
+
+    #[test]
+    fn the_a_series_names_the_inch_chains() {
+        let named = ["08A", "10A", "12A", "16A", "20A", "24A", "28A", "32a"].map(|name| by_a_series(name).unwrap());
+        assert_eq!(named.map(|size| size.designation), ["40", "50", "60", "80", "100", "120", "140", "160"]);
+        // The figures are the pitch in sixteenths of an inch.
+        assert_relative_eq!(by_a_series("28A").unwrap().pitch.get::<inch>(), 28.0 / 16.0, max_relative = 1e-12);
+        for other in ["16B", "16", "A", "07A", "8A", "+8A", "36A", "-1A", "éA", ""] {
+            assert!(by_a_series(other).is_none(), "{other}");
+        }
+    }
 
     /// Files hold these places: this list may grow at its end only.
     #[test]

@@ -8,7 +8,7 @@ mod parts;
 mod tests;
 mod text;
 
-pub use choice::{letter, read_choice, read_order};
+pub use choice::{called_here, choices_of, letter, read_choice, read_order};
 pub(crate) use error::SAYS;
 pub use error::{ReadError, examples};
 pub use text::LIMIT;

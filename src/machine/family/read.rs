@@ -355,7 +355,7 @@ impl Reader {
                 self.say(
                     span.clone(),
                     format!("{value} is none of the possibilities of {}.", quantity.id),
-                    format!("Choose one of: {}.", quantity.choices.join(", ")),
+                    amount::choices_of(quantity, text),
                 );
             }
             return found.map(|index| index as f64);

@@ -7,7 +7,8 @@
 //! ```
 //!
 //! The first row names quantities, each with the unit of its column in square brackets where it has one; a cell may
-//! bring its own unit. The column `machine` names the row, if there is one. Commas, semicolons and tabs part cells.
+//! bring its own unit. The column `machine` names the row, if there is one, and no two rows alike. A column whose heading
+//! begins with `#` is the author's own note and passed over. Commas, semicolons and tabs part cells.
 
 use core::ops::Range;
 
@@ -28,6 +29,9 @@ pub struct FamilyProblem {
 /// The column that names the machine.
 const NAME: &str = "machine";
 
+/// What the heading of a column of notes begins with.
+const NOTE: char = '#';
+
 /// A cell and where it stands.
 #[derive(Debug, Clone, PartialEq)]
 struct Cell {
@@ -40,6 +44,7 @@ pub(super) type Machines = (Vec<String>, Vec<Vec<(QuantityId, f64)>>);
 
 enum Column {
     Name,
+    Note,
     Value(QuantityId, Option<String>),
 }
 
@@ -63,7 +68,8 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
     let columns: Vec<_> = headings.iter().filter_map(|heading| column(heading, reader)).collect();
     for (place, heading) in headings.iter().enumerate() {
         let name = |cell: &Cell| cell.text.split('[').next().unwrap_or("").trim().to_lowercase();
-        if headings[..place].iter().any(|other| name(other) == name(heading)) {
+        let note = heading.text.starts_with(NOTE);
+        if !note && headings[..place].iter().any(|other| name(other) == name(heading)) {
             reader.say(heading.span.clone(), "There are two columns of this name.", "Take one of them out.");
         }
     }
@@ -71,7 +77,9 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
         return Machines::default();
     }
     let (mut names, mut pool) = Machines::default();
-    for row in rows {
+    let mut named: Vec<&Cell> = Vec::new();
+    let rows: Vec<_> = rows.collect();
+    for row in &rows {
         let whole = row.first().map_or(0, |cell| cell.span.start)..row.last().map_or(0, |cell| cell.span.end);
         if row.len() != columns.len() {
             reader.say(
@@ -85,7 +93,24 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
         let mut name = (pool.len() + 1).to_string();
         for (cell, column) in row.iter().zip(&columns) {
             match column {
-                Column::Name => name.clone_from(&cell.text),
+                // Without a name it is called by its place.
+                Column::Name if cell.text.is_empty() => {}
+                Column::Name => {
+                    name.clone_from(&cell.text);
+                    let same = |other: &&&Cell| other.text.to_lowercase() == name.to_lowercase();
+                    match named.iter().find(same) {
+                        Some(first) => reader.say(
+                            cell.span.clone(),
+                            format!(
+                                "There are two machines called {name:?}; the other one stands in line {}.",
+                                text[..first.span.start].matches('\n').count() + 1
+                            ),
+                            "Give one of them another name, or take it out.",
+                        ),
+                        None => named.push(cell),
+                    }
+                }
+                Column::Note => {}
                 Column::Value(id, unit) => values.extend(value(cell, *id, unit.as_deref(), reader).map(|it| (*id, it))),
             }
         }
@@ -101,6 +126,9 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
 
 /// What a heading stands for.
 fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
+    if heading.text.starts_with(NOTE) {
+        return Some(Column::Note);
+    }
     let (name, unit) = match heading.text.split_once('[') {
         Some((name, unit)) => (name.trim(), Some(unit.trim_end().trim_end_matches(']').trim())),
         None => (heading.text.as_str(), None),
@@ -112,9 +140,11 @@ fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
     let Some(id) = registry.find(name) else {
         let names = registry.quantities().map(|id| id.get().id).chain([NAME]);
         let mend = nearest(name, names).map_or_else(
-            || "`drivecourse solve --list` names every quantity; take a column of anything else out.".to_owned(),
+            || "`drivecourse solve --list` names every quantity.".to_owned(),
             |near| format!("Did you mean {near:?}?"),
         );
+        let mend =
+            format!("{mend} Take a column of anything else out, or begin its heading with # to keep it as a note.");
         reader.say(heading.span.clone(), format!("There is no quantity called {name:?}."), mend);
         return None;
     };
@@ -242,9 +272,20 @@ mod tests {
     }
 
     #[test]
+    fn notes_are_passed_over_and_rows_without_a_name_are_numbered() {
+        let family = read("#,chain.size,machine,# order [kW],#\nyard,80,K-1,,x\n,60,,A 17,\n,50,,A 17,\n").unwrap();
+        assert_eq!(family.machines, ["K-1", "2", "3"]);
+        assert!(family.pool.iter().all(|row| row.len() == 1), "{:?}", family.pool);
+    }
+
+    #[test]
     fn problems_name_row_and_column() {
         for (table, line, column, what) in [
             ("machine,chain.sise\na,80\n", 1, 9, "Did you mean \"chain.size\"?"),
+            ("machine,chain.sise\na,80\n", 1, 9, "begin its heading with #"),
+            ("machine,place in the yard\na,80\n", 1, 9, "begin its heading with #"),
+            ("machine,chain.size\nK-1,80\nK-2,80\nk-1,60\n", 4, 1, "called \"k-1\"; the other one stands in line 2"),
+            ("machine,chain.size\na,16A\n", 2, 3, "16A is called 80 here"),
             ("machine,drive.motor_power [kN]\na,80\n", 1, 9, "is no unit of"),
             ("machine,chain.size\na,80\nb,81\n", 3, 3, "none of the possibilities"),
             ("machine,drive.motor_power [kW]\na,7.5\nb, much\n", 3, 4, "cannot be read"),

@@ -31,6 +31,11 @@ const SIZES: [&str; sizes::ALL.len()] = {
     names
 };
 
+/// What is called `written` elsewhere, as a choice of `chain.size` names it.
+pub(crate) fn size_called(written: &str) -> Option<&'static str> {
+    sizes::by_a_series(written).map(|size| size.designation)
+}
+
 const fn count(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
     Quantity::new(id, symbol, Kind::Count, name)
 }

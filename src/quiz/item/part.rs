@@ -39,10 +39,10 @@ pub(super) struct PartFile {
     read: Option<Spanned<String>>,
     /// Steps in their right order: they are shown shuffled.
     #[schemars(with = "Option<Vec<String>>", length(min = 3, max = 12))]
-    order: Option<Spanned<Vec<String>>>,
+    order: Option<Spanned<Vec<Spanned<String>>>>,
     /// Statements of which one is right.
     #[schemars(with = "Option<Vec<String>>", length(min = 2))]
-    pick: Option<Spanned<Vec<String>>>,
+    pick: Option<Spanned<Vec<Spanned<String>>>>,
     /// Number of the right statement, counted from 1.
     #[schemars(with = "Option<usize>", range(min = 1))]
     right: Option<Spanned<usize>>,
@@ -139,7 +139,8 @@ impl Reader {
                 self.say(order.span(), "An ordering needs between 3 and 12 steps.", "Add or join steps.");
                 return None;
             }
-            Ask::Order { steps: order.into_inner(), because: part.because }
+            let steps = self.told_apart(order.into_inner(), "step")?;
+            Ask::Order { steps, because: part.because }
         } else if let Some(pick) = part.pick {
             let count = pick.get_ref().len();
             let right = part.right.as_ref().map_or(0, |right| *right.get_ref());
@@ -152,11 +153,31 @@ impl Reader {
                 );
                 return None;
             }
-            Ask::Pick { options: pick.into_inner(), right: right - 1, because: part.because }
+            let options = self.told_apart(pick.into_inner(), "statement")?;
+            Ask::Pick { options, right: right - 1, because: part.because }
         } else {
             Ask::Judge(self.judge_part(part, before)?)
         };
         Some(PartSpec { text, ask, marks, hints, wrong: wrong.into() })
+    }
+
+    /// The texts of a list of which no two may read alike: of two that do, one would be marked wrong.
+    fn told_apart(&mut self, list: Vec<Spanned<String>>, one: &str) -> Option<Vec<String>> {
+        let plain = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
+        let mut seen: Vec<String> = Vec::new();
+        let before = self.problems.len();
+        for text in &list {
+            let text_plain = plain(text.get_ref());
+            if let Some(first) = seen.iter().position(|other| *other == text_plain) {
+                self.say(
+                    text.span(),
+                    format!("This {one} reads the same as {one} {}, so nobody can tell them apart.", first + 1),
+                    format!("Take one {one} out, or say in both what is different."),
+                );
+            }
+            seen.push(text_plain);
+        }
+        (self.problems.len() == before).then(|| list.into_iter().map(Spanned::into_inner).collect())
     }
 
     fn quantities(&mut self, names: &[Spanned<String>]) -> Option<Vec<QuantityId>> {

@@ -31,6 +31,13 @@ fn problems_name_their_place() {
         ("topic = \"mount\"", "topic = \"mound\"", 4, "no topic"),
         ("id = \"twist\"", "id = \"twist twice\"", 3, "letters"),
         ("order = [\"lock out\", ", "order = [", 14, "between 3 and 12"),
+        ("\"try the start\", ", "\n  \"try the start\",\n  \" Lock  Out\",\n  ", 16, "the same as step 1"),
+        (
+            "order = [\"lock out\", \"try the start\", \"measure\"]",
+            "pick = [\n\"no\",\n\"yes\",\n\"Yes \"]\nright = 1",
+            17,
+            "the same as statement 2",
+        ),
         ("order = ", "hint = ", 14, "Nothing here is called"),
     ] {
         let text = GOOD.replacen(from, to, 1);

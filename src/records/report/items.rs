@@ -92,7 +92,7 @@ pub struct Reliability {
     pub papers: usize,
     /// Questions on each.
     pub questions: usize,
-    /// Mean share of the marks.
+    /// Mean of the papers' shares of their marks, each paper counting alike.
     pub mean: f64,
     /// Alpha of the shares earned at each place of the paper; every variance with divisor n.
     pub alpha: Option<f64>,

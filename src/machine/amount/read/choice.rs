@@ -2,6 +2,8 @@
 
 use super::ReadError;
 use super::text::{clean, clip};
+use crate::quantity::Quantity;
+use crate::topics::size_called;
 use crate::unit::Kind;
 
 /// The letter that stands before the choice or item at `index`: A for the first.
@@ -59,6 +61,19 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
     }
     let choices = choices.iter().map(|label| (*label).to_owned()).collect();
     Err(ReadError::NoSuchChoice { written: clip(&text), choices })
+}
+
+/// Says what `written` is called among the choices of `quantity`, if it is another standard's name of one of them.
+pub fn called_here(quantity: &Quantity, written: &str) -> Option<String> {
+    let written = written.trim();
+    let name = (quantity.id == "chain.size").then(|| size_called(written)).flatten()?;
+    Some(format!("{written} is called {name} here."))
+}
+
+/// What to write instead of `written`, which is none of the choices of `quantity`.
+pub fn choices_of(quantity: &Quantity, written: &str) -> String {
+    let called = called_here(quantity, written).map_or_else(String::new, |called| format!("{called} "));
+    format!("{called}Choose one of: {}.", quantity.choices.join(", "))
 }
 
 /// Small letters and figures only.
