@@ -119,7 +119,8 @@ fn make(assets: &Assets, bank: &Bank, plant: &Plant, folder: &Path) -> Result<(u
 
     let filled = respond(bank, &exam)?;
     files::write(&exam_folder.join(ANSWERS), filled.as_bytes())?;
-    let (graded, notices) = grade::judge(bank, &exam, &scenario, &[(ANSWERS.to_owned(), filled.into_bytes())])?;
+    let grade::Judged { graded, notices, .. } =
+        grade::judge(bank, &exam, &scenario, &[(ANSWERS.to_owned(), filled.into_bytes())])?;
     let remarks = notices.iter().map(ToString::to_string).collect();
     grade::write(&graded, &pages, &plant.name, None, remarks, &exam_folder.join("results"))?;
     keep(&exam, &graded, &pages, plant, folder)?;

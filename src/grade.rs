@@ -20,6 +20,8 @@ const OTHER_WORDS: &str = "the language or its words are not those the papers we
 
 messages! { pub(crate) SAYS {
     RESULTS_IN = "grade-results-in", "results in {folder}; open {file}";
+    UNREAD_ONE = "grade-unread-one", "1 answer could not be read, and earned nothing so far:";
+    UNREAD_MORE = "grade-unread-more", "{count} answers could not be read, and earned nothing so far:";
     /// What an assessor can do about answers that could not be read.
     WHAT_TO_DO = "grade-what-to-do", "Look at the sheets. What was copied wrongly, mend with `drivecourse enter` and grade again; once it is recorded, record it\nagain with --correction. What stands so on the sheet and is worth marks, settle with `drivecourse override`.";
 } }
@@ -33,15 +35,18 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
         let bytes = std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))?;
         inputs.push((path.display().to_string(), bytes));
     }
-    let (graded, notices) = judge(&bank, &exam, &papers::scenario_digest(&assets.scenarios), &inputs)
+    let Judged { graded, nothing, notices } = judge(&bank, &exam, &papers::scenario_digest(&assets.scenarios), &inputs)
         .map_err(|error| if exam.language == words::spoken(&assets) { error } else { error.context(OTHER_WORDS) })?;
     for notice in &notices {
         eprintln!("{}", clean(&notice.to_string()));
     }
+    if nothing {
+        bail!("there are no answers to any paper of this exam in what was handed in; nothing was written");
+    }
     let unread = unread(&graded);
     if !unread.is_empty() {
-        let count = if unread.len() == 1 { "1 answer".into() } else { format!("{} answers", unread.len()) };
-        eprintln!("drivecourse: {count} could not be read, and earned nothing so far:");
+        let said = if unread.len() == 1 { UNREAD_ONE } else { UNREAD_MORE };
+        eprintln!("drivecourse: {}", said.say(&[("count", &unread.len().to_string())]));
         unread.iter().for_each(|line| eprintln!("  {}", clean(line)));
         WHAT_TO_DO.text().lines().for_each(|line| eprintln!("  {line}"));
     }
@@ -65,23 +70,24 @@ pub(crate) fn run(options: &cli::Grade) -> Result<()> {
     Ok(())
 }
 
+/// What was handed in, graded.
+pub(crate) struct Judged {
+    pub(crate) graded: Graded,
+    /// Whether it has not as much as a blank row of any paper.
+    nothing: bool,
+    /// What was noticed on the way.
+    pub(crate) notices: Vec<Notice>,
+}
+
 /// Grades what was handed in; nothing is graded against other numbers than those printed.
-pub(crate) fn judge(
-    bank: &Bank,
-    exam: &Exam,
-    scenario: &str,
-    inputs: &[(String, Vec<u8>)],
-) -> Result<(Graded, Vec<Notice>)> {
+pub(crate) fn judge(bank: &Bank, exam: &Exam, scenario: &str, inputs: &[(String, Vec<u8>)]) -> Result<Judged> {
     let settings = exam.settings(bank);
     let mut responses = Responses::new(exam);
     for (name, bytes) in inputs {
         responses.add(name, bytes);
     }
-    if responses.is_empty() {
-        bail!("there are no answers to any paper of this exam in what was handed in; nothing was written");
-    }
     match grade(exam, &settings, &responses, papers::threads()) {
-        Ok(graded) => Ok((graded, responses.notices)),
+        Ok(graded) => Ok(Judged { graded, nothing: responses.is_empty(), notices: responses.notices }),
         Err(mismatches) => {
             let lines: Vec<_> = mismatches.iter().take(5).map(ToString::to_string).collect();
             let changed = if scenario == exam.scenario {

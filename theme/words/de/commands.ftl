@@ -12,6 +12,8 @@ papers-untranslated = { $count } von { $all } Texten auf Blättern, Lösungen un
 papers-translated = alle { $all } Texte auf Blättern, Lösungen und Ergebnissen sind übersetzt
 
 grade-results-in = Ergebnisse in { $folder }; zu öffnen: { $file }
+grade-unread-one = 1 Antwort war nicht zu lesen und zählt bisher nicht:
+grade-unread-more = { $count } Antworten waren nicht zu lesen und zählen bisher nicht:
 grade-what-to-do =
     Sehen Sie die Blätter an. Was falsch abgeschrieben wurde, mit `drivecourse enter` verbessern und neu bewerten; ist es schon
     verbucht, mit --correction noch einmal verbuchen. Was so auf dem Blatt steht und Punkte verdient, mit `drivecourse override` regeln.
