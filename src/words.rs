@@ -245,6 +245,13 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
         practise::SAYS,
     ]
     .concat();
+    let problems = [
+        language::author_messages(),
+        drivecourse_quiz::author_messages(),
+        drivecourse_course::author_messages(),
+        drivecourse_records::author_messages(),
+    ]
+    .concat();
     let exams = scenarios::of_exams(assets)?;
     let registry = registry::texts().into_iter();
     let registry = registry.map(|text| Entry { id: text.id, english: text.english.to_owned(), about: text.about });
@@ -266,6 +273,7 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
             said([report_words::SAYS, &drivecourse_records::messages()].concat()),
         ),
         group("commands", "what commands say in the terminal", said(commands)),
+        group("problems", "what cannot be used in a file, and how to mend it", said(problems)),
         group("skills", "what items practise", skills),
         group("registry", "quantities, relations, their sources and wrong turns", registry.collect()),
         group("families", "machines and what may be wrong with them", scenarios::of_families(&bank)),

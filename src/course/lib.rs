@@ -41,3 +41,10 @@ use drivecourse_machine::language::Message;
 pub fn messages() -> Vec<Message> {
     [view::SAYS.to_vec(), portray::messages(), figures::messages()].concat()
 }
+
+/// What this crate tells the author of a file, or whoever runs a command, of what cannot be used: none of it is said in
+/// the browser.
+#[cfg(not(wordless))]
+pub fn author_messages() -> Vec<Message> {
+    Vec::new()
+}

@@ -153,6 +153,13 @@ pub fn messages() -> Vec<Message> {
     [amount::SAYS, face::slip::NAMES, face::slip::SAYS, instrument::NAMES, source::SAYS, unit::NAMES].concat()
 }
 
+/// What this crate tells the author of a file, or whoever runs a command, of what cannot be used: none of it is said in
+/// the browser.
+#[cfg(not(wordless))]
+pub fn author_messages() -> Vec<Message> {
+    Vec::new()
+}
+
 /// Takes on a language for the rest of the run; to be called before anything is said.
 ///
 /// # Errors

@@ -80,3 +80,10 @@ pub fn messages() -> Vec<Message> {
 pub fn paper_messages() -> Vec<Message> {
     [blueprint::CAUTIONS, code::SAYS, grade::SAYS, marking::SAYS, response::SAYS].concat()
 }
+
+/// What this crate tells the author of a file, or whoever runs a command, of what cannot be used: none of it is said in
+/// the browser.
+#[cfg(not(wordless))]
+pub fn author_messages() -> Vec<Message> {
+    Vec::new()
+}

@@ -36,3 +36,9 @@ use drivecourse_machine::language::Message;
 pub fn messages() -> Vec<Message> {
     [date::SAYS, report::STANDING_SAYS].concat()
 }
+
+/// What this crate tells the author of a file, or whoever runs a command, of what cannot be used: none of it is said in
+/// the browser.
+pub fn author_messages() -> Vec<Message> {
+    Vec::new()
+}
