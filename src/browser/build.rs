@@ -4,7 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// The crates that go into the module, beside this one.
-const CRATES: [&str; 5] = ["browser", "calc", "course", "machine", "quiz"];
+const CRATES: [&str; 6] = ["browser", "calc", "course", "machine", "math", "quiz"];
 /// Files of theirs that do not: they belong to papers, grading and the book.
 const ELSEWHERE: [&str; 19] = [
     "course/book",

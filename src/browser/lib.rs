@@ -20,8 +20,12 @@ mod desk;
 mod door;
 mod easel;
 mod json;
+#[cfg(all(wordless, target_family = "wasm"))]
+mod pieces;
 pub mod progress;
 pub mod request;
+#[cfg(all(wordless, not(any(feature = "calculations", feature = "pictures"))))]
+mod shared;
 
 pub use bundle::{Bundle, Chapter};
 pub use desk::Desk;

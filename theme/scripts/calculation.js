@@ -21,7 +21,8 @@
   });
 
   const bytes = (base64) => Uint8Array.fromBase64?.(base64) ?? Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
-  const started = async (name) => (await WebAssembly.instantiate(bytes(await part(name)), {})).instance.exports;
+  const started = async (name, imports) =>
+    (await WebAssembly.instantiate(bytes(await part(name)), imports)).instance.exports;
   const encoder = new TextEncoder();
   const decoder = new TextDecoder();
 
@@ -40,7 +41,7 @@
   /** A module of this name, opened with the texts of the parts `needs`, and what is connected to it. */
   const opened = {};
   const open = (name, needs) => opened[name] ??= (async () => {
-    const [exports, ...texts] = await Promise.all([started(name), ...needs.map(part)]);
+    const [exports, ...texts] = await Promise.all([started(name, {}), ...needs.map(part)]);
     const { error } = JSON.parse(call(exports, texts.join("")));
     if (error) throw new Error(error);
     return { exports, connected: {} };
@@ -60,10 +61,11 @@
     }
   };
 
-  /** Connects a module of calculations to the desk: from then on they call each other, and no script stands between. */
+  /** Connects a module of calculations to the desk: from then on they call each other, and no script stands between.
+   * It takes the elementary functions from there. */
   const connect = async (name) => {
     const { exports: desk, connected } = await open("practice", ["words", "bank"]);
-    connected[name] ??= started(name).then(({ place, work }) => {
+    connected[name] ??= started(name, { practice: desk }).then(({ place, work }) => {
       const table = desk.__indirect_function_table;
       const at = table.grow(1);
       table.set(at, work);

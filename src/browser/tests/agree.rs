@@ -15,6 +15,8 @@ use wasmi::{Engine, Instance, Linker, Memory, Module, Store, TypedFunc, Val};
 const CASES: usize = 10_000;
 /// Of every so many, one is compared with everything its card shows.
 const WHOLE: usize = 25;
+/// Pages of memory, of 64 KiB, that the practice module may have taken after all of them.
+const MOST_PAGES: u64 = 256;
 
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
@@ -30,18 +32,22 @@ struct Shipped {
     run: TypedFunc<(u32, u32), u64>,
 }
 
-/// The module of this name, started.
-fn start(store: &mut Store<()>, name: &str) -> Instance {
+/// The module of this name, started; what it imports is what `practice` exports.
+fn start(store: &mut Store<()>, name: &str, practice: Option<Instance>) -> Instance {
     let bytes = fs::read(root().join(format!("theme/live/{name}.wasm"))).unwrap_or_else(|_| panic!("no {name}.wasm"));
     let module = Module::new(store.engine(), &bytes).unwrap();
-    Linker::new(store.engine()).instantiate_and_start(store, &module).unwrap()
+    let mut linker = Linker::new(store.engine());
+    if let Some(practice) = practice {
+        linker.instance(&mut *store, "practice", practice).unwrap();
+    }
+    linker.instantiate_and_start(store, &module).unwrap()
 }
 
 impl Shipped {
     /// Opens the module of this name with `text`; the digest of its sources.
     fn open(name: &str, text: &str) -> (Self, String) {
         let mut store = Store::new(&Engine::default(), ());
-        let instance = start(&mut store, name);
+        let instance = start(&mut store, name, None);
         let memory = instance.get_memory(&store, "memory").unwrap();
         let (alloc, free, run) = (
             instance.get_typed_func(&store, "alloc").unwrap(),
@@ -67,7 +73,7 @@ impl Shipped {
     }
 
     fn connect(&mut self, name: &str) {
-        let other = start(&mut self.store, name);
+        let other = start(&mut self.store, name, Some(self.instance));
         let work = other.get_func(&self.store, "work").unwrap();
         let place = other.get_typed_func::<(), u32>(&self.store, "place").unwrap().call(&mut self.store, ()).unwrap();
         let table = self.instance.get_table(&self.store, "__indirect_function_table").unwrap();
@@ -137,7 +143,8 @@ fn the_shipped_modules_are_made_from_these_sources() {
     let mut found = vec![("practice".to_owned(), practice), ("pictures".to_owned(), pictures)];
     for place in 0..=topics::titles().count() {
         let mut store = Store::new(&Engine::default(), ());
-        let module = start(&mut store, &away::name(place));
+        let practice = start(&mut store, "practice", None);
+        let module = start(&mut store, &away::name(place), Some(practice));
         let ask = |what| module.get_func(&store, what).unwrap();
         let (its_place, sources) = (ask("place"), ask("sources"));
         let its_place = its_place.typed::<(), u32>(&store).unwrap().call(&mut store, ()).unwrap();
@@ -188,6 +195,9 @@ fn ten_thousand_cases_are_drawn_marked_and_diagnosed_alike() {
                 }
             }
         }
+        // What requests took was given back and used again; a case takes some 50 KB.
+        let pages = shipped.memory.size(&shipped.store);
+        assert!(pages <= MOST_PAGES, "{pages}");
         marked
     };
     let marked: usize = std::thread::scope(|scope| {
