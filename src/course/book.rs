@@ -10,6 +10,7 @@ mod frame;
 mod guard;
 mod live;
 mod slots;
+mod tie;
 mod warnings;
 
 #[cfg(test)]

@@ -11,6 +11,7 @@ use mdbook_core::errors::Result as AnyResult;
 use mdbook_html::HtmlHandlebars;
 use mdbook_renderer::{RenderContext, Renderer};
 
+use super::tie::tie;
 use super::{Slots, Units, contents};
 use crate::words::Words;
 
@@ -96,7 +97,9 @@ impl Site {
         });
         let Some((before, text, after)) = parts else { return frame(html) };
         let mut out = frame(before);
-        mender.mend(text, &mut out);
+        let mut mended = String::with_capacity(text.len());
+        mender.mend(text, &mut mended);
+        out.push_str(&tie(&mended));
         out.push_str(&frame(after));
         out
     }
