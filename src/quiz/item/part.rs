@@ -5,8 +5,9 @@ use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 
+use super::read::Reader;
 use super::wrong::WrongFile;
-use super::{Ask, PartSpec, Reader};
+use super::{Ask, PartSpec};
 use crate::judge::{Call, Finding, Judge};
 
 /// One part of an item: it asks in exactly one way.

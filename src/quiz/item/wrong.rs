@@ -5,7 +5,8 @@ use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 
-use super::{Ask, Reader};
+use super::Ask;
+use super::read::Reader;
 
 /// A wrong turn of your own.
 #[derive(Debug, Deserialize, JsonSchema)]
