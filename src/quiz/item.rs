@@ -61,9 +61,11 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use drivecourse_machine::amount;
+#[cfg(not(wordless))]
+use drivecourse_machine::language::Message;
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader as Unpacker};
-use drivecourse_machine::{Case, Problem, QuantityId, RelationId, System, read_toml, schema};
+use drivecourse_machine::{Case, Problem, QuantityId, RelationId, System, messages, read_toml, schema};
 use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
@@ -148,6 +150,11 @@ pub struct When {
     pub at_most: f64,
 }
 
+messages! { pub(crate) SAYS {
+    BELOW = "problem-item-below", "{quantity} is {value}, and at least {bound} is allowed";
+    ABOVE = "problem-item-above", "{quantity} is {value}, and at most {bound} is allowed";
+} }
+
 impl When {
     /// Whether `case` keeps the bound.
     pub fn holds(&self, case: &Case) -> bool {
@@ -162,9 +169,9 @@ impl When {
     /// A `value` (SI) beyond the bound, and the bound, in words: `heat.rise is 41.2 °C, and at most 40 °C is allowed`.
     pub(crate) fn says_of(&self, value: f64) -> String {
         let quantity = self.quantity.get();
-        let (end, bound) = if value < self.at_least { ("at least", self.at_least) } else { ("at most", self.at_most) };
+        let (says, bound) = if value < self.at_least { (BELOW, self.at_least) } else { (ABOVE, self.at_most) };
         let [value, bound] = [value, bound].map(|value| amount::write_exact(quantity, value, System::Si));
-        format!("{} is {value}, and {end} {bound} is allowed", quantity.id)
+        says.say(&[("quantity", quantity.id), ("value", &value), ("bound", &bound)])
     }
 }
 
@@ -322,6 +329,12 @@ impl Packed for Ask {
             }
         }
     }
+}
+
+/// What is told the author of items.
+#[cfg(not(wordless))]
+pub(crate) fn author_messages() -> Vec<Message> {
+    [SAYS, part::SAYS, read::SAYS, wrong::SAYS].concat()
 }
 
 /// Reads a file of items.

@@ -3,10 +3,22 @@
 use core::ops::Range;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, topics};
+use drivecourse_machine::{Problem, messages, topics};
 use toml::Spanned;
 
 use super::{Pick, Row, RowFile};
+use crate::mend::{NO_TOPIC, TOPICS, WRITE_OR_OUT, near, quoted, write_say};
+
+messages! { pub(crate) SAYS {
+    ONE_THING = "problem-row-one-thing", "A row takes from exactly one thing.";
+    THINGS = "problem-row-things", "Give it one of `topic`, `skill` and `item`.";
+    COUNT = "problem-row-count", "A row takes between 1 and {most} questions.";
+    WRITE_COUNT = "problem-row-write-count", "Write {example}, say, or take the row out.";
+    NO_COUNT = "problem-row-no-count", "This row does not say how many questions it takes.";
+    NO_MARKS = "problem-row-no-marks", "A question earns at least one mark.";
+    WEIGHT = "problem-row-weight", "A question is worth between 1 and 100 marks.";
+    DIFFICULTY = "problem-row-difficulty", "These are no bounds of difficulty.";
+} }
 
 const MOST_COUNT: u32 = 200;
 
@@ -24,7 +36,7 @@ impl Reader {
         let named: Vec<_> = names.iter().flatten().collect();
         if named.len() != 1 {
             let span = named.get(1).map(|name| name.span()).or(row.count.as_ref().map(Spanned::span));
-            let (what, mend) = ("A row takes from exactly one thing.", "Give it one of `topic`, `skill` and `item`.");
+            let (what, mend) = (ONE_THING.text(), THINGS.text());
             self.problems.push(Problem { span, what: what.into(), mend: mend.into() });
             return None;
         }
@@ -33,19 +45,17 @@ impl Reader {
             && !topics::ALL.iter().any(|known| known.id == topic.get_ref())
         {
             let ids = || topics::ALL.iter().map(|topic| topic.id);
-            let mend = nearest(topic.get_ref(), ids()).map_or_else(
-                || format!("The topics are {}.", ids().collect::<Vec<_>>().join(", ")),
-                |near| format!("Did you mean {near:?}?"),
-            );
-            self.say(span.clone(), format!("There is no topic called {:?}.", topic.get_ref()), mend);
+            let mend = nearest(topic.get_ref(), ids())
+                .map_or_else(|| TOPICS.say(&[("names", &ids().collect::<Vec<_>>().join(", "))]), near);
+            self.say(span.clone(), NO_TOPIC.say(&[("name", &quoted(topic.get_ref()))]), mend);
         }
         let count = match row.count {
             Some(count) => {
                 if !(1..=MOST_COUNT).contains(count.get_ref()) {
                     self.say(
                         count.span(),
-                        format!("A row takes between 1 and {MOST_COUNT} questions."),
-                        "Write count = 2, say, or take the row out.",
+                        COUNT.say(&[("most", &MOST_COUNT.to_string())]),
+                        WRITE_COUNT.say(&[("example", "count = 2")]),
                     );
                 }
                 count.into_inner()
@@ -53,28 +63,24 @@ impl Reader {
             // An item that is named is asked once.
             None if row.item.is_some() => 1,
             None => {
-                self.say(span.clone(), "This row does not say how many questions it takes.", "Write count = 2, say.");
+                self.say(span.clone(), NO_COUNT.text(), write_say("count = 2"));
                 return None;
             }
         };
         if let Some(marks) = &row.marks
             && *marks.get_ref() == 0
         {
-            self.say(marks.span(), "A question earns at least one mark.", "Write marks = 2, or take it out.");
+            self.say(marks.span(), NO_MARKS.text(), WRITE_OR_OUT.say(&[("example", "marks = 2")]));
         }
         if let Some(weight) = &row.weight
             && !(1..=100).contains(weight.get_ref())
         {
-            self.say(
-                weight.span(),
-                "A question is worth between 1 and 100 marks.",
-                "Write weight = 4, or take it out.",
-            );
+            self.say(weight.span(), WEIGHT.text(), WRITE_OR_OUT.say(&[("example", "weight = 4")]));
         }
         if let Some(difficulty) = &row.difficulty {
             let (least, most) = *difficulty.get_ref();
             if !(least >= 0.0 && least < most && most.is_finite()) {
-                self.say(difficulty.span(), "These are no bounds of difficulty.", "Write difficulty = [3, 12], say.");
+                self.say(difficulty.span(), DIFFICULTY.text(), write_say("difficulty = [3, 12]"));
             }
         }
         let pick = match (row.topic, row.skill, row.item) {

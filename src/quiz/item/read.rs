@@ -5,10 +5,26 @@ use std::collections::BTreeMap;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, QuantityId, Registry, RelationId, topics};
+use drivecourse_machine::{Kind, Problem, QuantityId, Registry, RelationId, messages, topics};
 use toml::{Spanned, Value as Toml};
 
 use super::{Item, ItemFile, When, WhenFile, placeholders};
+use crate::mend::{NEAR, NO_TOPIC, OTHER_ID, TOPICS, TWO_ITEMS, near, quoted};
+
+messages! { pub(crate) SAYS {
+    NO_QUANTITY = "problem-item-no-quantity", "There is no quantity called {name}.";
+    QUANTITIES = "problem-item-quantities", "`drivecourse solve --list` names every quantity.";
+    BAD_ID = "problem-item-bad-id", "An item's id is made of letters, figures and hyphens.";
+    AN_ID = "problem-item-an-id", "Write, for example, {example}.";
+    NO_PART = "problem-item-no-part", "This item has no part, so it asks nothing.";
+    ADD_PART = "problem-item-add-part", "Add an {part}.";
+    NO_POSSIBILITY = "problem-item-no-possibility", "{text} is none of the possibilities of {quantity}.";
+    UNREADABLE = "problem-item-unreadable", "{text} cannot be read: {why}";
+    TAKES = "problem-item-takes", "It takes {kind}.";
+    NO_METHOD = "problem-item-no-method", "There is no method called {name}.";
+    NO_PLACE = "problem-item-no-place", "{name} stands for nothing.";
+    PLACES = "problem-item-places", "Use {machine} or the name of a quantity.";
+} }
 
 pub(super) struct Reader {
     pub(super) problems: Vec<Problem>,
@@ -24,11 +40,8 @@ impl Reader {
         let registry = Registry::get();
         let found = registry.find(name.get_ref());
         if found.is_none() {
-            let mend = registry.suggestion(name.get_ref()).map_or_else(
-                || "`drivecourse solve --list` names every quantity.".to_owned(),
-                |near| format!("Did you mean {near:?}?"),
-            );
-            self.say(name.span(), format!("There is no quantity called {:?}.", name.get_ref()), mend);
+            let mend = registry.suggestion(name.get_ref()).map_or_else(|| QUANTITIES.text().to_owned(), near);
+            self.say(name.span(), NO_QUANTITY.say(&[("name", &quoted(name.get_ref()))]), mend);
         }
         found
     }
@@ -36,29 +49,21 @@ impl Reader {
     pub(super) fn item(&mut self, file: ItemFile) -> Option<Item> {
         let before = self.problems.len();
         if self.seen.insert(file.id.get_ref().clone(), ()).is_some() {
-            self.say(
-                file.id.span(),
-                format!("There are two items called {:?}.", file.id.get_ref()),
-                "Give one of them another id.",
-            );
+            self.say(file.id.span(), TWO_ITEMS.say(&[("name", &quoted(file.id.get_ref()))]), OTHER_ID.text());
         }
         if !file.id.get_ref().chars().all(|c| c.is_ascii_alphanumeric() || c == '-') || file.id.get_ref().is_empty() {
-            self.say(
-                file.id.span(),
-                "An item's id is made of letters, figures and hyphens.",
-                "Write, for example, slack-tension.",
-            );
+            self.say(file.id.span(), BAD_ID.text(), AN_ID.say(&[("example", "slack-tension")]));
         }
         if !topics::ALL.iter().any(|topic| topic.id == file.topic.get_ref()) {
             let names: Vec<_> = topics::ALL.iter().map(|topic| topic.id).collect();
             self.say(
                 file.topic.span(),
-                format!("There is no topic called {:?}.", file.topic.get_ref()),
-                format!("The topics are {}.", names.join(", ")),
+                NO_TOPIC.say(&[("name", &quoted(file.topic.get_ref()))]),
+                TOPICS.say(&[("names", &names.join(", "))]),
             );
         }
         if file.part.is_empty() {
-            self.say(file.id.span(), "This item has no part, so it asks nothing.", "Add an [[item.part]].");
+            self.say(file.id.span(), NO_PART.text(), ADD_PART.say(&[("part", "[[item.part]]")]));
         }
         self.placeholders(&file.text);
         let when = file.when.iter().filter_map(|when| self.when(when)).collect();
@@ -99,7 +104,7 @@ impl Reader {
                 if found.is_none() {
                     self.say(
                         value.span(),
-                        format!("{text:?} is none of the possibilities of {}.", quantity.get().id),
+                        NO_POSSIBILITY.say(&[("text", &quoted(&text)), ("quantity", quantity.get().id)]),
                         amount::choices_of(quantity.get(), &text),
                     );
                 }
@@ -110,8 +115,8 @@ impl Reader {
                 Err(error) => {
                     self.say(
                         value.span(),
-                        format!("{text:?} cannot be read: {error}"),
-                        format!("It takes {}.", quantity.get().kind.name()),
+                        UNREADABLE.say(&[("text", &quoted(&text)), ("why", &error.to_string())]),
+                        TAKES.say(&[("kind", quantity.get().kind.name())]),
                     );
                     None
                 }
@@ -128,9 +133,9 @@ impl Reader {
         let registry = Registry::get();
         let found = registry.relation(name.get_ref()).map(|linked| linked.id);
         if found.is_none() {
-            let near = nearest(name.get_ref(), registry.relations().iter().map(|linked| linked.relation.id));
-            let mend = near.map_or_else(String::new, |near| format!("Did you mean {near:?}?"));
-            self.say(name.span(), format!("There is no method called {:?}.", name.get_ref()), mend);
+            let known = registry.relations().iter().map(|linked| linked.relation.id);
+            let mend = nearest(name.get_ref(), known).map_or_else(String::new, near);
+            self.say(name.span(), NO_METHOD.say(&[("name", &quoted(name.get_ref()))]), mend);
         }
         found
     }
@@ -139,10 +144,10 @@ impl Reader {
         for name in placeholders(text.get_ref()) {
             if name != "machine" && Registry::get().find(name).is_none() {
                 let mend = Registry::get().suggestion(name).map_or_else(
-                    || "Use {machine} or the name of a quantity.".to_owned(),
-                    |near| format!("Did you mean {{{near}}}?"),
+                    || PLACES.say(&[("machine", "{machine}")]),
+                    |near| NEAR.say(&[("near", &format!("{{{near}}}"))]),
                 );
-                self.say(text.span(), format!("{{{name}}} stands for nothing."), mend);
+                self.say(text.span(), NO_PLACE.say(&[("name", &format!("{{{name}}}"))]), mend);
             }
         }
     }
