@@ -197,7 +197,7 @@ impl Marking {
         let quantity = quantity.get();
         let wanted =
             if self.unit_may_miss { Wanted::in_unit(quantity.unit(system)) } else { Wanted::new(quantity.kind) };
-        wanted.with_mark(language::decimal_mark())
+        wanted.on_scale_of(quantity.unit(system)).as_spoken()
     }
 
     /// Marks that a near miss earns.
@@ -271,7 +271,7 @@ fn found(key: &Key, steps: &str, system: System) -> (usize, usize) {
             if quantity.kind == Kind::Choice {
                 return amount::read_choice(text, quantity.labels).is_ok_and(|choice| choice as f64 == value);
             }
-            amount::read(text, &Wanted::new(quantity.kind).with_mark(language::decimal_mark()))
+            amount::read(text, &Wanted::new(quantity.kind).on_scale_of(quantity.unit(system)).as_spoken())
                 .is_ok_and(|read| (read.base - value).abs() <= tolerance * (1.0 + 1e-9) + 1e-12 * value.abs())
         }));
     }
