@@ -90,7 +90,7 @@ fn faults_of_exams_rosters_and_items_are_told_in_german() {
     ];
     let problems = Blueprint::read(exam).unwrap_err();
     told(&problems, &says);
-    assert_eq!(problems.len(), 18, "{problems:#?}");
+    assert_eq!(problems.len(), 17, "{problems:#?}");
     let roster = "id,name,group,units,print\na1,Ada,,,\nA1,Bo,,,\na3,ADA,,,\na/4,Cy,,,\na5,\"\",,,\na6,Di,,metric,huge\na7,Ed,,,,x\n";
     told(
         &Roster::read_csv(roster).unwrap_err(),
