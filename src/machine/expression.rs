@@ -6,6 +6,8 @@
 //!   kind, and the whole must be of the kind of what is asked;
 //! * a quantity with a unit in square brackets is its bare number in that unit. Where bare numbers give the answer,
 //!   its unit stands on the left: `[N] = 9.80665 * chain.mass[kg/m] * chain.span[m]`;
+//! * of temperatures, differences can be reckoned with, and means: `(heat.housing + heat.ambient) / 2` is a temperature
+//!   on every scale, because its parts add up to one; twice a temperature is another on each;
 //! * an angle counts as a kind of its own, and so a speed of rotation is no frequency: write its unit;
 //! * for a choice, the expression is the wrong choice itself.
 
@@ -63,11 +65,18 @@ const PLAIN: Powers = [0; 7];
 const ANGLE: Powers = [0, 0, 0, 0, 1, 0, 0];
 const TURN: usize = 4;
 
-/// The dimension of a part, and how many thermometer readings it adds up to.
+/// The dimension of a part, and how many thermometer readings it adds up to: one of a mean, none of a difference.
 #[derive(Debug, Clone, Copy, PartialEq)]
 struct Dimension {
     powers: Powers,
-    readings: i8,
+    readings: f64,
+}
+
+impl Dimension {
+    /// With so many readings, rid of the dust of thirds and tenths.
+    fn with_readings(self, readings: f64) -> Self {
+        Self { readings: (readings * 1e9).round() / 1e9, ..self }
+    }
 }
 
 fn powers(kind: Kind) -> Powers {
@@ -139,12 +148,15 @@ impl Expression {
             }
         }
         let whole = dimension(&formula.body).map_err(|(what, mend)| Problem::at(0..text.len(), what, mend))?;
-        let plain = Dimension { powers: PLAIN, readings: 0 };
-        let mut wanted = Dimension { powers: powers(quantity.kind), readings: 0 };
-        wanted.readings = i8::from(quantity.kind == Kind::Temperature);
+        let plain = Dimension { powers: PLAIN, readings: 0.0 };
+        let mut wanted = Dimension { powers: powers(quantity.kind), readings: 0.0 };
+        wanted.readings = f64::from(u8::from(quantity.kind == Kind::Temperature));
         if let Some(unit) = &formula.unit {
             known_unit(text, unit, quantity.kind)?;
             wanted = plain;
+        }
+        if whole != wanted && whole.powers == wanted.powers && multiplies_readings(&formula.body) {
+            return Err(Problem::at(0..text.len(), MULTIPLIED, WRITE_UNITS));
         }
         if whole != wanted {
             let [si, us] = System::ALL.map(|system| quantity.unit(system).symbol);
@@ -236,30 +248,52 @@ fn known_unit(text: &str, unit: &str, kind: Kind) -> Result<(), Problem> {
 
 type Clash = (String, &'static str);
 
+const WRITE_UNITS: &str = "Write units in square brackets, as in chain.sag[mm], to reckon with bare numbers.";
+const MULTIPLIED: &str =
+    "A temperature is multiplied; only a difference of temperatures can be, or temperatures of which a mean is taken.";
+
+/// Whether a thermometer reading is multiplied or divided somewhere in `node`.
+fn multiplies_readings(node: &Node) -> bool {
+    let reads = |node: &Node| dimension(node).is_ok_and(|part| part.readings != 0.0);
+    match node {
+        Node::Number(..) | Node::Name(..) => false,
+        Node::Minus(inner) => reads(inner) || multiplies_readings(inner),
+        Node::Join(sign, a, b) => {
+            (matches!(sign, '*' | '/') && (reads(a) || reads(b))) || multiplies_readings(a) || multiplies_readings(b)
+        }
+        Node::Call(_, args) => args.iter().any(multiplies_readings),
+    }
+}
+
+/// What `node`, of this dimension, comes to where it is a plain number that rests on no quantity, and not nought.
+fn constant(node: &Node, part: Dimension) -> Option<f64> {
+    let is_plain = part.powers == PLAIN && node.names().is_empty();
+    is_plain.then(|| node.value(&|_, _| f64::NAN)).filter(|value| value.is_finite() && *value != 0.0)
+}
+
 fn dimension(node: &Node) -> Result<Dimension, Clash> {
-    const WRITE_UNITS: &str = "Write units in square brackets, as in chain.sag[mm], to reckon with bare numbers.";
-    let plain = Dimension { powers: PLAIN, readings: 0 };
+    let plain = Dimension { powers: PLAIN, readings: 0.0 };
     let clash = |what: &str| Err((what.to_owned(), WRITE_UNITS));
     // A thermometer's nought is a matter of its scale: only differences can be multiplied.
-    let scaled = |part: Dimension| match part.readings {
-        0 => Ok(part),
-        _ => clash("A temperature is multiplied; only a difference of temperatures can be."),
-    };
+    let scaled = |part: Dimension| if part.readings == 0.0 { Ok(part) } else { clash(MULTIPLIED) };
     Ok(match node {
         Node::Number(..) => plain,
         Node::Name(_, Some(_)) => plain,
         Node::Name(name, None) => {
             let kind = Registry::get().find(name).map_or(Kind::Ratio, |id| id.get().kind);
-            Dimension { powers: powers(kind), readings: i8::from(kind == Kind::Temperature) }
+            Dimension { powers: powers(kind), readings: f64::from(u8::from(kind == Kind::Temperature)) }
         }
-        Node::Minus(inner) => scaled(dimension(inner)?)?,
+        Node::Minus(inner) => {
+            let inner = dimension(inner)?;
+            inner.with_readings(0.0 - inner.readings)
+        }
         Node::Join(sign @ ('+' | '-'), a, b) => {
             let (a, b) = (dimension(a)?, dimension(b)?);
             if a.powers != b.powers {
                 return clash("Things of different kinds are added or subtracted.");
             }
             let readings = if *sign == '+' { a.readings + b.readings } else { a.readings - b.readings };
-            Dimension { powers: a.powers, readings }
+            a.with_readings(readings)
         }
         Node::Join('^', base, exponent) => {
             let base = scaled(dimension(base)?)?;
@@ -270,17 +304,28 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
             if base == plain {
                 plain
             } else if whole.fract() == 0.0 && whole.abs() <= 6.0 {
-                Dimension { powers: base.powers.map(|power| power.saturating_mul(whole as i8)), readings: 0 }
+                Dimension { powers: base.powers.map(|power| power.saturating_mul(whole as i8)), readings: 0.0 }
             } else {
                 return clash("Only a plain number can be raised to this power.");
             }
         }
         Node::Join(sign, a, b) => {
-            let (a, b) = (scaled(dimension(a)?)?, scaled(dimension(b)?)?);
+            let of = (dimension(a)?, dimension(b)?);
+            // The readings of a mean: so much of each.
+            let mean = match sign {
+                _ if of.0.readings == 0.0 && of.1.readings == 0.0 => None,
+                '/' => constant(b, of.1).map(|divisor| of.0.with_readings(of.0.readings / divisor)),
+                _ if of.0.readings == 0.0 => constant(a, of.0).map(|factor| of.1.with_readings(of.1.readings * factor)),
+                _ => constant(b, of.1).map(|factor| of.0.with_readings(of.0.readings * factor)),
+            };
+            if let Some(mean) = mean {
+                return Ok(mean);
+            }
+            let (a, b) = (scaled(of.0)?, scaled(of.1)?);
             let sign = if *sign == '/' { -1 } else { 1 };
             let mut powers = a.powers;
             powers.iter_mut().zip(b.powers).for_each(|(power, other)| *power = power.saturating_add(sign * other));
-            Dimension { powers, readings: 0 }
+            Dimension { powers, readings: 0.0 }
         }
         Node::Call(name, args) => {
             let args: Vec<_> = args.iter().map(dimension).collect::<Result<_, _>>()?;
@@ -290,10 +335,10 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
                 "min" | "max" if args.iter().all(|arg| *arg == first) => first,
                 "abs" => scaled(first)?,
                 "sqrt" if first.powers.iter().all(|power| power % 2 == 0) => {
-                    Dimension { powers: scaled(first)?.powers.map(|power| power / 2), readings: 0 }
+                    Dimension { powers: scaled(first)?.powers.map(|power| power / 2), readings: 0.0 }
                 }
                 "sin" | "cos" | "tan" | "cot" if first.powers == ANGLE || all_plain => plain,
-                "asin" | "acos" | "atan" if all_plain => Dimension { powers: ANGLE, readings: 0 },
+                "asin" | "acos" | "atan" if all_plain => Dimension { powers: ANGLE, readings: 0.0 },
                 "exp" | "ln" | "log10" | "ceil" if all_plain => plain,
                 _ => return Err((format!("{name} cannot be taken of this kind of thing."), WRITE_UNITS)),
             }
@@ -329,6 +374,22 @@ mod tests {
         assert_eq!(value("too tight", "chain.sag_verdict", &[]), Some(0.0));
         let warm = [("heat.housing", 333.15), ("heat.ambient", 293.15)];
         assert_eq!(value("heat.housing - heat.ambient", "heat.rise", &warm), Some(40.0));
+        // Means and other sums whose parts add up to one are the same temperature on every scale.
+        for (text, kelvin) in [
+            ("(heat.housing + heat.ambient) / 2", 313.15),
+            ("0.5 * (heat.housing + heat.ambient)", 313.15),
+            ("heat.housing / 2 + heat.ambient / 2", 313.15),
+            ("heat.housing * 0.3 + 0.7 * heat.ambient", 305.15),
+            ("(2 * heat.housing + heat.ambient) / 3", 319.816_666_666_666_7),
+            ("2 * heat.housing - heat.ambient", 373.15),
+            ("heat.ambient + (heat.housing - heat.ambient) / 2", 313.15),
+            ("max((heat.housing + heat.ambient) / 2, heat.ambient)", 313.15),
+            ("[°C] = (heat.housing[°C] + heat.ambient[°C]) / 2", 313.15),
+            ("[°F] = (heat.housing[°F] + heat.ambient[°F]) / 2", 313.15),
+        ] {
+            let mean = value(text, "heat.housing", &warm).unwrap();
+            assert!((mean - kelvin).abs() < 1e-9, "{text}: {mean}");
+        }
     }
 
     #[test]
@@ -346,6 +407,13 @@ mod tests {
             ("chain.sag[mm]", "chain.sag", 0, "must be a length"),
             ("heat.housing * 2", "heat.rise", 0, "only a difference"),
             ("heat.housing + heat.ambient", "heat.housing", 0, "added up"),
+            ("heat.housing * 2", "heat.housing", 0, "only a difference"),
+            ("(heat.housing + heat.ambient) / 2", "heat.rise", 0, "only a difference"),
+            ("(heat.housing + heat.ambient) / 3", "heat.housing", 0, "only a difference"),
+            ("heat.housing * chain.sag[mm]", "heat.housing", 0, "only a difference"),
+            ("2 / heat.housing", "heat.housing", 0, "only a difference"),
+            ("heat.housing / 0", "heat.housing", 0, "only a difference"),
+            ("-heat.housing", "heat.housing", 0, "only a difference"),
             ("ln(chain.sag)", "chain.sag", 0, "cannot be taken"),
             ("", "chain.sag", 0, "stops too early"),
         ] {

@@ -150,7 +150,8 @@ static SPOKEN: OnceLock<Language> = OnceLock::new();
 /// What this crate says, beside the words of the registry.
 pub fn messages() -> Vec<Message> {
     use crate::{amount, face, instrument, source, unit};
-    [amount::SAYS, face::slip::NAMES, face::slip::SAYS, instrument::NAMES, source::SAYS, unit::NAMES].concat()
+    let read = [amount::SAYS, unit::NAMES, unit::spoken::SAYS].concat();
+    [&read, face::slip::NAMES, face::slip::SAYS, instrument::NAMES, source::SAYS].concat()
 }
 
 /// What this crate tells the author of a file, or whoever runs a command, of what cannot be used: none of it is said in

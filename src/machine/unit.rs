@@ -5,6 +5,7 @@
 //! name appears; the factors themselves come from `uom`.
 
 mod spelling;
+pub(crate) mod spoken;
 mod table;
 
 pub use table::UNITS;
@@ -230,6 +231,12 @@ impl Unit {
     /// one kind.
     pub fn named(text: &str) -> impl Iterator<Item = &'static Self> {
         spelling::meanings(text)
+    }
+
+    /// Every unit whose name, written out in the language spoken, is `text`: `Minuten`, `Grad Celsius`. In English there is
+    /// none that [`Unit::named`] does not know.
+    pub fn spoken(text: &str) -> impl Iterator<Item = &'static Self> {
+        spoken::meanings(text)
     }
 
     /// The unit of `kind` that `text` may be a slip of the finger for.

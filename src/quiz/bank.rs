@@ -2,12 +2,30 @@
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::language::Message;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Family, Plan, Problem, System};
+use drivecourse_machine::{Family, Plan, Problem, System, messages};
 
 use crate::item::{Item, read_items};
+use crate::mend::{OTHER_ID, TWO_ITEMS, quoted};
 use crate::response::decode;
 use crate::setting::Setting;
+
+messages! { pub(crate) SAYS {
+    TWO_FAMILIES = "problem-bank-two-families", "There are two families called {name}.";
+    NO_UTF_8 = "problem-bank-no-utf-8", "Line {line} is not UTF-8 text.";
+    SAVE_UTF_8 = "problem-bank-save-utf-8", "Save the file as UTF-8.";
+    OTHER_FILE = "problem-bank-other-file", "There is another item called {name} in another file.";
+    NO_FAMILY = "problem-bank-no-family", "there is no family {name}{hint}";
+    NO_ITEM = "problem-bank-no-item", "there is no item {name}{hint}";
+    CIRCLE = "problem-bank-circle", "Nothing can be taken over in a circle: {way}.";
+    /// Between the families of a circle.
+    IS_LIKE = "problem-bank-is-like", "is like";
+    NO_LIKE = "problem-bank-no-like", "Let one of them say everything itself, without `like`.";
+    NEAR = "problem-bank-near", "; did you mean {near}?";
+    KNOWN = "problem-bank-known", "; there are: {names}";
+    KNOWN_AND_MORE = "problem-bank-known-and-more", "; there are: {names} and {count} more";
+} }
 
 /// Families ready to draw from, and the items to ask about them.
 #[derive(Debug, Clone, Default)]
@@ -35,16 +53,12 @@ impl Bank {
     /// # Errors
     /// A [`Problem`] for each id that stands twice.
     pub fn new(items: Vec<Item>, plans: Vec<Plan>) -> Result<Self, Vec<Problem>> {
-        let twice = |what: &str, ids: Vec<&str>| -> Vec<Problem> {
+        let twice = |says: Message, ids: Vec<&str>| -> Vec<Problem> {
             let again = ids.iter().enumerate().filter(|(place, id)| ids[..*place].contains(id));
-            again
-                .map(|(_, id)| {
-                    Problem::whole(format!("There are two {what} called {id:?}."), "Give one of them another id.")
-                })
-                .collect()
+            again.map(|(_, id)| Problem::whole(says.say(&[("name", &quoted(id))]), OTHER_ID.text())).collect()
         };
-        let mut problems = twice("items", items.iter().map(|item| item.id.as_str()).collect());
-        problems.extend(twice("families", plans.iter().map(|plan| plan.family.id.as_str()).collect()));
+        let mut problems = twice(TWO_ITEMS, items.iter().map(|item| item.id.as_str()).collect());
+        problems.extend(twice(TWO_FAMILIES, plans.iter().map(|plan| plan.family.id.as_str()).collect()));
         if problems.is_empty() { Ok(Self { plans, items }) } else { Err(problems) }
     }
 
@@ -82,7 +96,7 @@ impl Bank {
                 Ok(text) => text,
                 Err(error) => {
                     let line = bytes[..error.valid_up_to()].iter().filter(|byte| **byte == b'\n').count() + 1;
-                    let problem = Problem::whole(format!("Line {line} is not UTF-8 text."), "Save the file as UTF-8.");
+                    let problem = Problem::whole(NO_UTF_8.say(&[("line", &line.to_string())]), SAVE_UTF_8.text());
                     found.push(FileProblem { file: path.into(), report: problem.report(path, ""), problem });
                     continue;
                 }
@@ -98,8 +112,8 @@ impl Bank {
                     Ok(items) => {
                         for item in items {
                             if bank.items.iter().any(|other| other.id == item.id) {
-                                let what = format!("There is another item called {:?} in another file.", item.id);
-                                tell(vec![Problem::at(item.span.clone(), what, "Give one of them another id.")]);
+                                let what = OTHER_FILE.say(&[("name", &quoted(&item.id))]);
+                                tell(vec![Problem::at(item.span.clone(), what, OTHER_ID.text())]);
                             }
                             bank.items.push(item);
                         }
@@ -174,7 +188,8 @@ impl Bank {
     pub fn plan(&self, id: &str) -> Result<&Plan, String> {
         let found = self.plans.iter().find(|plan| plan.family.id == id);
         found.ok_or_else(|| {
-            format!("there is no family {id:?}{}", hint(id, self.plans.iter().map(|plan| plan.family.id.as_str())))
+            let hint = hint(id, self.plans.iter().map(|plan| plan.family.id.as_str()));
+            NO_FAMILY.say(&[("name", &quoted(id)), ("hint", &hint)])
         })
     }
 
@@ -185,7 +200,8 @@ impl Bank {
     pub fn item(&self, id: &str) -> Result<&Item, String> {
         let found = self.items.iter().find(|item| item.id == id);
         found.ok_or_else(|| {
-            format!("there is no item {id:?}{}", hint(id, self.items.iter().map(|item| item.id.as_str())))
+            let hint = hint(id, self.items.iter().map(|item| item.id.as_str()));
+            NO_ITEM.say(&[("name", &quoted(id)), ("hint", &hint)])
         })
     }
 
@@ -229,8 +245,8 @@ fn tell_circles(waiting: &[(&str, String, &str)], found: &mut Vec<FileProblem>) 
         let way: Vec<String> = way.iter().map(|id| format!("{id:?}")).collect();
         let problem = Problem::at(
             like.span(),
-            format!("Nothing can be taken over in a circle: {}.", way.join(" is like ")),
-            "Let one of them say everything itself, without `like`.",
+            CIRCLE.say(&[("way", &way.join(&format!(" {} ", IS_LIKE.text())))]),
+            NO_LIKE.text(),
         );
         found.push(FileProblem { file: (*path).into(), report: problem.report(path, text), problem });
     }
@@ -239,15 +255,14 @@ fn tell_circles(waiting: &[(&str, String, &str)], found: &mut Vec<FileProblem>) 
 /// `; did you mean ...?`, or the list of what there is, as far as it can be read at a glance.
 pub fn hint<'a>(word: &str, names: impl Iterator<Item = &'a str> + Clone) -> String {
     match nearest(word, names.clone()) {
-        Some(near) => format!("; did you mean {near:?}?"),
+        Some(near) => NEAR.say(&[("near", &quoted(near))]),
         None => {
             const MOST: usize = 12;
-            let shown: Vec<&str> = names.clone().take(MOST).collect();
-            let more = match names.count().saturating_sub(MOST) {
-                0 => String::new(),
-                more => format!(" and {more} more"),
-            };
-            format!("; there are: {}{more}", shown.join(", "))
+            let shown = names.clone().take(MOST).collect::<Vec<_>>().join(", ");
+            match names.count().saturating_sub(MOST) {
+                0 => KNOWN.say(&[("names", &shown)]),
+                more => KNOWN_AND_MORE.say(&[("names", &shown), ("count", &more.to_string())]),
+            }
         }
     }
 }

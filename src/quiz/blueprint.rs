@@ -32,21 +32,25 @@
 //! Every paper meets every row exactly, and at least one row must make sure of a safety question;
 //! an exam of a trade part without any says `no_safety = true`.
 
+mod read;
+
 use core::fmt;
 use core::ops::Range;
 
 use drivecourse_machine::amount::{self, Wanted};
-use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, System, messages, read_toml, schema, topics};
+use drivecourse_machine::{Kind, Problem, System, messages, read_toml, schema};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::{Spanned, Value as Toml};
 
 use crate::item::Item;
 use crate::marking::{Marking, MarkingFile};
+use crate::mend::{NO_UNITS, WRITE, WRITE_EITHER, WRITE_EITHER_SAY, WRITE_SAY_OR_OUT, quoted, write_say};
+use read::Reader;
+#[cfg(not(wordless))]
+pub(crate) use read::SAYS as ROW_SAYS;
 
 const MOST_ROWS: usize = 200;
-const MOST_COUNT: u32 = 200;
 
 /// What is printed above every paper whose blueprint names no cautions of its own.
 pub fn usual_cautions() -> Vec<String> {
@@ -59,6 +63,22 @@ messages! { pub(crate) CAUTIONS {
     GUARDS = "caution-guards", "No drive runs, not even for a moment, without its guards in place.";
     PROTECTION = "caution-protection", "Wear the protective equipment that the job and the site ask for.";
     CODES = "caution-codes", "The maker's manual, the site's rules and local codes go before anything written here; licensed work is for licensed people.";
+} }
+
+messages! { pub(crate) SAYS {
+    TITLE = "problem-exam-title", "The title must be one line of text.";
+    MINUTES = "problem-exam-minutes", "The time must lie between 1 and 1440 minutes.";
+    MONTHS = "problem-exam-months", "A pass holds between 1 and 600 months.";
+    NO_FAMILIES = "problem-exam-no-families", "No family is left to ask about.";
+    NAME_FAMILY = "problem-exam-name-family", "Name one, or take the line out.";
+    NO_CAUTIONS = "problem-exam-no-cautions", "A paper about machines must bear cautions.";
+    WRITE_CAUTION = "problem-exam-write-caution", "Write at least one, or take the line out for the usual ones.";
+    ROWS = "problem-exam-rows", "A blueprint has between 1 and {most} rows.";
+    ADD_ROW = "problem-exam-add-row", "Add a {row} with a topic, a skill or an item, and a count.";
+    NO_SHARE = "problem-exam-no-share", "{text} is no share between 0 and {most} %.";
+    OF_TOPIC = "problem-exam-of-topic", "topic {name}";
+    OF_SKILL = "problem-exam-of-skill", "skill {name}";
+    OF_ITEM = "problem-exam-of-item", "item {name}";
 } }
 
 /// An exam: what every one of its papers is made of.
@@ -149,11 +169,12 @@ pub enum Pick {
 
 impl fmt::Display for Pick {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Topic(name) => write!(f, "topic {name:?}"),
-            Self::Skill(name) => write!(f, "skill {name:?}"),
-            Self::Item(name) => write!(f, "item {name:?}"),
-        }
+        let (says, name) = match self {
+            Self::Topic(name) => (OF_TOPIC, name),
+            Self::Skill(name) => (OF_SKILL, name),
+            Self::Item(name) => (OF_ITEM, name),
+        };
+        f.write_str(&says.say(&[("name", &quoted(name))]))
     }
 }
 
@@ -237,14 +258,10 @@ impl Blueprint {
         let file: File = read_toml(text)?;
         let mut reader = Reader { problems: Vec::new() };
         if file.title.get_ref().trim().is_empty() || file.title.get_ref().chars().any(char::is_control) {
-            reader.say(file.title.span(), "The title must be one line of text.", "Write title = \"...\".");
+            reader.say(file.title.span(), TITLE.text(), WRITE.say(&[("example", "title = \"...\"")]));
         }
         if !(1..=1440).contains(file.minutes.get_ref()) {
-            reader.say(
-                file.minutes.span(),
-                "The time must lie between 1 and 1440 minutes.",
-                "Write minutes = 60, say.",
-            );
+            reader.say(file.minutes.span(), MINUTES.text(), write_say("minutes = 60"));
         }
         let pass = share(&mut reader.problems, &file.pass, "pass", 1.0);
         let band = file.band.as_ref().map_or(0.05, |band| share(&mut reader.problems, band, "band", 1.0));
@@ -252,37 +269,30 @@ impl Blueprint {
         if let Some(months) = &file.months
             && !(1..=600).contains(months.get_ref())
         {
-            reader.say(
-                months.span(),
-                "A pass holds between 1 and 600 months.",
-                "Write months = 12, say, or take it out.",
-            );
+            reader.say(months.span(), MONTHS.text(), WRITE_SAY_OR_OUT.say(&[("example", "months = 12")]));
         }
         let units = file.units.map_or(System::default(), |units| {
             let found = System::ALL.into_iter().find(|system| system.code() == units.get_ref());
             if found.is_none() {
-                reader.say(units.span(), format!("{:?} is no set of units.", units.get_ref()), "Write si or us.");
+                let either = WRITE_EITHER.say(&[("one", "si"), ("other", "us")]);
+                reader.say(units.span(), NO_UNITS.say(&[("units", &quoted(units.get_ref()))]), either);
             }
             found.unwrap_or_default()
         });
         if let Some(families) = &file.families
             && families.get_ref().is_empty()
         {
-            reader.say(families.span(), "No family is left to ask about.", "Name one, or take the line out.");
+            reader.say(families.span(), NO_FAMILIES.text(), NAME_FAMILY.text());
         }
         if let Some(cautions) = &file.cautions
             && cautions.get_ref().iter().all(|caution| caution.trim().is_empty())
         {
-            reader.say(
-                cautions.span(),
-                "A paper about machines must bear cautions.",
-                "Write at least one, or take the line out for the usual ones.",
-            );
+            reader.say(cautions.span(), NO_CAUTIONS.text(), WRITE_CAUTION.text());
         }
         if file.row.is_empty() || file.row.len() > MOST_ROWS {
             reader.problems.push(Problem::whole(
-                format!("A blueprint has between 1 and {MOST_ROWS} rows."),
-                "Add a [[row]] with a topic, a skill or an item, and a count.",
+                ROWS.say(&[("most", &MOST_ROWS.to_string())]),
+                ADD_ROW.say(&[("row", "[[row]]")]),
             ));
         }
         let rows = file.row.into_iter().filter_map(|row| reader.row(row)).collect();
@@ -342,95 +352,14 @@ pub(crate) fn share(problems: &mut Vec<Problem>, value: &Spanned<Toml>, name: &s
             };
             problems.push(Problem::at(
                 value.span(),
-                format!("{text:?} is no share between 0 and {:.0} %.", most * 100.0),
-                format!("Write {name} = \"{percent} %\" or {name} = {}, say.", percent / 100.0),
+                NO_SHARE.say(&[("text", &quoted(&text)), ("most", &format!("{:.0}", most * 100.0))]),
+                WRITE_EITHER_SAY.say(&[
+                    ("one", &format!("{name} = \"{percent} %\"")),
+                    ("other", &format!("{name} = {}", percent / 100.0)),
+                ]),
             ));
             most
         }
-    }
-}
-
-struct Reader {
-    problems: Vec<Problem>,
-}
-
-impl Reader {
-    fn say(&mut self, span: Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
-        self.problems.push(Problem::at(span, what, mend));
-    }
-
-    fn row(&mut self, row: RowFile) -> Option<Row> {
-        let names = [row.topic.as_ref(), row.skill.as_ref(), row.item.as_ref()];
-        let named: Vec<_> = names.iter().flatten().collect();
-        if named.len() != 1 {
-            let span = named.get(1).map(|name| name.span()).or(row.count.as_ref().map(Spanned::span));
-            let (what, mend) = ("A row takes from exactly one thing.", "Give it one of `topic`, `skill` and `item`.");
-            self.problems.push(Problem { span, what: what.into(), mend: mend.into() });
-            return None;
-        }
-        let span = named[0].span();
-        if let Some(topic) = &row.topic
-            && !topics::ALL.iter().any(|known| known.id == topic.get_ref())
-        {
-            let ids = || topics::ALL.iter().map(|topic| topic.id);
-            let mend = nearest(topic.get_ref(), ids()).map_or_else(
-                || format!("The topics are {}.", ids().collect::<Vec<_>>().join(", ")),
-                |near| format!("Did you mean {near:?}?"),
-            );
-            self.say(span.clone(), format!("There is no topic called {:?}.", topic.get_ref()), mend);
-        }
-        let count = match row.count {
-            Some(count) => {
-                if !(1..=MOST_COUNT).contains(count.get_ref()) {
-                    self.say(
-                        count.span(),
-                        format!("A row takes between 1 and {MOST_COUNT} questions."),
-                        "Write count = 2, say, or take the row out.",
-                    );
-                }
-                count.into_inner()
-            }
-            // An item that is named is asked once.
-            None if row.item.is_some() => 1,
-            None => {
-                self.say(span.clone(), "This row does not say how many questions it takes.", "Write count = 2, say.");
-                return None;
-            }
-        };
-        if let Some(marks) = &row.marks
-            && *marks.get_ref() == 0
-        {
-            self.say(marks.span(), "A question earns at least one mark.", "Write marks = 2, or take it out.");
-        }
-        if let Some(weight) = &row.weight
-            && !(1..=100).contains(weight.get_ref())
-        {
-            self.say(
-                weight.span(),
-                "A question is worth between 1 and 100 marks.",
-                "Write weight = 4, or take it out.",
-            );
-        }
-        if let Some(difficulty) = &row.difficulty {
-            let (least, most) = *difficulty.get_ref();
-            if !(least >= 0.0 && least < most && most.is_finite()) {
-                self.say(difficulty.span(), "These are no bounds of difficulty.", "Write difficulty = [3, 12], say.");
-            }
-        }
-        let pick = match (row.topic, row.skill, row.item) {
-            (Some(name), ..) => Pick::Topic(name.into_inner()),
-            (_, Some(name), _) => Pick::Skill(name.into_inner()),
-            (.., name) => Pick::Item(name?.into_inner()),
-        };
-        Some(Row {
-            pick,
-            count,
-            marks: row.marks.map(Spanned::into_inner),
-            weight: row.weight.map(Spanned::into_inner),
-            difficulty: row.difficulty.map(Spanned::into_inner),
-            safety_only: row.safety_only,
-            span,
-        })
     }
 }
 

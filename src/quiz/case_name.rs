@@ -7,6 +7,7 @@
 use core::fmt;
 
 use drivecourse_machine::chance::derive;
+use drivecourse_machine::told;
 
 use crate::question::Question;
 use crate::setting::{Setting, Unsettled};
@@ -65,7 +66,7 @@ impl CaseName {
             faults
         });
         let case = first.plan.draw_with(self.seed, faults.as_deref());
-        let case = case.map_err(|error| Unsettled::NoMachine(error.to_string()))?;
+        let case = case.map_err(|error| Unsettled::NoMachine(told!("{error}")))?;
         about(settings, &case, derive(self.seed, chosen.place))
     }
 }

@@ -5,17 +5,34 @@
 
 use core::fmt;
 
-use drivecourse_machine::{Problem, System};
+use drivecourse_machine::{Problem, System, messages};
 use serde::{Deserialize, Serialize};
 
 use crate::bank::Bank;
 use crate::blueprint::Blueprint;
 use crate::code::Code;
+use crate::mend::{SOUND_COPY, quoted};
 use crate::paper::{Paper, Placed, Settings, why};
 use crate::roster::Person;
 use crate::seal::Secret;
 
 const FORMAT: u32 = 1;
+
+messages! { pub(crate) SAYS {
+    UNGRADED = "problem-record-ungraded", "Paper {code} of {candidate} cannot be graded: {because}";
+    UNSOUND = "problem-record-unsound", "This is no sound exam record: {why}.";
+    FORMAT_IS = "problem-record-format-is", "This exam record has format {format}; this program reads format {known}.";
+    ITS_VERSION = "problem-record-its-version", "Use the version of the program that wrote it.";
+    CODE_TWICE = "problem-record-code-twice", "The code {code} stands twice.";
+    SCENARIOS = "problem-record-scenarios", "{because} Grade it with the scenarios it was made from: where the papers were made with --module, name the same module.";
+    VERSION = "problem-record-version", "{because} It was made by version {made} of this program; this is version {this}. Grade it with that version and the scenarios it was made from.";
+    ITEM_GONE = "problem-record-item-gone", "the item {item} is gone.";
+    FAMILY_GONE = "problem-record-family-gone", "the family {family} is gone.";
+    NO_FIT = "problem-record-no-fit", "the item {item} no longer fits the family {family}.";
+    NOT_DRAWN = "problem-record-not-drawn", "a question cannot be drawn ({why}).";
+    OTHER_PAPER = "problem-record-other-paper", "made again, it is not the paper that was printed.";
+    NOT_HEX = "problem-record-not-hex", "not 16 hexadecimal figures";
+} }
 
 /// What is written down of one question.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -108,7 +125,9 @@ pub struct Mismatch {
 
 impl fmt::Display for Mismatch {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "Paper {} of {} cannot be graded: {}", self.code, self.candidate, self.because)
+        let code = self.code.to_string();
+        let words = [("code", &*code), ("candidate", &self.candidate), ("because", &self.because)];
+        f.write_str(&UNGRADED.say(&words))
     }
 }
 
@@ -216,20 +235,20 @@ impl Exam {
         }
         let problem = |error: &serde_json::Error| {
             let at = offset(text, error.line(), error.column());
-            Problem::at(at..at + 1, format!("This is no sound exam record: {error}."), "Use a sound copy.")
+            Problem::at(at..at + 1, UNSOUND.say(&[("why", &error.to_string())]), SOUND_COPY.text())
         };
         let head: Head = serde_json::from_str(text).map_err(|error| problem(&error))?;
         if head.format != FORMAT {
             return Err(Problem::whole(
-                format!("This exam record has format {}; this program reads format {FORMAT}.", head.format),
-                "Use the version of the program that wrote it.",
+                FORMAT_IS.say(&[("format", &head.format.to_string()), ("known", &FORMAT.to_string())]),
+                ITS_VERSION.text(),
             ));
         }
         let exam: Self = serde_json::from_str(text).map_err(|error| problem(&error))?;
         let mut codes: Vec<Code> = exam.papers.iter().map(|record| record.code).collect();
         codes.sort_unstable();
         match codes.windows(2).find(|pair| pair[0] == pair[1]) {
-            Some(pair) => Err(Problem::whole(format!("The code {} stands twice.", pair[0]), "Use a sound copy.")),
+            Some(pair) => Err(Problem::whole(CODE_TWICE.say(&[("code", &pair[0].to_string())]), SOUND_COPY.text())),
             None => Ok(exam),
         }
     }
@@ -262,38 +281,30 @@ impl Exam {
             code: record.code,
             candidate: record.candidate.name.clone(),
             because: match self.program == env!("CARGO_PKG_VERSION") {
-                true => format!(
-                    "{because} Grade it with the scenarios it was made from: where the papers were made with \
-                     --module, name the same module."
-                ),
-                false => format!(
-                    "{because} It was made by version {} of this program; this is version {}. Grade it with that \
-                     version and the scenarios it was made from.",
-                    self.program,
-                    env!("CARGO_PKG_VERSION")
-                ),
+                true => SCENARIOS.say(&[("because", &because)]),
+                false => {
+                    let words = [("because", &*because), ("made", &self.program), ("this", env!("CARGO_PKG_VERSION"))];
+                    VERSION.say(&words)
+                }
             },
         };
         let bank = settings.bank;
         let mut questions = Vec::with_capacity(record.questions.len());
         for reference in &record.questions {
             let item = bank.item_place(&reference.item);
-            let item = item.ok_or_else(|| fail(format!("the item {:?} is gone.", reference.item)))?;
+            let item = item.ok_or_else(|| fail(ITEM_GONE.say(&[("item", &quoted(&reference.item))])))?;
             let plan = bank.plan_place(&reference.family);
-            let plan = plan.ok_or_else(|| fail(format!("the family {:?} is gone.", reference.family)))?;
+            let plan = plan.ok_or_else(|| fail(FAMILY_GONE.say(&[("family", &quoted(&reference.family))])))?;
             let ready = settings.get(item, plan, record.system).ok_or_else(|| {
-                fail(format!("the item {:?} no longer fits the family {:?}.", reference.item, reference.family))
+                let [item, family] = [&reference.item, &reference.family].map(|id| quoted(id));
+                fail(NO_FIT.say(&[("item", &item), ("family", &family)]))
             })?;
             let question = ready.setting.question(reference.seed);
-            let question = question.map_err(|error| fail(format!("a question cannot be drawn ({}).", why(&error))))?;
+            let question = question.map_err(|error| fail(NOT_DRAWN.say(&[("why", &why(&error))])))?;
             questions.push(Placed::new(&bank.items[item], &bank.plans[plan], question, reference.weight));
         }
         let paper = Paper::new(record.candidate.clone(), record.code, record.sitting, record.system, questions);
-        if paper.digest() == record.digest {
-            Ok(paper)
-        } else {
-            Err(fail("made again, it is not the paper that was printed.".into()))
-        }
+        if paper.digest() == record.digest { Ok(paper) } else { Err(fail(OTHER_PAPER.text().into())) }
     }
 }
 
@@ -313,6 +324,6 @@ mod hex64 {
 
     pub(super) fn deserialize<'de, D: Deserializer<'de>>(deserializer: D) -> Result<u64, D::Error> {
         let text = String::deserialize(deserializer)?;
-        u64::from_str_radix(&text, 16).map_err(|_| D::Error::custom("not 16 hexadecimal figures"))
+        u64::from_str_radix(&text, 16).map_err(|_| D::Error::custom(super::NOT_HEX.text()))
     }
 }

@@ -24,10 +24,10 @@ messages! { pub(crate) SAYS {
     CLOSE_SMALL = "explain-close-small", "Close, but too small: look at how you rounded on the way.";
     TOO_LARGE = "explain-too-large", "Not right: the answer is too large. Open the steps and compare them with yours, one at a time.";
     TOO_SMALL = "explain-too-small", "Not right: the answer is too small. Open the steps and compare them with yours, one at a time.";
-    UNCONVERTED = "explain-unconverted", "You put the {quantity} into the formula in {shown} where it wants {wanted}.";
+    UNCONVERTED = "explain-unconverted", "You put the {quantity} into the formula in the wrong unit ({shown}): it wants {wanted}.";
     STOPPED = "explain-stopped", "You gave the {quantity}; that is a step on the way, not what was asked.";
-    OTHER_UNIT = "explain-other-unit", "The number would be right in {unit}: check the unit you wrote.";
-    WRONG_WAY = "explain-wrong-way", "You changed from or to {unit} the wrong way round: multiply where you divided.";
+    OTHER_UNIT = "explain-other-unit", "The number would be right with another unit ({unit}): check the one you wrote.";
+    WRONG_WAY = "explain-wrong-way", "You changed the unit ({unit}) the wrong way round: multiply where you divided.";
     POINT_LARGE = "explain-point-large", "The decimal point is out of place: your answer is {factor} times too large.";
     POINT_SMALL = "explain-point-small", "The decimal point is out of place: your answer is {factor} times too small.";
     SIGN = "explain-sign", "The sign is the wrong way round.";

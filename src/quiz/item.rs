@@ -52,24 +52,27 @@
 //! reason = true                                                     # for the decision before it
 //! ```
 
-use core::ops::Range;
 mod part;
+mod read;
 mod wrong;
 
+use core::ops::Range;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use drivecourse_machine::amount::{self, Wanted};
+use drivecourse_machine::amount;
+#[cfg(not(wordless))]
+use drivecourse_machine::language::Message;
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader as Unpacker};
-use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, System, read_toml, schema, topics};
+use drivecourse_machine::{Case, Problem, QuantityId, RelationId, System, messages, read_toml, schema};
 use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
 
 use crate::judge::Judge;
 use part::PartFile;
+use read::Reader;
 pub use wrong::OwnTurn;
 
 /// Items: questions that can be asked about many machines.
@@ -147,6 +150,11 @@ pub struct When {
     pub at_most: f64,
 }
 
+messages! { pub(crate) SAYS {
+    BELOW = "problem-item-below", "{quantity} is {value}, and at least {bound} is allowed";
+    ABOVE = "problem-item-above", "{quantity} is {value}, and at most {bound} is allowed";
+} }
+
 impl When {
     /// Whether `case` keeps the bound.
     pub fn holds(&self, case: &Case) -> bool {
@@ -161,9 +169,9 @@ impl When {
     /// A `value` (SI) beyond the bound, and the bound, in words: `heat.rise is 41.2 °C, and at most 40 °C is allowed`.
     pub(crate) fn says_of(&self, value: f64) -> String {
         let quantity = self.quantity.get();
-        let (end, bound) = if value < self.at_least { ("at least", self.at_least) } else { ("at most", self.at_most) };
+        let (says, bound) = if value < self.at_least { (BELOW, self.at_least) } else { (ABOVE, self.at_most) };
         let [value, bound] = [value, bound].map(|value| amount::write_exact(quantity, value, System::Si));
-        format!("{} is {value}, and {end} {bound} is allowed", quantity.id)
+        says.say(&[("quantity", quantity.id), ("value", &value), ("bound", &bound)])
     }
 }
 
@@ -323,6 +331,12 @@ impl Packed for Ask {
     }
 }
 
+/// What is told the author of items.
+#[cfg(not(wordless))]
+pub(crate) fn author_messages() -> Vec<Message> {
+    [SAYS, part::SAYS, read::SAYS, wrong::SAYS].concat()
+}
+
 /// Reads a file of items.
 ///
 /// # Errors
@@ -332,144 +346,6 @@ pub fn read_items(text: &str) -> Result<Vec<Item>, Vec<Problem>> {
     let mut reader = Reader { problems: Vec::new(), seen: BTreeMap::new() };
     let items: Vec<Item> = file.item.into_iter().filter_map(|item| reader.item(item)).collect();
     if reader.problems.is_empty() { Ok(items) } else { Err(reader.problems) }
-}
-
-struct Reader {
-    problems: Vec<Problem>,
-    seen: BTreeMap<String, ()>,
-}
-
-impl Reader {
-    fn say(&mut self, span: Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
-        self.problems.push(Problem::at(span, what, mend));
-    }
-
-    fn quantity(&mut self, name: &Spanned<String>) -> Option<QuantityId> {
-        let registry = Registry::get();
-        let found = registry.find(name.get_ref());
-        if found.is_none() {
-            let mend = registry.suggestion(name.get_ref()).map_or_else(
-                || "`drivecourse solve --list` names every quantity.".to_owned(),
-                |near| format!("Did you mean {near:?}?"),
-            );
-            self.say(name.span(), format!("There is no quantity called {:?}.", name.get_ref()), mend);
-        }
-        found
-    }
-
-    fn item(&mut self, file: ItemFile) -> Option<Item> {
-        let before = self.problems.len();
-        if self.seen.insert(file.id.get_ref().clone(), ()).is_some() {
-            self.say(
-                file.id.span(),
-                format!("There are two items called {:?}.", file.id.get_ref()),
-                "Give one of them another id.",
-            );
-        }
-        if !file.id.get_ref().chars().all(|c| c.is_ascii_alphanumeric() || c == '-') || file.id.get_ref().is_empty() {
-            self.say(
-                file.id.span(),
-                "An item's id is made of letters, figures and hyphens.",
-                "Write, for example, slack-tension.",
-            );
-        }
-        if !topics::ALL.iter().any(|topic| topic.id == file.topic.get_ref()) {
-            let names: Vec<_> = topics::ALL.iter().map(|topic| topic.id).collect();
-            self.say(
-                file.topic.span(),
-                format!("There is no topic called {:?}.", file.topic.get_ref()),
-                format!("The topics are {}.", names.join(", ")),
-            );
-        }
-        if file.part.is_empty() {
-            self.say(file.id.span(), "This item has no part, so it asks nothing.", "Add an [[item.part]].");
-        }
-        self.placeholders(&file.text);
-        let when = file.when.iter().filter_map(|when| self.when(when)).collect();
-        let mut parts = Vec::new();
-        for part in file.part {
-            parts.extend(self.part(part, &parts));
-        }
-        (self.problems.len() == before).then(|| Item {
-            span: file.id.span(),
-            named: (file.figure.iter().chain(&file.families).chain(&file.faults))
-                .map(|name| (name.get_ref().clone(), name.span()))
-                .collect(),
-            id: file.id.into_inner(),
-            topic: file.topic.into_inner(),
-            skill: file.skill.into_inner(),
-            title: file.title,
-            text: file.text.into_inner(),
-            figure: file.figure.map(Spanned::into_inner),
-            safety: file.safety,
-            families: file.families.into_iter().map(Spanned::into_inner).collect(),
-            faults: file.faults.into_iter().map(Spanned::into_inner).collect(),
-            when,
-            parts,
-        })
-    }
-
-    fn when(&mut self, when: &WhenFile) -> Option<When> {
-        let quantity = self.quantity(&when.quantity)?;
-        let mut bound = |value: &Option<Spanned<Toml>>, open: f64| -> Option<f64> {
-            let Some(value) = value else { return Some(open) };
-            let text = match value.get_ref() {
-                Toml::String(text) => text.clone(),
-                other => other.to_string(),
-            };
-            if quantity.get().kind == Kind::Choice {
-                let choices = quantity.get().choices;
-                let found = choices.iter().position(|choice| *choice == text);
-                if found.is_none() {
-                    self.say(
-                        value.span(),
-                        format!("{text:?} is none of the possibilities of {}.", quantity.get().id),
-                        amount::choices_of(quantity.get(), &text),
-                    );
-                }
-                return found.map(|index| index as f64);
-            }
-            match amount::read(&text, &Wanted::new(quantity.get().kind)) {
-                Ok(read) => Some(read.base),
-                Err(error) => {
-                    self.say(
-                        value.span(),
-                        format!("{text:?} cannot be read: {error}"),
-                        format!("It takes {}.", quantity.get().kind.name()),
-                    );
-                    None
-                }
-            }
-        };
-        Some(When {
-            quantity,
-            at_least: bound(&when.at_least, f64::NEG_INFINITY)?,
-            at_most: bound(&when.at_most, f64::INFINITY)?,
-        })
-    }
-
-    fn relation(&mut self, name: &Spanned<String>) -> Option<RelationId> {
-        let registry = Registry::get();
-        let found = registry.relation(name.get_ref()).map(|linked| linked.id);
-        if found.is_none() {
-            let near = nearest(name.get_ref(), registry.relations().iter().map(|linked| linked.relation.id));
-            let mend = near.map_or_else(String::new, |near| format!("Did you mean {near:?}?"));
-            self.say(name.span(), format!("There is no method called {:?}.", name.get_ref()), mend);
-        }
-        found
-    }
-
-    fn placeholders(&mut self, text: &Spanned<String>) {
-        for name in placeholders(text.get_ref()) {
-            if name != "machine" && Registry::get().find(name).is_none() {
-                let mend = Registry::get().suggestion(name).map_or_else(
-                    || "Use {machine} or the name of a quantity.".to_owned(),
-                    |near| format!("Did you mean {{{near}}}?"),
-                );
-                self.say(text.span(), format!("{{{name}}} stands for nothing."), mend);
-            }
-        }
-    }
 }
 
 /// The names in curly brackets.

@@ -17,10 +17,14 @@ use drivecourse_machine::chance::Stream;
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::told;
-use drivecourse_machine::{NoPath, Path, PathChoice, Plan, QuantityId};
+use drivecourse_machine::{NoPath, Path, PathChoice, Plan, QuantityId, messages};
 
 use crate::question::{Body, Question};
 use crate::setting::Unsettled;
+
+messages! { pub(crate) AUTHOR_SAYS {
+    UNREADY = "problem-judge-unready", "the part was not made ready";
+} }
 
 /// What is judged, and from what.
 #[derive(Debug, Clone, PartialEq)]
@@ -262,7 +266,7 @@ pub(crate) fn put(
             let options = decide::decide(findings, paths, question)?.reasons()?;
             Ok(Put { givens, body: options.body(because, None, &mut stream), difficulty: 1.0 })
         }
-        _ => Err(Unsettled::NoMachine(told!("the part was not made ready"))),
+        _ => Err(Unsettled::NoMachine(told!("{}", UNREADY.text()))),
     }
 }
 

@@ -35,6 +35,7 @@ pub mod judge;
 mod manifest;
 pub mod mark;
 pub mod marking;
+mod mend;
 pub mod paper;
 pub mod predict;
 pub mod progress;
@@ -85,5 +86,9 @@ pub fn paper_messages() -> Vec<Message> {
 /// the browser.
 #[cfg(not(wordless))]
 pub fn author_messages() -> Vec<Message> {
-    Vec::new()
+    let judged =
+        [judge::AUTHOR_SAYS, judge::decide::AUTHOR_SAYS, judge::diagnose::AUTHOR_SAYS, judge::odd::AUTHOR_SAYS];
+    let files = [mend::SAYS, bank::SAYS, blueprint::SAYS, blueprint::ROW_SAYS, marking::AUTHOR_SAYS, roster::SAYS];
+    let exams = [manifest::SAYS, exam::SAYS, seal::SAYS, setting::SAYS, twin::SAYS, response::json::SAYS];
+    [item::author_messages(), files.concat(), exams.concat(), paper::author_messages(), judged.concat()].concat()
 }

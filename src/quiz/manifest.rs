@@ -16,12 +16,19 @@
 use core::ops::Range;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, Problem, read_toml};
+use drivecourse_machine::{Plan, Problem, messages, read_toml};
 use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 
 use crate::bank::Bank;
+use crate::mend::{near, quoted};
+
+messages! { pub(crate) SAYS {
+    NO_SUCH = "problem-module-no-such", "The program has no topic, skill or item called {name}.";
+    NO_FAMILY = "problem-module-no-family", "The program has no family called {name}.";
+    LISTS = "problem-module-lists", "`drivecourse check --all` lists the program's items, `drivecourse look` its families.";
+} }
 
 /// A module: its title, and what it takes over from the program.
 #[derive(Debug, Deserialize, JsonSchema)]
@@ -98,7 +105,7 @@ impl Manifest {
                 .peekable();
             if found.peek().is_none() {
                 let names = standard.items.iter().flat_map(|item| [&*item.topic, &*item.skill, &*item.id]);
-                let what = format!("The program has no topic, skill or item called {name:?}.");
+                let what = NO_SUCH.say(&[("name", &quoted(name))]);
                 problems.push(Problem::at(span.clone(), what, mend(name, names)));
             }
             for item in found {
@@ -114,7 +121,7 @@ impl Manifest {
                 Some(_) => {}
                 None => {
                     let names = standard.plans.iter().map(|plan| plan.family.id.as_str());
-                    let what = format!("The program has no family called {name:?}.");
+                    let what = NO_FAMILY.say(&[("name", &quoted(name))]);
                     problems.push(Problem::at(span.clone(), what, mend(name, names)));
                 }
             }
@@ -125,10 +132,7 @@ impl Manifest {
 }
 
 fn mend<'n>(name: &str, names: impl Iterator<Item = &'n str>) -> String {
-    nearest(name, names).map_or_else(
-        || "`drivecourse check --all` lists the program's items, `drivecourse look` its families.".to_owned(),
-        |near| format!("Did you mean {near:?}?"),
-    )
+    nearest(name, names).map_or_else(|| LISTS.text().to_owned(), near)
 }
 
 #[cfg(test)]

@@ -23,6 +23,7 @@ use serde::{Deserialize, Serialize};
 use toml::{Spanned, Value as Toml};
 
 use crate::blueprint::share;
+use crate::mend::{WRITE_EITHER, quoted, write_say};
 use crate::question::Key;
 use crate::tolerance;
 
@@ -125,11 +126,7 @@ impl MarkingFile {
         let partial = self.partial.map(|partial| {
             let within = *partial.within.get_ref();
             if !(within > 1.0 && within <= 10.0) {
-                problems.push(Problem::at(
-                    partial.within.span(),
-                    "A near miss lies between 1 and 10 tolerances off.",
-                    "Write within = 2, say.",
-                ));
+                problems.push(Problem::at(partial.within.span(), NEAR_MISS.text(), write_say("within = 2")));
             }
             Partial { within, earns: share(problems, &partial.earns, "earns", 1.0) }
         });
@@ -138,16 +135,17 @@ impl MarkingFile {
             if least == 0 || least > most || most > 12 || costs == 0 {
                 problems.push(Problem::at(
                     figures.span(),
-                    "Answers have at least 1 and at most 12 figures, and other ones cost at least a mark.",
-                    "Write figures = { least = 2, most = 5, costs = 1 }, say.",
+                    FIGURES.text(),
+                    write_say("figures = { least = 2, most = 5, costs = 1 }"),
                 ));
             }
             Quoted { least, most, costs }
         });
         let unit_may_miss = self.unit.is_some_and(|unit| {
             if !matches!(unit.get_ref().as_str(), "must" | "may") {
-                let what = format!("{:?} says nothing about units.", unit.get_ref());
-                problems.push(Problem::at(unit.span(), what, "Write unit = \"must\" or unit = \"may\"."));
+                let what = NO_UNIT_RULE.say(&[("word", &quoted(unit.get_ref()))]);
+                let mend = WRITE_EITHER.say(&[("one", "unit = \"must\""), ("other", "unit = \"may\"")]);
+                problems.push(Problem::at(unit.span(), what, mend));
             }
             unit.get_ref() == "may"
         });
@@ -199,7 +197,7 @@ impl Marking {
         let quantity = quantity.get();
         let wanted =
             if self.unit_may_miss { Wanted::in_unit(quantity.unit(system)) } else { Wanted::new(quantity.kind) };
-        wanted.with_mark(language::decimal_mark())
+        wanted.on_scale_of(quantity.unit(system)).as_spoken()
     }
 
     /// Marks that a near miss earns.
@@ -273,12 +271,18 @@ fn found(key: &Key, steps: &str, system: System) -> (usize, usize) {
             if quantity.kind == Kind::Choice {
                 return amount::read_choice(text, quantity.labels).is_ok_and(|choice| choice as f64 == value);
             }
-            amount::read(text, &Wanted::new(quantity.kind).with_mark(language::decimal_mark()))
+            amount::read(text, &Wanted::new(quantity.kind).on_scale_of(quantity.unit(system)).as_spoken())
                 .is_ok_and(|read| (read.base - value).abs() <= tolerance * (1.0 + 1e-9) + 1e-12 * value.abs())
         }));
     }
     (found, of)
 }
+
+messages! { pub(crate) AUTHOR_SAYS {
+    NEAR_MISS = "problem-marking-near-miss", "A near miss lies between 1 and 10 tolerances off.";
+    FIGURES = "problem-marking-figures", "Answers have at least 1 and at most 12 figures, and other ones cost at least a mark.";
+    NO_UNIT_RULE = "problem-marking-no-unit-rule", "{word} says nothing about units.";
+} }
 
 messages! { pub(crate) SAYS {
     POLICY_UNIT_PRINTED = "policy-unit-printed", "Write each answer with its unit; any unit of the right kind will do. A number without a unit is read in the unit printed beside the answer.";

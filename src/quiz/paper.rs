@@ -15,6 +15,8 @@ pub use settings::{Ready, Settings, why};
 use std::sync::atomic::{AtomicUsize, Ordering};
 
 use drivecourse_machine::chance::derive;
+#[cfg(not(wordless))]
+use drivecourse_machine::language::Message;
 use drivecourse_machine::{Plan, System, amount};
 use sha2::{Digest, Sha256};
 
@@ -23,6 +25,12 @@ use crate::item::Item;
 use crate::question::{Body, Part, Question};
 use crate::roster::Person;
 use crate::seal::hex;
+
+/// What is told whoever draws papers.
+#[cfg(not(wordless))]
+pub(crate) fn author_messages() -> Vec<Message> {
+    [draw::SAYS, settings::SAYS, supply::SAYS].concat()
+}
 
 /// A question in its place on a paper.
 #[derive(Debug, Clone)]

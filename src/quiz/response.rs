@@ -18,7 +18,7 @@
 //! * columns and members of other names are left alone; cells beyond the last heading are joined
 //!   to the answer if that is the last column (a comma inside an answer), else the row is left out.
 
-mod json;
+pub(crate) mod json;
 pub(crate) mod table;
 
 pub use table::{Writer, decode};

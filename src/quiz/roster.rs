@@ -13,16 +13,49 @@
 use core::ops::Range;
 use std::collections::BTreeMap;
 
+use drivecourse_machine::language::Message;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, System, read_toml};
+use drivecourse_machine::{Problem, System, messages, read_toml};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::Spanned;
 
+use crate::mend::{NO_UNITS, WRITE_EITHER, quoted};
 use crate::response::table::Table;
 
 const COLUMNS: &[&str] = &["id", "name", "group", "units", "print"];
 const LONGEST: usize = 120;
+
+messages! { pub(crate) SAYS {
+    ADD_PERSON = "problem-roster-add-person", "Add a {person} with an id and a name.";
+    ADD_ROW = "problem-roster-add-row", "Add a row for each person, with an id and a name.";
+    UNCLOSED = "problem-roster-unclosed", "This quotation mark is never closed.";
+    CLOSE = "problem-roster-close", "Close it, or double it inside a cell.";
+    NO_COLUMN = "problem-roster-no-column", "The roster has no column {name}.";
+    FIRST_ROW = "problem-roster-first-row", "Let the first row read {headings}.";
+    COLUMN_MEANT = "problem-roster-column-meant", "Did you mean it by {near}?";
+    TWO_COLUMNS = "problem-roster-two-columns", "The roster has two columns {name}.";
+    COLUMN_OUT = "problem-roster-column-out", "Take one of them out.";
+    OVERFLOW = "problem-roster-overflow", "This row has more cells than the headings.";
+    QUOTE_CELL = "problem-roster-quote-cell", "Put quotation marks round a cell that contains the delimiter.";
+    BAD_ID = "problem-roster-bad-id", "{id} is no id: an id is made of letters, figures, hyphens, underscores and full stops.";
+    AN_ID = "problem-roster-an-id", "Write a short id, such as a07 or day-03.";
+    ID_TWICE = "problem-roster-id-twice", "The id {id} stands twice.";
+    OTHER_ID = "problem-roster-other-id", "Give one of the two another id.";
+    NO_NAME = "problem-roster-no-name", "{id} has no name.";
+    A_NAME = "problem-roster-a-name", "Write the name that the paper shall bear.";
+    NAME_TWICE = "problem-roster-name-twice", "Two people are called {name}: {one} and {other}.";
+    TELL_APART = "problem-roster-tell-apart", "Add something that tells them apart, such as a second name or the shift.";
+    NO_PRINT = "problem-roster-no-print", "{print} is no size of print.";
+    PRINTS = "problem-roster-prints", "Write large, or nothing.";
+    NAME_HIDDEN = "problem-roster-name-hidden", "This name has an invisible character in it ({character}).";
+    GROUP_HIDDEN = "problem-roster-group-hidden", "This group has an invisible character in it ({character}).";
+    TYPE_AGAIN = "problem-roster-type-again", "Type it again by hand.";
+    NAME_LONG = "problem-roster-name-long", "This name is longer than {most} characters.";
+    GROUP_LONG = "problem-roster-group-long", "This group is longer than {most} characters.";
+    SHORTEN = "problem-roster-shorten", "Shorten it.";
+    NOBODY = "problem-roster-nobody", "The roster names nobody.";
+} }
 
 /// One candidate.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -103,7 +136,7 @@ impl Roster {
                 person.print.map(open),
             );
         }
-        reader.finish("Add a [[person]] with an id and a name.")
+        reader.finish(ADD_PERSON.say(&[("person", "[[person]]")]))
     }
 
     /// Reads a CSV roster: comma, semicolon or tab; see [`decode`](crate::response::decode) for its bytes.
@@ -114,7 +147,7 @@ impl Roster {
         let table = Table::read(text, COLUMNS);
         let mut reader = Reader::default();
         if let Some((_, at)) = table.unclosed {
-            reader.say(at..at + 1, "This quotation mark is never closed.", "Close it, or double it inside a cell.");
+            reader.say(at..at + 1, UNCLOSED.text(), CLOSE.text());
         }
         let first = text.find(|c: char| !c.is_whitespace() && c != '\u{feff}').unwrap_or(0);
         let headings = first..first + text[first..].lines().next().map_or(0, str::len);
@@ -122,19 +155,15 @@ impl Roster {
             if table.column(wanted).is_none() {
                 let near = nearest(wanted, table.headings.iter().map(String::as_str));
                 let mend = near.map_or_else(
-                    || "Let the first row read id,name,group,units.".to_owned(),
-                    |near| format!("Did you mean it by {near:?}?"),
+                    || FIRST_ROW.say(&[("headings", "id,name,group,units")]),
+                    |near| COLUMN_MEANT.say(&[("near", &quoted(near))]),
                 );
-                reader.say(headings.clone(), format!("The roster has no column {wanted:?}."), mend);
+                reader.say(headings.clone(), NO_COLUMN.say(&[("name", &quoted(wanted))]), mend);
             }
         }
         for (place, heading) in table.headings.iter().enumerate() {
             if COLUMNS.contains(&heading.as_str()) && table.headings[..place].contains(heading) {
-                reader.say(
-                    headings.clone(),
-                    format!("The roster has two columns {heading:?}."),
-                    "Take one of them out.",
-                );
+                reader.say(headings.clone(), TWO_COLUMNS.say(&[("name", &quoted(heading))]), COLUMN_OUT.text());
             }
         }
         if !reader.problems.is_empty() {
@@ -145,18 +174,14 @@ impl Roster {
             let line = text[row.at..].lines().next().map_or(0, str::len);
             let span = row.at..row.at + line;
             if row.overflows(table.headings.len()) {
-                reader.say(
-                    span.clone(),
-                    "This row has more cells than the headings.",
-                    "Put quotation marks round a cell that contains the delimiter.",
-                );
+                reader.say(span.clone(), OVERFLOW.text(), QUOTE_CELL.text());
                 continue;
             }
             let cell = |place: usize| (row.cell(columns[place]).to_owned(), span.clone());
             let some = |place: usize| Some(cell(place)).filter(|(text, _)| !text.is_empty());
             reader.person(cell(0), cell(1), some(2), some(3), some(4));
         }
-        reader.finish("Add a row for each person, with an id and a name.")
+        reader.finish(ADD_ROW.text())
     }
 }
 
@@ -184,60 +209,55 @@ impl Reader {
         let id = (id.0.trim().to_owned(), id.1);
         let sound = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.');
         if id.0.is_empty() || id.0.len() > 64 || !id.0.chars().all(sound) || id.0.starts_with(['.', '-']) {
-            self.say(
-                id.1.clone(),
-                format!("{:?} is no id: an id is made of letters, figures, hyphens, underscores and full stops.", id.0),
-                "Write a short id, such as a07 or day-03.",
-            );
+            self.say(id.1.clone(), BAD_ID.say(&[("id", &quoted(&id.0))]), AN_ID.text());
         } else if self.ids.insert(id.0.to_lowercase(), ()).is_some() {
-            self.say(id.1.clone(), format!("The id {:?} stands twice.", id.0), "Give one of the two another id.");
+            self.say(id.1.clone(), ID_TWICE.say(&[("id", &quoted(&id.0))]), OTHER_ID.text());
         }
-        let name = (self.clean(&name, "name"), name.1);
+        let name = (self.clean(&name, (NAME_HIDDEN, NAME_LONG)), name.1);
         if name.0.is_empty() {
-            self.say(name.1.clone(), format!("{:?} has no name.", id.0), "Write the name that the paper shall bear.");
+            self.say(name.1.clone(), NO_NAME.say(&[("id", &quoted(&id.0))]), A_NAME.text());
         } else if let Some(other) = self.names.insert(name.0.to_lowercase(), id.0.clone()) {
-            self.say(
-                name.1,
-                format!("Two people are called {:?}: {other:?} and {:?}.", name.0, id.0),
-                "Add something that tells them apart, such as a second name or the shift.",
-            );
+            let [called, one, other] = [&name.0, &other, &id.0].map(|text| quoted(text));
+            let what = NAME_TWICE.say(&[("name", &called), ("one", &one), ("other", &other)]);
+            self.say(name.1, what, TELL_APART.text());
         }
-        let group = group.map(|group| self.clean(&group, "group")).filter(|group| !group.is_empty());
+        let group = group.map(|group| self.clean(&group, (GROUP_HIDDEN, GROUP_LONG))).filter(|group| !group.is_empty());
         let units = units.and_then(|(text, span)| {
             let found = System::ALL.into_iter().find(|system| text.trim().eq_ignore_ascii_case(system.code()));
             if found.is_none() && !text.trim().is_empty() {
-                self.say(span, format!("{text:?} is no set of units."), "Write si or us.");
+                let either = WRITE_EITHER.say(&[("one", "si"), ("other", "us")]);
+                self.say(span, NO_UNITS.say(&[("units", &quoted(&text))]), either);
             }
             found
         });
         let large_print = print.is_some_and(|(text, span)| {
             let known = ["large", "usual", ""].into_iter().find(|known| text.trim().eq_ignore_ascii_case(known));
             if known.is_none() {
-                self.say(span, format!("{text:?} is no size of print."), "Write large, or nothing.");
+                self.say(span, NO_PRINT.say(&[("print", &quoted(&text))]), PRINTS.text());
             }
             known == Some("large")
         });
         self.people.push(Person { id: id.0, name: name.0, group, units, large_print });
     }
 
-    fn clean(&mut self, (text, span): &Written, what: &str) -> String {
+    fn clean(&mut self, (text, span): &Written, (unseen, long): (Message, Message)) -> String {
         let clean = text.split_whitespace().collect::<Vec<_>>().join(" ");
         if let Some(hidden) = hidden(&clean) {
             self.say(
                 span.clone(),
-                format!("This {what} has an invisible character in it (U+{:04X}).", u32::from(hidden)),
-                "Type it again by hand.",
+                unseen.say(&[("character", &format!("U+{:04X}", u32::from(hidden)))]),
+                TYPE_AGAIN.text(),
             );
         }
         if clean.chars().count() > LONGEST {
-            self.say(span.clone(), format!("This {what} is longer than {LONGEST} characters."), "Shorten it.");
+            self.say(span.clone(), long.say(&[("most", &LONGEST.to_string())]), SHORTEN.text());
         }
         clean
     }
 
-    fn finish(mut self, add: &str) -> Result<Roster, Vec<Problem>> {
+    fn finish(mut self, add: impl Into<String>) -> Result<Roster, Vec<Problem>> {
         if self.people.is_empty() && self.problems.is_empty() {
-            self.problems.push(Problem::whole("The roster names nobody.", add));
+            self.problems.push(Problem::whole(NOBODY.text(), add));
         }
         if self.problems.is_empty() { Ok(Roster { people: self.people }) } else { Err(self.problems) }
     }

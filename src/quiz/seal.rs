@@ -6,6 +6,7 @@
 
 use core::fmt;
 
+use drivecourse_machine::messages;
 use hmac::{Hmac, Mac};
 use sha2::{Digest, Sha256};
 
@@ -27,12 +28,18 @@ pub enum NoSecret {
     Check,
 }
 
+messages! { pub(crate) SAYS {
+    NO_HEADER = "problem-secret-no-header", "This is not a secret file: its first line should read {header}.";
+    BAD_FIGURES = "problem-secret-bad-figures", "This secret file is damaged: it should hold 64 hexadecimal figures. Use a sound copy.";
+    BAD_CHECK = "problem-secret-bad-check", "This secret file is damaged: its check line does not fit its figures. Use a sound copy.";
+} }
+
 impl fmt::Display for NoSecret {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Header => "This is not a secret file: its first line should read \"drivecourse secret 1\".",
-            Self::Figures => "This secret file is damaged: it should hold 64 hexadecimal figures. Use a sound copy.",
-            Self::Check => "This secret file is damaged: its check line does not fit its figures. Use a sound copy.",
+        f.write_str(&match self {
+            Self::Header => NO_HEADER.say(&[("header", &format!("{HEADER:?}"))]),
+            Self::Figures => BAD_FIGURES.text().to_owned(),
+            Self::Check => BAD_CHECK.text().to_owned(),
         })
     }
 }

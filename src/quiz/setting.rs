@@ -7,7 +7,7 @@ use std::sync::OnceLock;
 
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::told;
-use drivecourse_machine::{Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount};
+use drivecourse_machine::{Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount, messages};
 
 use crate::item::{Ask, Item, PartSpec, fill};
 use crate::judge;
@@ -35,6 +35,19 @@ pub struct Setting<'a> {
     faults: Vec<Option<Vec<usize>>>,
     wants: Wants,
 }
+
+messages! { pub(crate) SAYS {
+    NOT_DRAWN = "problem-machine-not-drawn", "no machine was drawn";
+    AND = "problem-machine-and", "and";
+    NO_RESULT = "problem-machine-no-result", "no machine has a result for every calculation";
+    NO_RESULT_WITH = "problem-machine-no-result-with", "no machine with the fault {fault} has a result for every calculation";
+    NOT_KEPT = "problem-machine-not-kept", "no machine keeps the item's bounds; at the nearest, {nearest}";
+    NOT_KEPT_WITH = "problem-machine-not-kept-with", "no machine with the fault {fault} keeps the item's bounds; at the nearest, {nearest}";
+    THIS_NOT_KEPT = "problem-machine-this-not-kept", "this machine does not keep the item's bounds: {bound}";
+    OTHER_FAULT = "problem-machine-other-fault", "this machine has not the fault the item wants";
+    STEP_FAILS = "problem-machine-step-fails", "a step of part {part} has no result: {why}";
+    NO_FACE = "problem-machine-no-face", "{quantity} cannot be shown on its face";
+} }
 
 /// Why an item cannot be put about a family.
 #[derive(Debug, Clone, PartialEq)]
@@ -108,7 +121,7 @@ impl<'a> Setting<'a> {
     pub fn question(&self, seed: u64) -> Result<Question, Unsettled> {
         let mut questions = twins(&[self], seed)?;
         // One setting gives one question.
-        questions.pop().ok_or_else(|| Unsettled::NoMachine(told!("no machine was drawn")))
+        questions.pop().ok_or_else(|| Unsettled::NoMachine(told!("{}", NOT_DRAWN.text())))
     }
 
     /// One machine, whatever its numbers; `seed` only names the question.
@@ -148,14 +161,14 @@ impl<'a> Setting<'a> {
         let told = self.item.when.iter().zip(nearest).filter_map(|(when, value)| Some(when.says_of((*value)?)));
         let told: Vec<_> = told.collect();
         let named = faults.iter().map(|fault| format!("{:?}", self.plan.family.faults[*fault].id));
-        let with = match named.collect::<Vec<_>>().join(" and ") {
-            named if named.is_empty() => named,
-            named => format!(" with the fault {named}"),
+        let named = named.collect::<Vec<_>>().join(&format!(" {} ", AND.text()));
+        let says = match (told.is_empty(), named.is_empty()) {
+            (true, true) => NO_RESULT,
+            (true, false) => NO_RESULT_WITH,
+            (false, true) => NOT_KEPT,
+            (false, false) => NOT_KEPT_WITH,
         };
-        match told.is_empty() {
-            true => format!("no machine{with} has a result for every calculation"),
-            false => format!("no machine{with} keeps the item's bounds; at the nearest, {}", told.join("; ")),
-        }
+        says.say(&[("fault", &named), ("nearest", &told.join("; "))])
     }
 
     /// Works out the rest of the machine that `question` is about; whether every calculation has a result.
@@ -167,8 +180,8 @@ impl<'a> Setting<'a> {
     pub(crate) fn suits(&self, case: &Case) -> Result<(), Unsettled> {
         if let Some(broken) = self.item.when.iter().find(|when| !when.holds(case)) {
             return Err(Unsettled::NoMachine(told!(
-                "this machine does not keep the item's bounds: {}",
-                broken.says_of(case.values[broken.quantity.index()])
+                "{}",
+                THIS_NOT_KEPT.say(&[("bound", &broken.says_of(case.values[broken.quantity.index()]))])
             )));
         }
         // A machine with a second fault besides the one wanted will do; one without any will not.
@@ -176,7 +189,7 @@ impl<'a> Setting<'a> {
             wanted.is_empty() == case.faults.is_empty() && wanted.iter().all(|fault| case.faults.contains(fault))
         };
         if !self.faults.iter().any(|faults| faults.as_ref().is_none_or(has)) {
-            return Err(Unsettled::NoMachine(told!("this machine has not the fault the item wants")));
+            return Err(Unsettled::NoMachine(told!("{}", OTHER_FAULT.text())));
         }
         Ok(())
     }
@@ -261,7 +274,11 @@ impl<'a> Setting<'a> {
                     values[id.index()] = question.parts[*earlier].key().map_or(f64::NAN, |key| key.value);
                 }
                 let keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
-                    Unsettled::NoMachine(told!("a step of part {} has no result: {error}", index + 1))
+                    let part = index + 1;
+                    Unsettled::NoMachine(told!(
+                        "{}",
+                        STEP_FAILS.say(&[("part", &part.to_string()), ("why", &error.to_string())])
+                    ))
                 })?;
                 let predicted = predict::wrong_turns(&keys[0], &spec.wrong, &question.case.values, self.system);
                 part.difficulty = difficulty(&self.paths[index][0], self.system);
@@ -269,7 +286,7 @@ impl<'a> Setting<'a> {
             }
             Ask::Read(asked) => {
                 part.body = reading(*asked, question)
-                    .ok_or_else(|| Unsettled::NoMachine(told!("{} cannot be shown on its face", asked.get().id)))?;
+                    .ok_or_else(|| Unsettled::NoMachine(told!("{}", NO_FACE.say(&[("quantity", asked.get().id)]))))?;
             }
             Ask::Judge(judge) => {
                 let spec = (judge, &self.judged[index]);

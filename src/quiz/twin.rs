@@ -2,9 +2,15 @@
 
 use drivecourse_machine::Case;
 use drivecourse_machine::chance::derive;
+use drivecourse_machine::messages;
+use drivecourse_machine::told;
 
 use crate::question::Question;
-use crate::setting::{Setting, Unsettled};
+use crate::setting::{NOT_DRAWN, Setting, Unsettled};
+
+messages! { pub(crate) SAYS {
+    NO_RESULT = "problem-machine-calculation", "a calculation has no result";
+} }
 
 /// How many machines are tried for discriminating numbers before the least bad one is taken.
 const MOST_TRIES: u64 = 60;
@@ -54,7 +60,7 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
         let better = best.as_ref().is_none_or(|(least, _)| penalty < *least);
         // Only a machine that may be kept is worked out whole.
         if (good || better) && !complete(settings, &mut questions) {
-            last = Some(Unsettled::NoMachine("a calculation has no result".into()));
+            last = Some(Unsettled::NoMachine(told!("{}", NO_RESULT.text())));
             continue;
         }
         if good {
@@ -66,7 +72,7 @@ pub fn twins(settings: &[&Setting<'_>], seed: u64) -> Result<Vec<Question>, Unse
     }
     match best {
         Some((_, questions)) => Ok(finish(settings, questions)),
-        None => Err(last.unwrap_or_else(|| Unsettled::NoMachine("no machine was drawn".into()))),
+        None => Err(last.unwrap_or_else(|| Unsettled::NoMachine(told!("{}", NOT_DRAWN.text())))),
     }
 }
 

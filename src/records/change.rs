@@ -1,5 +1,6 @@
 //! What an assessor decides afterwards: a mark changed with a reason, a person's data taken out on request.
 
+use drivecourse_machine::messages;
 use drivecourse_quiz::explain::part_letter;
 use rusqlite::{OptionalExtension, Transaction, params};
 use serde::Serialize;
@@ -9,6 +10,18 @@ use crate::error::Error;
 use crate::import::{Reason, removal_mark};
 use crate::read::{Filter, papers};
 use crate::store::Store;
+
+messages! { pub(crate) SAYS {
+    PLACE = "records-problem-place", "question {question} ({part}) of paper {code}";
+    NO_PLACE = "records-problem-no-place", "there is no {place} in the records";
+    AT_MOST_ONE = "records-problem-at-most-one", "{place} earns at most 1 mark, not {earned}";
+    AT_MOST = "records-problem-at-most", "{place} earns at most {of} marks, not {earned}";
+    NOBODY = "records-problem-nobody", "nobody in the records has the id {id}";
+    NO_EXAM = "records-problem-no-exam", "no exam {exam} in the records has a paper {code}; {exams}";
+    NO_ANSWERS = "records-problem-no-answers", "there are no answers to a paper {code} in the records";
+    SEVERAL = "records-problem-several", "several exams in the records have a paper {code}: say which with --exam; {exams}";
+    CALLED = "records-problem-called", "--exam {called} for {title} ({name}), sat on {day}";
+} }
 
 /// A part of a question of a paper.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -25,7 +38,8 @@ pub struct Place {
 
 impl core::fmt::Display for Place {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        write!(f, "question {} ({}) of paper {}", self.question, part_letter(self.part), self.code)
+        let (question, part) = (self.question.to_string(), part_letter(self.part).to_string());
+        f.write_str(&PLACE.say(&[("question", &question), ("part", &part), ("code", &self.code)]))
     }
 }
 
@@ -72,9 +86,11 @@ impl Store {
                 |row| Ok((row.get(0)?, row.get(1)?)),
             )
             .optional()?;
-        let (given, of) = answer.ok_or_else(|| Error::Refused(format!("there is no {place} in the records")))?;
+        let (given, of) = answer.ok_or_else(|| no_place(place))?;
         if earned > of {
-            return Err(Error::Refused(format!("{place} earns at most {of} marks, not {earned}")));
+            let (says, place) = (if of == 1 { AT_MOST_ONE } else { AT_MOST }, place.to_string());
+            let words = [("place", &*place), ("of", &of.to_string()), ("earned", &earned.to_string())];
+            return Err(Error::Refused(says.say(&words)));
         }
         let last: Option<(u32, String, String)> = write
             .query_row(
@@ -113,7 +129,7 @@ impl Store {
         let write = self.write()?;
         let id: Option<i64> =
             write.query_row("SELECT id FROM person WHERE key = ?1", [person], |row| row.get(0)).optional()?;
-        let id = id.ok_or_else(|| Error::Refused(format!("nobody in the records has the id {person:?}")))?;
+        let id = id.ok_or_else(|| Error::Refused(NOBODY.say(&[("id", &format!("{person:?}"))])))?;
         keep_totals(&write, person)?;
         let mut marks = Vec::new();
         {
@@ -142,6 +158,11 @@ impl Store {
     }
 }
 
+/// There is no answer at `place`.
+pub(crate) fn no_place(place: &Place) -> Error {
+    Error::Refused(NO_PLACE.say(&[("place", &place.to_string())]))
+}
+
 /// The attempt that counts of the paper at `place`; two exams may have papers of one code.
 pub(crate) fn attempt_of(db: &rusqlite::Connection, place: &Place) -> Result<i64, Error> {
     let code = &place.code;
@@ -159,15 +180,16 @@ pub(crate) fn attempt_of(db: &rusqlite::Connection, place: &Place) -> Result<i64
         found.iter().filter(|(_, exam)| place.exam.as_deref().is_none_or(|text| exam.is(text))).collect();
     match (meant.as_slice(), place.exam.as_deref()) {
         ([(id, _)], _) => Ok(*id),
-        ([], Some(exam)) if !found.is_empty() => Err(Error::Refused(format!(
-            "no exam {exam:?} in the records has a paper {code}; {}",
-            tell_apart(found.iter().map(|(_, exam)| exam))
-        ))),
-        ([], _) => Err(Error::Refused(format!("there are no answers to a paper {code} in the records"))),
-        (several, _) => Err(Error::Refused(format!(
-            "several exams in the records have a paper {code}: say which with --exam; {}",
-            tell_apart(several.iter().map(|(_, exam)| exam))
-        ))),
+        ([], Some(exam)) if !found.is_empty() => {
+            let exams = tell_apart(found.iter().map(|(_, exam)| exam));
+            let words = [("exam", &*format!("{exam:?}")), ("code", code), ("exams", &exams)];
+            Err(Error::Refused(NO_EXAM.say(&words)))
+        }
+        ([], _) => Err(Error::Refused(NO_ANSWERS.say(&[("code", code)]))),
+        (several, _) => {
+            let exams = tell_apart(several.iter().map(|(_, exam)| exam));
+            Err(Error::Refused(SEVERAL.say(&[("code", code), ("exams", &exams)])))
+        }
     }
 }
 
@@ -196,7 +218,8 @@ fn tell_apart<'c>(exams: impl Iterator<Item = &'c Candidate>) -> String {
     let says = exams.iter().map(|exam| {
         let alone = exams.iter().filter(|other| other.name == exam.name).count() == 1;
         let called = if alone { exam.name.as_str() } else { exam.digest.get(..12).unwrap_or(&exam.digest) };
-        format!("--exam {called} for {} ({}), sat on {}", exam.title, exam.name, exam.sat)
+        let day = Date::read(&exam.sat).map_or_else(|_| exam.sat.clone(), Date::said);
+        CALLED.say(&[("called", called), ("title", &exam.title), ("name", &exam.name), ("day", &day)])
     });
     says.collect::<Vec<_>>().join(", ")
 }

@@ -18,9 +18,13 @@ pub struct Date {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct NoDate(String);
 
+messages! { pub(crate) AUTHOR_SAYS {
+    NO_DAY = "records-problem-no-day", "{text} is no day of the calendar; write year-month-day, such as 2026-11-25";
+} }
+
 impl fmt::Display for NoDate {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{:?} is no day of the calendar; write year-month-day, such as 2026-11-25", self.0)
+        f.write_str(&NO_DAY.say(&[("text", &format!("{:?}", self.0))]))
     }
 }
 

@@ -3,6 +3,8 @@
 use core::fmt;
 use std::path::PathBuf;
 
+use drivecourse_machine::messages;
+
 /// Why records could not be read or added to; nothing was changed then.
 #[derive(Debug)]
 pub enum Error {
@@ -20,22 +22,25 @@ pub enum Error {
     Database(rusqlite::Error),
 }
 
+messages! { pub(crate) SAYS {
+    MISSING = "records-problem-missing", "there is no records file {file}";
+    FOREIGN = "records-problem-foreign", "{file} is no records file of this program, or it is damaged: {why}";
+    NEWER = "records-problem-newer", "{file} has records of format {format}, which a later version of this program wrote; use that version";
+    BUSY = "records-problem-busy", "another program is writing to the records; try again when it has finished";
+    UNUSABLE = "records-problem-unusable", "the records cannot be used: {why}";
+} }
+
 impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Missing(path) => write!(f, "there is no records file {}", path.display()),
-            Self::Foreign(path, why) => {
-                write!(f, "{} is no records file of this program, or it is damaged: {why}", path.display())
-            }
-            Self::Newer(path, version) => write!(
-                f,
-                "{} has records of format {version}, which a later version of this program wrote; use that version",
-                path.display()
-            ),
-            Self::Busy => f.write_str("another program is writing to the records; try again when it has finished"),
-            Self::Refused(says) => f.write_str(says),
-            Self::Database(error) => write!(f, "the records cannot be used: {error}"),
-        }
+        let file = |path: &PathBuf| path.display().to_string();
+        f.write_str(&match self {
+            Self::Missing(path) => MISSING.say(&[("file", &file(path))]),
+            Self::Foreign(path, why) => FOREIGN.say(&[("file", &file(path)), ("why", why)]),
+            Self::Newer(path, version) => NEWER.say(&[("file", &file(path)), ("format", &version.to_string())]),
+            Self::Busy => BUSY.text().to_owned(),
+            Self::Refused(says) => says.clone(),
+            Self::Database(error) => UNUSABLE.say(&[("why", &error.to_string())]),
+        })
     }
 }
 

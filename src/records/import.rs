@@ -6,6 +6,7 @@
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::messages;
 use drivecourse_quiz::grade::{GradedPaper, GradedPart, GradedQuestion};
 use rusqlite::{OptionalExtension, Transaction, params};
 use sha2::{Digest, Sha256};
@@ -13,6 +14,13 @@ use sha2::{Digest, Sha256};
 use crate::date::Date;
 use crate::error::Error;
 use crate::store::Store;
+
+messages! { pub(crate) SAYS {
+    NO_REASON = "records-problem-no-reason", "a change of records needs a reason, of at most {most} characters";
+    NO_AUTHOR = "records-problem-no-author", "a change of records needs a name of who decides, of at most {most} characters";
+    RENAMED = "records-problem-renamed", "{id} is {known} in the records, but {name} in this exam: if that is one person under a new name, say so with {option}; if not, give one of them another id in the roster";
+    NOT_THEIRS = "records-problem-not-theirs", "paper {code} is another person's in the records than {id}'s";
+} }
 
 /// Why something was changed, and by whom.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -29,9 +37,10 @@ impl Reason {
     /// # Errors
     /// [`Error::Refused`] where one of them is empty or longer than 500 characters.
     pub fn new(says: &str, by: &str) -> Result<Self, Error> {
-        for (what, text) in [("reason", says), ("name of who decides", by)] {
-            if text.trim().is_empty() || text.chars().count() > 500 {
-                return Err(Error::Refused(format!("a change of records needs a {what}, of at most 500 characters")));
+        const MOST: usize = 500;
+        for (lacking, text) in [(NO_REASON, says), (NO_AUTHOR, by)] {
+            if text.trim().is_empty() || text.chars().count() > MOST {
+                return Err(Error::Refused(lacking.say(&[("most", &MOST.to_string())])));
             }
         }
         Ok(Self { says: says.trim().to_owned(), by: by.trim().to_owned() })
@@ -289,11 +298,9 @@ impl Import<'_> {
             && known.to_lowercase() != person.name.to_lowercase()
             && !self.sitting.renamed.contains(&person.id)
         {
-            return Err(Error::Refused(format!(
-                "{} is {known} in the records, but {} in this exam: if that is one person under a new name, say so with \
-                 --renamed {}; if not, give one of them another id in the roster",
-                person.id, person.name, person.id
-            )));
+            let option = format!("--renamed {}", person.id);
+            let words = [("id", &*person.id), ("known", &known), ("name", &person.name), ("option", &option)];
+            return Err(Error::Refused(RENAMED.say(&words)));
         }
         let team = person.group.as_deref().unwrap_or("");
         self.write
@@ -306,11 +313,7 @@ impl Import<'_> {
             .write
             .prepare_cached("SELECT id, person FROM paper WHERE exam = ?1 AND code = ?2")?
             .query_row(params![self.exam, code], |row| Ok((row.get(0)?, row.get(1)?)))?;
-        if of == owner {
-            Ok(id)
-        } else {
-            Err(Error::Refused(format!("paper {code} is another person's in the records than {}'s", person.id)))
-        }
+        if of == owner { Ok(id) } else { Err(Error::Refused(NOT_THEIRS.say(&[("code", code), ("id", &person.id)]))) }
     }
 
     fn item(&mut self, question: &GradedQuestion) -> Result<i64, Error> {

@@ -40,5 +40,6 @@ pub fn messages() -> Vec<Message> {
 /// What this crate tells the author of a file, or whoever runs a command, of what cannot be used: none of it is said in
 /// the browser.
 pub fn author_messages() -> Vec<Message> {
-    Vec::new()
+    let file = [error::SAYS, store::SAYS, read::SAYS, date::AUTHOR_SAYS].concat();
+    [file, [import::SAYS, change::SAYS, report::AUTHOR_SAYS].concat()].concat()
 }

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::messages;
 use drivecourse_quiz::grade::outcome;
 use rusqlite::{Connection, params};
 use serde::Serialize;
@@ -9,6 +10,10 @@ use serde::Serialize;
 use crate::date::Date;
 use crate::error::Error;
 use crate::store::Store;
+
+messages! { pub(crate) SAYS {
+    LOST_ROW = "records-problem-lost-row", "the records are damaged: a row points to nothing";
+} }
 
 /// Which papers to read; nothing set reads all.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -199,7 +204,7 @@ pub(crate) fn papers(db: &Connection, filter: &Filter, mut take: impl FnMut(Pape
     let until = filter.until.map(|date| date.to_string());
     let mut rows = list.query(params![filter.person, filter.exam, filter.group, until])?;
     while let Some(row) = rows.next()? {
-        let lost = || Error::Refused("the records are damaged: a row points to nothing".into());
+        let lost = || Error::Refused(LOST_ROW.text().into());
         let exam = exams.get(&row.get(0)?).ok_or_else(lost)?;
         let attempt: Option<i64> = row.get(6)?;
         let sat: Option<String> = row.get(8)?;

@@ -3,6 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
+use drivecourse_machine::messages;
 use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior};
 
 use crate::error::Error;
@@ -14,6 +15,14 @@ const FORMAT: i64 = 1;
 /// How long to wait for another program that is writing.
 const PATIENCE: Duration = Duration::from_secs(60);
 const SCHEMA: &str = include_str!("schema.sql");
+
+messages! { pub(crate) SAYS {
+    OTHER_TABLES = "records-problem-other-tables", "it holds other tables";
+    DAMAGED = "records-problem-damaged", "the records are damaged: {why}";
+    ONE_LOOSE = "records-problem-one-loose", "1 row of the records hangs loose";
+    LOOSE = "records-problem-loose", "{count} rows of the records hang loose";
+    NOT_MADE = "records-problem-not-made", "cannot make the records file {file}: {why}";
+} }
 
 /// The records, in one SQLite file.
 ///
@@ -87,7 +96,7 @@ impl Store {
         match store.format().map_err(foreign)? {
             (APPLICATION, FORMAT) => Ok(store),
             (APPLICATION, version) if version > FORMAT => Err(Error::Newer(path, version)),
-            _ => Err(Error::Foreign(path, "it holds other tables".into())),
+            _ => Err(Error::Foreign(path, OTHER_TABLES.text().into())),
         }
     }
 
@@ -108,11 +117,15 @@ impl Store {
     pub fn check(&self) -> Result<(), Error> {
         let says: String = self.db.query_row("PRAGMA integrity_check(1)", [], |row| row.get(0))?;
         if says != "ok" {
-            return Err(Error::Refused(format!("the records are damaged: {says}")));
+            return Err(Error::Refused(DAMAGED.say(&[("why", &says)])));
         }
         let loose =
             self.db.query_row("SELECT count(*) FROM pragma_foreign_key_check", [], |row| row.get::<_, i64>(0))?;
-        if loose == 0 { Ok(()) } else { Err(Error::Refused(format!("{loose} rows of the records hang loose"))) }
+        match loose {
+            0 => Ok(()),
+            1 => Err(Error::Refused(ONE_LOOSE.text().into())),
+            _ => Err(Error::Refused(LOOSE.say(&[("count", &loose.to_string())]))),
+        }
     }
 }
 
@@ -128,6 +141,8 @@ fn make_private(path: &Path) -> Result<(), Error> {
         Ok(_) => Ok(()),
         // Another program was quicker.
         Err(error) if error.kind() == std::io::ErrorKind::AlreadyExists => Ok(()),
-        Err(error) => Err(Error::Refused(format!("cannot make the records file {}: {error}", path.display()))),
+        Err(error) => {
+            Err(Error::Refused(NOT_MADE.say(&[("file", &path.display().to_string()), ("why", &error.to_string())])))
+        }
     }
 }

@@ -103,6 +103,37 @@ wrong = [{ gives = "chain.slack_tension * 5", says = "You took it five times." }
     assert!(!settings.is_empty());
 }
 
+/// The mean of two temperatures is one temperature, in whichever units the paper is and the expression is written.
+#[test]
+fn an_own_mean_of_temperatures_is_recognised_in_both_units() {
+    for gives in [
+        "(heat.ambient + heat.sump_limit) / 2",
+        "heat.ambient / 2 + 0.5 * heat.sump_limit",
+        "[°C] = (heat.ambient[°C] + heat.sump_limit[°C]) / 2",
+        "[°F] = (heat.ambient[°F] + heat.sump_limit[°F]) / 2",
+    ] {
+        let file = format!(
+            "[[item]]\nid = \"own-mean\"\ntopic = \"heat\"\nskill = \"x\"\ntitle = \"Own\"\ntext = \"The {{machine}}.\"\n\
+             [[item.part]]\ntext = \"How hot may it get?\"\nask = \"heat.allowed\"\n\
+             from = [\"heat.ambient\", \"heat.rise_limit\", \"heat.sump_limit\"]\n\
+             wrong = [{{ gives = \"{gives}\", says = \"You took the mean.\" }}]\n"
+        );
+        let bank = bank_with(&[("items/own.toml", &file)]);
+        for system in System::ALL {
+            let settings = bank.settings(system, |item, _| item.id == "own-mean");
+            assert!(!settings.is_empty());
+            for (setting, seed) in settings.iter().flat_map(|setting| (0..5).map(move |seed| (setting, seed))) {
+                let question = setting.question(seed).unwrap();
+                let shown = |name: &str| find(name).get().unit(system).from_base(question.shown(find(name)));
+                let mean = (shown("heat.ambient") + shown("heat.sump_limit")) / 2.0;
+                let answer = format!("{mean} {}", find("heat.allowed").get().unit(system).symbol);
+                let marked = &mark(&question, &[&answer])[0];
+                assert!(marked.says.contains("You took the mean."), "{gives}, {answer}: {}", marked.says);
+            }
+        }
+    }
+}
+
 /// Where a drawing to scale would show the answer, a usual size stands there, and the drawing says so.
 #[test]
 fn a_drawing_that_hides_a_length_says_that_it_is_not_to_scale() {

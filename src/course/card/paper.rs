@@ -234,6 +234,10 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
         tolerance,
         marks: part.marks.to_string(),
         steps,
+        because: match &part.body {
+            Body::Order { because, .. } | Body::Pick { because, .. } => because.clone(),
+            Body::Quantity { .. } => String::new(),
+        },
         wrong_turns: wrong.map(|row| model::WrongTurn { answer: row.answer, sentence: row.says }).collect(),
     }
 }

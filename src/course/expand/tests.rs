@@ -3,7 +3,7 @@ use std::fs;
 use std::path::Path;
 
 use drivecourse_machine::{Family, System};
-use drivecourse_quiz::{Setting, about, read_items, twins};
+use drivecourse_quiz::{Body, Setting, about, read_items, twins};
 
 use super::*;
 use crate::book::{Assets, Options, build};
@@ -428,6 +428,13 @@ fn papers_keys_and_results_come_from_questions() {
         let text = part.right_answer(System::Us).replace('\'', "&#39;").replace('"', "&quot;");
         assert!(key_html.contains(&text), "{text}");
     }
+    // Why the order of the steps, and the choice, is right.
+    let because = questions.iter().flat_map(|question| &question.parts).filter_map(|part| match &part.body {
+        Body::Order { because, .. } | Body::Pick { because, .. } => Some(because),
+        Body::Quantity { .. } => None,
+    });
+    let because: Vec<_> = because.filter(|because| !because.is_empty()).collect();
+    assert!(!because.is_empty() && because.iter().all(|because| key_html.contains(because.as_str())), "{because:?}");
     assert!(paper_html.contains("<svg") && key_html.contains("common practice, no source"));
 }
 

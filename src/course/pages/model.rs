@@ -183,6 +183,8 @@ pub struct KeyPart {
     pub marks: String,
     /// The solution step by step.
     pub steps: Vec<Step>,
+    /// Why it is right, where there are no steps; may be empty.
+    pub because: String,
     /// Wrong answers to expect.
     pub wrong_turns: Vec<WrongTurn>,
 }

@@ -106,6 +106,7 @@ fn key(candidate: &str) -> Key {
             result: "16.3 mm".into(),
             source: "common practice, no source".into(),
         }],
+        because: String::new(),
         wrong_turns: vec![WrongTurn { answer: "8.1 mm".into(), sentence: "Half the sag was given.".into() }],
     };
     Key {

@@ -7,6 +7,7 @@ mod parts;
 #[cfg(test)]
 mod tests;
 mod text;
+mod words;
 
 pub use choice::{called_here, choices_of, letter, read_choice, read_order};
 pub(crate) use error::SAYS;
@@ -14,6 +15,7 @@ pub use error::{ReadError, examples};
 pub use text::LIMIT;
 
 use crate::instrument::Figures;
+use crate::language;
 use crate::unit::{Kind, Unit};
 use number::{Fault, Number, number};
 use text::{clean, clip};
@@ -53,17 +55,22 @@ pub struct Wanted {
     pub default_unit: Option<&'static Unit>,
     /// Which mark parts the decimals where a number could be read in two ways.
     pub decimal: DecimalMark,
+    /// Whether names of units and numbers written out in the language spoken are read too: in answers, not in files,
+    /// which are to say the same in every language.
+    pub spoken: bool,
+    /// The scale of `37 degrees` and `37°`, where the kind is a temperature. If there is none, the scale must be written.
+    pub scale: Option<&'static Unit>,
 }
 
 impl Wanted {
     /// An amount of `kind` with its unit, decimal point.
     pub fn new(kind: Kind) -> Self {
-        Self { kind, default_unit: None, decimal: DecimalMark::Point }
+        Self { kind, default_unit: None, decimal: DecimalMark::Point, spoken: false, scale: None }
     }
 
     /// An amount of the kind of `unit`; a number without unit is in `unit`.
     pub fn in_unit(unit: &'static Unit) -> Self {
-        Self { kind: unit.kind, default_unit: Some(unit), decimal: DecimalMark::Point }
+        Self { default_unit: Some(unit), ..Self::new(unit.kind) }.on_scale_of(unit)
     }
 
     /// With this decimal mark.
@@ -71,6 +78,28 @@ impl Wanted {
     pub fn with_mark(mut self, decimal: DecimalMark) -> Self {
         self.decimal = decimal;
         self
+    }
+
+    /// As people write it in the language spoken: its decimal mark, its words for units and numbers.
+    #[must_use]
+    pub fn as_spoken(self) -> Self {
+        Self { spoken: true, ..self.with_mark(language::decimal_mark()) }
+    }
+
+    /// With `37 degrees` and `37°` on the scale of `unit`, the one that the question is put in.
+    ///
+    /// An examiner takes them so: who writes degrees has written a unit, and only one scale stands on the sheet. What was
+    /// taken is said when the answer is read, and one who thought on the other scale is told that the number would be
+    /// right there. For a unit that is not counted in degrees nothing changes.
+    #[must_use]
+    pub fn on_scale_of(self, unit: &'static Unit) -> Self {
+        let in_degrees = matches!(unit.kind, Kind::Temperature | Kind::TemperatureRise) && unit.symbol.starts_with('°');
+        Self { scale: Some(unit).filter(|_| in_degrees), ..self }
+    }
+
+    /// The units that `text` may mean.
+    fn named<'t>(&self, text: &'t str) -> impl Iterator<Item = &'static Unit> + use<'t> {
+        Unit::named(text).chain(self.spoken.then_some(text).into_iter().flat_map(Unit::spoken))
     }
 
     /// The unit of a number without one.
@@ -127,8 +156,10 @@ impl Amount {
 /// or `approx`, `~` and `=` are passed over: they do not change which value is stated. A range,
 /// a limit (`max`, `<`, `±`) or a second number is refused, because it states no single value.
 ///
-/// Where a unit's name has two meanings (`lb`, `°C`) the wanted kind decides; `75°` as a
-/// temperature is in the unit of the question, if that has one.
+/// Where a unit's name has two meanings (`lb`, `°C`) the wanted kind decides; `75°` or `75 degrees` as a
+/// temperature is on the scale of the question, if that is known ([`Wanted::on_scale_of`]). Units may be written out
+/// (`83 minutes`, and in answers as the language has it: `83 Minuten`), and a small count in words (`twelve`); any other
+/// number is wanted in figures, because how many of them are given matters.
 ///
 /// # Errors
 /// [`ReadError`] says what is wrong and, read aloud, what to write instead.
@@ -152,13 +183,20 @@ pub fn read(text: &str, wanted: &Wanted) -> Result<Amount, ReadError> {
         return Err(ReadError::NoSuchChoice { written: clip(&clean), choices: Vec::new() });
     }
     let (negative, start) = parts::sign(parts::without_hedge(&clean));
+    let in_words = words::number(start, wanted);
+    if in_words.is_some() && kind != Kind::Count {
+        return Err(ReadError::NumberInWords { what: clip(&clean), wanted: kind });
+    }
     let fault = |fault| match fault {
         Fault::Missing => parts::no_number(start, kind),
         Fault::Malformed => ReadError::NotANumber { what: clip(&clean), wanted: kind },
         Fault::DivisionByZero => ReadError::DivisionByZero { wanted: kind },
         Fault::NotFinite => ReadError::NotFinite { wanted: kind },
     };
-    let (mut value, mut rest) = number(start, wanted.decimal).map_err(fault)?;
+    let (mut value, mut rest) = match in_words {
+        Some(found) => found,
+        None => number(start, wanted.decimal).map_err(fault)?,
+    };
     if kind == Kind::Ratio
         && let Some(under) = rest.trim_start().strip_prefix(':')
     {

@@ -52,7 +52,13 @@ impl Plain {
 }
 
 /// A plain spelling and a unit that it names.
-type Spelling = (Box<[u8]>, &'static Unit);
+pub(super) type Spelling = (Box<[u8]>, &'static Unit);
+
+/// `name` made plain, for `unit`; nothing where nothing is left of it, or it is too long.
+pub(super) fn spelling(name: &str, unit: &'static Unit) -> Option<Spelling> {
+    let plain = Plain::new(name.trim()).filter(|plain| plain.len > 0)?;
+    Some((plain.bytes().into(), unit))
+}
 
 /// Every spelling with its unit, by spelling and then in table order.
 fn index() -> &'static [Spelling] {
@@ -61,9 +67,9 @@ fn index() -> &'static [Spelling] {
         let mut index: Vec<Spelling> = Vec::new();
         for unit in UNITS {
             for name in unit.aliases.iter().chain([&unit.symbol]) {
-                let Some(plain) = Plain::new(name).filter(|plain| plain.len > 0) else { continue };
-                if !index.iter().any(|(known, of)| **known == *plain.bytes() && *of == unit) {
-                    index.push((plain.bytes().into(), unit));
+                let Some(spelling) = spelling(name, unit) else { continue };
+                if !index.contains(&spelling) {
+                    index.push(spelling);
                 }
             }
         }
@@ -74,7 +80,11 @@ fn index() -> &'static [Spelling] {
 
 /// The units that `text` may mean, in table order.
 pub(super) fn meanings(text: &str) -> impl Iterator<Item = &'static Unit> {
-    let index = index();
+    found(index(), text)
+}
+
+/// The units of `index` that `text` may mean.
+pub(super) fn found<'i>(index: &'i [Spelling], text: &str) -> impl Iterator<Item = &'static Unit> + use<'i> {
     let found = match Plain::new(text.trim()) {
         Some(plain) if plain.len > 0 => {
             let start = index.partition_point(|(known, _)| **known < *plain.bytes());

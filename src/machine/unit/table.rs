@@ -45,7 +45,22 @@ pub static UNITS: &[Unit] = &[
     unit!("", Choice, 1.0, []),
     unit!("", Ratio, 1.0, ["x", "times"]),
     unit!("%", Ratio, Ratio, ratio::percent, ["percent", "per cent", "pct"]),
-    unit!("mm/m", Slope, 1e-3, ["mm per m", "mm/metre", "mm/meter", "mm per metre", "mm per meter"]),
+    unit!(
+        "mm/m",
+        Slope,
+        1e-3,
+        [
+            "mm per m",
+            "mm/metre",
+            "mm/meter",
+            "mm per metre",
+            "mm per meter",
+            "millimetre per metre",
+            "millimetres per metre",
+            "millimeter per meter",
+            "millimeters per meter"
+        ]
+    ),
     unit!("in/ft", Slope, 1.0 / 12.0, ["in per ft", "inch/foot", "inch per foot", "inches per foot", "\"/ft"]),
     unit!("mil/in", Slope, 1e-3, ["thou/in", "mil per in", "thou per inch"]),
     unit!("turns", Turns, 1.0, ["turn", "rev", "revs", "revolutions"]),
@@ -73,7 +88,17 @@ pub static UNITS: &[Unit] = &[
         MassPerLength,
         LinearMassDensity,
         linear_mass_density::kilogram_per_meter,
-        ["kg per m", "kg/metre", "kg/meter", "kg per metre"]
+        [
+            "kg per m",
+            "kg/metre",
+            "kg/meter",
+            "kg per metre",
+            "kg per meter",
+            "kilogram per metre",
+            "kilograms per metre",
+            "kilogram per meter",
+            "kilograms per meter"
+        ]
     ),
     unit!(
         "lb/ft",
@@ -147,9 +172,43 @@ pub static UNITS: &[Unit] = &[
         ["metre per minute", "meter per minute", "metres per minute", "meters per minute", "m per min"]
     ),
     unit!("ft/min", Velocity, Velocity, velocity::foot_per_minute, ["fpm", "feet per minute", "ft per min"]),
-    unit!("mm/s", Velocity, Velocity, velocity::millimeter_per_second, ["mm/sec", "mm per s", "mm per second"]),
-    unit!("in/s", Velocity, Velocity, velocity::inch_per_second, ["ips", "in/sec", "in per s", "inches per second"]),
-    unit!("MPa", Stress, Pressure, pressure::megapascal, ["N/mm²", "N/mm^2", "megapascal"]),
+    unit!(
+        "mm/s",
+        Velocity,
+        Velocity,
+        velocity::millimeter_per_second,
+        [
+            "mm/sec",
+            "mm per s",
+            "mm per second",
+            "millimetre per second",
+            "millimetres per second",
+            "millimeter per second",
+            "millimeters per second"
+        ]
+    ),
+    unit!(
+        "in/s",
+        Velocity,
+        Velocity,
+        velocity::inch_per_second,
+        ["ips", "in/sec", "in per s", "inch per second", "inches per second"]
+    ),
+    unit!(
+        "MPa",
+        Stress,
+        Pressure,
+        pressure::megapascal,
+        [
+            "N/mm²",
+            "N/mm^2",
+            "megapascal",
+            "newton per square millimetre",
+            "newtons per square millimetre",
+            "newton per square millimeter",
+            "newtons per square millimeter"
+        ]
+    ),
     unit!("kPa", Stress, Pressure, pressure::kilopascal, ["kilopascal"]),
     unit!("bar", Stress, Pressure, pressure::bar, []),
     unit!(
@@ -165,14 +224,14 @@ pub static UNITS: &[Unit] = &[
         Temperature,
         Temperature,
         thermodynamic_temperature::degree_celsius,
-        ["C", "C°", "deg C", "degrees C", "celsius", "degrees celsius", "degree celsius", "centigrade"]
+        ["C", "C°", "deg C", "degree C", "degrees C", "celsius", "degrees celsius", "degree celsius", "centigrade"]
     ),
     unit!(
         "°F",
         Temperature,
         Temperature,
         thermodynamic_temperature::degree_fahrenheit,
-        ["F", "F°", "deg F", "degrees F", "fahrenheit", "degrees fahrenheit", "degree fahrenheit"]
+        ["F", "F°", "deg F", "degree F", "degrees F", "fahrenheit", "degrees fahrenheit", "degree fahrenheit"]
     ),
     unit!("K", Temperature, Temperature, thermodynamic_temperature::kelvin, ["kelvin"]),
     unit!(
@@ -180,7 +239,7 @@ pub static UNITS: &[Unit] = &[
         TemperatureRise,
         TemperatureRise,
         temperature_interval::degree_celsius,
-        ["C", "C°", "deg C", "degrees C", "celsius", "degrees celsius", "degree celsius", "centigrade"]
+        ["C", "C°", "deg C", "degree C", "degrees C", "celsius", "degrees celsius", "degree celsius", "centigrade"]
     ),
     unit!("K", TemperatureRise, TemperatureRise, temperature_interval::kelvin, ["kelvin"]),
     unit!(
@@ -188,7 +247,7 @@ pub static UNITS: &[Unit] = &[
         TemperatureRise,
         TemperatureRise,
         temperature_interval::degree_fahrenheit,
-        ["F", "F°", "deg F", "degrees F", "fahrenheit", "degrees fahrenheit", "degree fahrenheit"]
+        ["F", "F°", "deg F", "degree F", "degrees F", "fahrenheit", "degrees fahrenheit", "degree fahrenheit"]
     ),
     unit!("min", Time, Time, time::minute, ["m", "minute"]),
     unit!("h", Time, Time, time::hour, ["hr", "hrs", "hour"]),
@@ -199,7 +258,7 @@ pub static UNITS: &[Unit] = &[
         Conductance,
         ThermalConductance,
         thermal_conductance::watt_per_kelvin,
-        ["W/°C", "W/C", "W per K", "W per °C"]
+        ["W/°C", "W/C", "W per K", "W per °C", "watt per kelvin", "watts per kelvin"]
     ),
     unit!(
         "Btu/(h·°F)",
@@ -218,7 +277,20 @@ pub static UNITS: &[Unit] = &[
             "btu/(h R)"
         ]
     ),
-    unit!("mm²/s", Viscosity, 1e-6, ["mm^2/s", "square mm per second", "mm²/sec"]),
+    unit!(
+        "mm²/s",
+        Viscosity,
+        1e-6,
+        [
+            "mm^2/s",
+            "square mm per second",
+            "mm²/sec",
+            "square millimetre per second",
+            "square millimetres per second",
+            "square millimeter per second",
+            "square millimeters per second"
+        ]
+    ),
     unit!("cSt", Viscosity, 1e-6, ["centistoke"]),
     unit!("m²", Area, Area, area::square_meter, ["m^2", "sq m", "square metre", "square meter"]),
     unit!("cm²", Area, Area, area::square_centimeter, ["cm^2", "sq cm", "square centimetre", "square centimeter"]),
@@ -226,11 +298,30 @@ pub static UNITS: &[Unit] = &[
     unit!("in²", Area, Area, area::square_inch, ["in^2", "sq in", "square inch", "square inches"]),
     unit!("ft²", Area, Area, area::square_foot, ["ft^2", "sq ft", "square foot", "square feet"]),
     unit!("L", Volume, Volume, volume::liter, ["litre", "liter", "ltr", "dm³", "dm^3", "dm3"]),
-    unit!("mL", Volume, Volume, volume::milliliter, ["millilitre", "milliliter", "cm³", "cm^3", "cm3", "cc"]),
+    unit!(
+        "mL",
+        Volume,
+        Volume,
+        volume::milliliter,
+        ["millilitre", "milliliter", "cm³", "cm^3", "cm3", "cc", "cubic centimetre", "cubic centimeter"]
+    ),
     unit!("US gal", Volume, US_GALLON, ["gal", "gallon", "US gallon"]),
     unit!("US qt", Volume, US_GALLON / 4.0, ["qt", "quart", "US quart"]),
     unit!("in³", Volume, US_GALLON / 231.0, ["in^3", "in3", "cu in", "cubic inch", "cubic inches"]),
-    unit!("kg/m³", Density, MassDensity, mass_density::kilogram_per_cubic_meter, ["kg/m^3", "kg/m3"]),
+    unit!(
+        "kg/m³",
+        Density,
+        MassDensity,
+        mass_density::kilogram_per_cubic_meter,
+        [
+            "kg/m^3",
+            "kg/m3",
+            "kilogram per cubic metre",
+            "kilograms per cubic metre",
+            "kilogram per cubic meter",
+            "kilograms per cubic meter"
+        ]
+    ),
     unit!("g/cm³", Density, MassDensity, mass_density::gram_per_cubic_centimeter, ["g/cm^3", "g/cm3", "kg/L", "g/mL"]),
     unit!("lb/US gal", Density, POUND / US_GALLON, ["lb/gal", "lb per gal", "lb per gallon", "lb/gallon"]),
     unit!("1/°C", Expansion, 1.0, ["/°C", "per °C", "1/C", "/C", "per C", "1/K", "/K", "per K", "per kelvin"]),
@@ -260,7 +351,13 @@ pub static UNITS: &[Unit] = &[
         ["µin/in/°F", "uin/in/°F", "uin/(in °F)", "μin/in/°F", "ppm/°F", "10^-6/°F"]
     ),
     unit!("Hz", Frequency, Frequency, frequency::hertz, ["hertz", "cycles per second", "cps"]),
-    unit!("cpm", Frequency, Frequency, frequency::cycle_per_minute, ["c/min", "cycles per minute", "cycles/min"]),
+    unit!(
+        "cpm",
+        Frequency,
+        Frequency,
+        frequency::cycle_per_minute,
+        ["c/min", "cycle per minute", "cycles per minute", "cycles/min"]
+    ),
     unit!("A", Current, ElectricCurrent, electric_current::ampere, ["amp", "ampere"]),
     unit!("V", Voltage, ElectricPotential, electric_potential::volt, ["volt"]),
     unit!(
@@ -268,7 +365,13 @@ pub static UNITS: &[Unit] = &[
         Acceleration,
         Acceleration,
         acceleration::meter_per_second_squared,
-        ["m/s^2", "metres per second squared", "meters per second squared"]
+        [
+            "m/s^2",
+            "metre per second squared",
+            "metres per second squared",
+            "meter per second squared",
+            "meters per second squared"
+        ]
     ),
     unit!("g", Acceleration, Acceleration, acceleration::standard_gravity, ["gn", "g force"]),
     unit!("dB", Level, 1.0, ["dB(A)", "dBA", "decibel"]),

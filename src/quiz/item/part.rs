@@ -1,13 +1,16 @@
 //! Parts of items, as they are written.
 
-use drivecourse_machine::{Face, Known, QuantityId, schema};
+use drivecourse_machine::language::Message;
+use drivecourse_machine::{Face, Known, QuantityId, messages, schema};
 use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 
+use super::read::Reader;
 use super::wrong::WrongFile;
-use super::{Ask, PartSpec, Reader};
+use super::{Ask, PartSpec};
 use crate::judge::{Call, Finding, Judge};
+use crate::mend::{quoted, write_say};
 
 /// One part of an item: it asks in exactly one way.
 #[derive(Debug, Deserialize, JsonSchema)]
@@ -93,8 +96,43 @@ struct FindingFile {
     reason: String,
 }
 
-/// The ways of asking, as the key that says so.
-const WAYS: &str = "`ask`, `read`, `order`, `pick`, `diagnose`, `odd`, `decide` and `reason`";
+messages! { pub(crate) SAYS {
+    ONE_WAY = "problem-part-one-way", "A part asks in exactly one way.";
+    /// The ways of asking, as the keys that say so.
+    WAYS = "problem-part-ways", "Give it one of `ask`, `read`, `order`, `pick`, `diagnose`, `odd`, `decide` and `reason`.";
+    MARKS = "problem-part-marks", "A part earns between 1 and 20 marks.";
+    WRONG_ALONE = "problem-part-wrong-alone", "Wrong turns belong to a part with `ask`.";
+    WRONG_OUT = "problem-part-wrong-out", "Take `wrong` out of this part.";
+    STEPS = "problem-part-steps", "An ordering needs between 3 and 12 steps.";
+    ADD_STEPS = "problem-part-add-steps", "Add or join steps.";
+    RIGHT = "problem-part-right", "`right` must be the number of the right statement, counted from 1.";
+    WRITE_RIGHT = "problem-part-write-right", "Write right = 1 to {count}.";
+    SAME_STEP = "problem-part-same-step", "This step reads the same as step {number}, so nobody can tell them apart.";
+    STEP_OUT = "problem-part-step-out", "Take one step out, or say in both what is different.";
+    SAME_STATEMENT = "problem-part-same-statement", "This statement reads the same as statement {number}, so nobody can tell them apart.";
+    STATEMENT_OUT = "problem-part-statement-out", "Take one statement out, or say in both what is different.";
+    GIVEN_AWAY = "problem-part-given-away", "The part asks for what it gives away.";
+    FROM_OUT = "problem-part-from-out", "Take the asked quantity out of `from`.";
+    NO_FACE = "problem-part-no-face", "{quantity} is not read off a face that can be drawn.";
+    FACES = "problem-part-faces", "Name something that is read with one of these: {instruments}.";
+    NO_READING = "problem-part-no-reading", "{quantity} is no reading in numbers.";
+    READINGS = "problem-part-readings", "A fault is told from readings and plates; leave verdicts to the learner.";
+    ONE_READING = "problem-part-one-reading", "One reading alone explains nothing.";
+    TWO_READINGS = "problem-part-two-readings", "Show at least two readings.";
+    NO_NUMBER = "problem-part-no-number", "{quantity} is no number, so no slip of the pen is in it.";
+    TO_ALSO = "problem-part-to-also", "Move it to `also`.";
+    FEW_NUMBERS = "problem-part-few-numbers", "An odd one out is found among at least three numbers, in an item of one part.";
+    ADD_NUMBERS = "problem-part-add-numbers", "Add numbers that follow from the others, or make it an item of its own.";
+    NO_FINDING = "problem-part-no-finding", "Nothing here decides anything.";
+    ADD_FINDING = "problem-part-add-finding", "Add at least one finding.";
+    NO_DECISION = "problem-part-no-decision", "A reason belongs to the decision in the part before.";
+    MOVE_REASON = "problem-part-move-reason", "Write reason = true in the part that follows one with `decide`.";
+    NEVER_SO = "problem-part-never-so", "{quantity} never is {word}.";
+    TAKE_VERDICT = "problem-part-take-verdict", "Take a verdict.";
+    MAY_BE = "problem-part-may-be", "It may be {choices}.";
+    NO_CALL = "problem-part-no-call", "{word} is no call.";
+    CALLS = "problem-part-calls", "Write adjust or stop; whatever is not named is accepted.";
+} }
 
 impl Reader {
     pub(super) fn part(&mut self, part: PartFile, before: &[PartSpec]) -> Option<PartSpec> {
@@ -110,12 +148,12 @@ impl Reader {
             part.reason.is_some(),
         ];
         if ways.iter().filter(|way| **way).count() != 1 {
-            self.say(part.text.span(), "A part asks in exactly one way.", format!("Give it one of {WAYS}."));
+            self.say(part.text.span(), ONE_WAY.text(), WAYS.text());
             return None;
         }
         let marks = match part.marks {
             Some(ref marks) if *marks.get_ref() == 0 || *marks.get_ref() > 20 => {
-                self.say(marks.span(), "A part earns between 1 and 20 marks.", "Write marks = 2, say.");
+                self.say(marks.span(), MARKS.text(), write_say("marks = 2"));
                 1
             }
             Some(ref marks) => *marks.get_ref(),
@@ -126,7 +164,7 @@ impl Reader {
         if part.ask.is_none()
             && let Some(turn) = part.wrong.first()
         {
-            self.say(turn.says.span(), "Wrong turns belong to a part with `ask`.", "Take `wrong` out of this part.");
+            self.say(turn.says.span(), WRONG_ALONE.text(), WRONG_OUT.text());
         }
         let ask = if part.ask.is_some() {
             let ask = self.quantity_part(&part)?;
@@ -136,24 +174,20 @@ impl Reader {
             self.read_part(name)?
         } else if let Some(order) = part.order {
             if order.get_ref().len() < 3 || order.get_ref().len() > 12 {
-                self.say(order.span(), "An ordering needs between 3 and 12 steps.", "Add or join steps.");
+                self.say(order.span(), STEPS.text(), ADD_STEPS.text());
                 return None;
             }
-            let steps = self.told_apart(order.into_inner(), "step")?;
+            let steps = self.told_apart(order.into_inner(), (SAME_STEP, STEP_OUT))?;
             Ask::Order { steps, because: part.because }
         } else if let Some(pick) = part.pick {
             let count = pick.get_ref().len();
             let right = part.right.as_ref().map_or(0, |right| *right.get_ref());
             if count < 2 || right == 0 || right > count {
                 let span = part.right.map_or(pick.span(), |right| right.span());
-                self.say(
-                    span,
-                    "`right` must be the number of the right statement, counted from 1.",
-                    format!("Write right = 1 to {}.", count.max(2)),
-                );
+                self.say(span, RIGHT.text(), WRITE_RIGHT.say(&[("count", &count.max(2).to_string())]));
                 return None;
             }
-            let options = self.told_apart(pick.into_inner(), "statement")?;
+            let options = self.told_apart(pick.into_inner(), (SAME_STATEMENT, STATEMENT_OUT))?;
             Ask::Pick { options, right: right - 1, because: part.because }
         } else {
             Ask::Judge(self.judge_part(part, before)?)
@@ -162,18 +196,14 @@ impl Reader {
     }
 
     /// The texts of a list of which no two may read alike: of two that do, one would be marked wrong.
-    fn told_apart(&mut self, list: Vec<Spanned<String>>, one: &str) -> Option<Vec<String>> {
+    fn told_apart(&mut self, list: Vec<Spanned<String>>, (same, mend): (Message, Message)) -> Option<Vec<String>> {
         let plain = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
         let mut seen: Vec<String> = Vec::new();
         let before = self.problems.len();
         for text in &list {
             let text_plain = plain(text.get_ref());
             if let Some(first) = seen.iter().position(|other| *other == text_plain) {
-                self.say(
-                    text.span(),
-                    format!("This {one} reads the same as {one} {}, so nobody can tell them apart.", first + 1),
-                    format!("Take one {one} out, or say in both what is different."),
-                );
+                self.say(text.span(), same.say(&[("number", &(first + 1).to_string())]), mend.text());
             }
             seen.push(text_plain);
         }
@@ -198,7 +228,7 @@ impl Reader {
         }
         let quantity = quantity?;
         if from.contains(&quantity) {
-            self.say(name.span(), "The part asks for what it gives away.", "Take the asked quantity out of `from`.");
+            self.say(name.span(), GIVEN_AWAY.text(), FROM_OUT.text());
         }
         Some(Ask::Quantity { asked: quantity, from, also, by })
     }
@@ -211,8 +241,8 @@ impl Reader {
                 let faces: Vec<_> = Face::ALL.into_iter().map(|face| face.instrument().name()).collect();
                 self.say(
                     name.span(),
-                    format!("{} is not read off a face that can be drawn.", name.get_ref()),
-                    format!("Name something that is read with one of these: {}.", faces.join(", ")),
+                    NO_FACE.say(&[("quantity", name.get_ref())]),
+                    FACES.say(&[("instruments", &faces.join(", "))]),
                 );
                 None
             }
@@ -227,15 +257,11 @@ impl Reader {
                 readings.iter().position(|id| !id.get().choices.is_empty() || id.get().known == Known::Worked)
             {
                 let name = &names.get_ref()[place];
-                self.say(
-                    name.span(),
-                    format!("{} is no reading in numbers.", name.get_ref()),
-                    "A fault is told from readings and plates; leave verdicts to the learner.",
-                );
+                self.say(name.span(), NO_READING.say(&[("quantity", name.get_ref())]), READINGS.text());
                 return None;
             }
             if readings.len() < 2 {
-                self.say(names.span(), "One reading alone explains nothing.", "Show at least two readings.");
+                self.say(names.span(), ONE_READING.text(), TWO_READINGS.text());
                 return None;
             }
             let weigh = self.quantities(&part.weigh)?;
@@ -245,26 +271,18 @@ impl Reader {
             let sheet = self.quantities(names.get_ref())?;
             if let Some(place) = sheet.iter().position(|id| !id.get().choices.is_empty()) {
                 let name = &names.get_ref()[place];
-                self.say(
-                    name.span(),
-                    format!("{} is no number, so no slip of the pen is in it.", name.get_ref()),
-                    "Move it to `also`.",
-                );
+                self.say(name.span(), NO_NUMBER.say(&[("quantity", name.get_ref())]), TO_ALSO.text());
                 return None;
             }
             if sheet.len() < 3 || !before.is_empty() {
-                self.say(
-                    names.span(),
-                    "An odd one out is found among at least three numbers, in an item of one part.",
-                    "Add numbers that follow from the others, or make it an item of its own.",
-                );
+                self.say(names.span(), FEW_NUMBERS.text(), ADD_NUMBERS.text());
                 return None;
             }
             return Some(Judge::Odd { sheet, also: also?, because: part.because });
         }
         if let Some(findings) = part.decide {
             if findings.get_ref().is_empty() {
-                self.say(findings.span(), "Nothing here decides anything.", "Add at least one finding.");
+                self.say(findings.span(), NO_FINDING.text(), ADD_FINDING.text());
                 return None;
             }
             let from = self.quantities(&part.from);
@@ -278,11 +296,7 @@ impl Reader {
                 Some(Judge::Reason { because: part.because })
             }
             _ => {
-                self.say(
-                    span,
-                    "A reason belongs to the decision in the part before.",
-                    "Write reason = true in the part that follows one with `decide`.",
-                );
+                self.say(span, NO_DECISION.text(), MOVE_REASON.text());
                 None
             }
         }
@@ -294,18 +308,15 @@ impl Reader {
         let Some(when) = when else {
             let choices = on.get().choices;
             let mend = match choices {
-                [] => "Take a verdict.".to_owned(),
-                _ => format!("It may be {}.", choices.join(", ")),
+                [] => TAKE_VERDICT.text().to_owned(),
+                _ => MAY_BE.say(&[("choices", &choices.join(", "))]),
             };
-            self.say(file.when.span(), format!("{} never is {:?}.", on.get().id, file.when.get_ref()), mend);
+            let words = [("quantity", on.get().id), ("word", &quoted(file.when.get_ref()))];
+            self.say(file.when.span(), NEVER_SO.say(&words), mend);
             return None;
         };
         let Some(call) = Call::from_word(file.call.get_ref()).filter(|call| *call != Call::Accept) else {
-            self.say(
-                file.call.span(),
-                format!("{:?} is no call.", file.call.get_ref()),
-                "Write adjust or stop; whatever is not named is accepted.",
-            );
+            self.say(file.call.span(), NO_CALL.say(&[("word", &quoted(file.call.get_ref()))]), CALLS.text());
             return None;
         };
         Some(Finding { on, when, call, reason: file.reason.clone() })

@@ -1,11 +1,12 @@
 //! Wrong turns of an author's own: what a wrong answer comes to, in known quantities, and what it says.
 
-use drivecourse_machine::{Expression, Path, PathChoice, QuantityId, schema};
+use drivecourse_machine::{Expression, Path, PathChoice, QuantityId, messages, schema};
 use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 
-use super::{Ask, Reader};
+use super::Ask;
+use super::read::Reader;
 
 /// A wrong turn of your own.
 #[derive(Debug, Deserialize, JsonSchema)]
@@ -35,6 +36,13 @@ pub struct OwnTurn {
     pub span: core::ops::Range<usize>,
 }
 
+messages! { pub(crate) SAYS {
+    NO_STEP = "problem-wrong-no-step", "{step} is no step on the way to {asked}.";
+    STEPS = "problem-wrong-steps", "The steps are {steps}.";
+    NO_WORDS = "problem-wrong-no-words", "A wrong turn without words helps nobody.";
+    ADD_WORDS = "problem-wrong-add-words", "Say what went wrong.";
+} }
+
 drivecourse_machine::packed!(OwnTurn { at, gives, says } without span);
 
 impl Reader {
@@ -54,8 +62,8 @@ impl Reader {
                         let steps: Vec<_> = path.steps.iter().map(|step| step.get().gives.get().id).collect();
                         self.say(
                             name.span(),
-                            format!("{} is no step on the way to {}.", at.get().id, asked.get().id),
-                            format!("The steps are {}.", steps.join(", ")),
+                            NO_STEP.say(&[("step", at.get().id), ("asked", asked.get().id)]),
+                            STEPS.say(&[("steps", &steps.join(", "))]),
                         );
                         continue;
                     }
@@ -63,7 +71,7 @@ impl Reader {
                 }
             };
             if file.says.get_ref().trim().is_empty() {
-                self.say(file.says.span(), "A wrong turn without words helps nobody.", "Say what went wrong.");
+                self.say(file.says.span(), NO_WORDS.text(), ADD_WORDS.text());
             }
             match Expression::read(file.gives.get_ref(), at) {
                 Ok(gives) => {

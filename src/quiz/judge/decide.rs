@@ -35,12 +35,17 @@ pub(crate) fn decide<'a>(
         let refused = |(_, error)| Unsettled::NoMachine(told!("{}: {error}", finding.on.get().id));
         let verdict = path.run(&mut shown).map_err(refused)?;
         if path.run(&mut hidden).map_err(refused)? != verdict {
-            return Err(Unsettled::NoMachine(told!("{} lies at its limit", finding.on.get().id)));
+            return Err(Unsettled::NoMachine(told!("{}", AT_LIMIT.say(&[("quantity", finding.on.get().id)]))));
         }
         verdicts.push(verdict as usize);
     }
     Ok(Decision { findings, verdicts })
 }
+
+messages! { pub(crate) AUTHOR_SAYS {
+    AT_LIMIT = "problem-decide-at-limit", "{quantity} lies at its limit";
+    ALIKE = "problem-decide-alike", "two findings decide it alike";
+} }
 
 messages! { pub(crate) SAYS {
     ALL_WELL = "decide-all-well", "Every value shown keeps its limit";
@@ -131,7 +136,7 @@ impl Decision<'_> {
         if right == Call::Accept {
             options.right = options.shown.len() - 1;
         } else if deciding != 1 {
-            return Err(Unsettled::NoMachine(told!("two findings decide it alike")));
+            return Err(Unsettled::NoMachine(told!("{}", ALIKE.text())));
         }
         Ok(options)
     }

@@ -18,6 +18,7 @@
 //! offered: where it cannot be ruled out for a faulty machine, the fault does not show, and the question is not put.
 
 use drivecourse_machine::chance::{Stream, derive};
+use drivecourse_machine::language::Message;
 use drivecourse_machine::told;
 use drivecourse_machine::{Case, Needs, Path, PathChoice, Plan, QuantityId, Registry, System, amount, messages};
 
@@ -200,6 +201,13 @@ messages! { pub(crate) SAYS {
     ONLY_ONE = "diagnose-only-one", "Of these only “{fault}” gives every reading shown. {says}";
 } }
 
+messages! { pub(crate) AUTHOR_SAYS {
+    OTHER_FAULT = "problem-diagnose-other-fault", "the machine has a fault that is not asked about";
+    TWO_FAULTS = "problem-diagnose-two-faults", "the machine has two faults";
+    UNSEEN = "problem-diagnose-unseen", "the fault does not show in the readings";
+    FEW_RULED_OUT = "problem-diagnose-few-ruled-out", "too few faults can be ruled out by the readings";
+} }
+
 /// The answers to choose from.
 ///
 /// # Errors
@@ -210,13 +218,13 @@ pub(crate) fn options(
     question: &Question,
     stream: &mut Stream,
 ) -> Result<Options, Unsettled> {
-    let refused = |why: &str| Err(Unsettled::NoMachine(told!("{why}")));
+    let refused = |why: Message| Err(Unsettled::NoMachine(told!("{}", why.text())));
     let case = &question.case;
     let truth = match case.faults[..] {
         [] => None,
         [fault] if ready.faults.contains(&fault) => Some(fault),
-        [_] => return refused("the machine has a fault that is not asked about"),
-        _ => return refused("the machine has two faults"),
+        [_] => return refused(OTHER_FAULT),
+        _ => return refused(TWO_FAULTS),
     };
     let name = |fault: Option<usize>| {
         fault.map_or_else(|| NOTHING_WRONG.text().to_owned(), |fault| capital(&plan.family.faults[fault].name))
@@ -227,7 +235,7 @@ pub(crate) fn options(
     options.because = match truth {
         None => ALL_SOUND.text().to_owned(),
         Some(fault) => {
-            let Some(first) = sound.first() else { return refused("the fault does not show in the readings") };
+            let Some(first) = sound.first() else { return refused(UNSEEN) };
             let says = says(ready, question, WITH_NOTHING.text(), *first);
             options.shown.push(name(None));
             options.against.push(says.clone());
@@ -250,7 +258,7 @@ pub(crate) fn options(
         }
     }
     if options.shown.len() < 3 {
-        return refused("too few faults can be ruled out by the readings");
+        return refused(FEW_RULED_OUT);
     }
     Ok(options)
 }

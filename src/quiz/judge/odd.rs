@@ -6,6 +6,7 @@
 //! every number on the way can make up, all of them taken the same way.
 
 use drivecourse_machine::chance::Stream;
+use drivecourse_machine::language::Message;
 use drivecourse_machine::told;
 use drivecourse_machine::{
     Face, Figures, Known, Path, PathChoice, QuantityId, Registry, System, Unit, amount, messages,
@@ -177,6 +178,11 @@ fn swapped(value: f64, figures: Figures) -> Vec<f64> {
     out
 }
 
+messages! { pub(crate) AUTHOR_SAYS {
+    AT_ODDS = "problem-odd-at-odds", "the numbers differ by more than their rounding as they stand";
+    NO_PROOF = "problem-odd-no-proof", "no slip in these numbers can be proven";
+} }
+
 /// What is shown, one number of it falsified, and the numbers to choose from.
 ///
 /// # Errors
@@ -187,11 +193,11 @@ pub(crate) fn options(
     system: System,
     stream: &mut Stream,
 ) -> Result<(Vec<(QuantityId, f64)>, Options), Unsettled> {
-    let refused = |why: &str| Err(Unsettled::NoMachine(told!("{why}")));
+    let refused = |why: Message| Err(Unsettled::NoMachine(told!("{}", why.text())));
     let mut values = vec![f64::NAN; Registry::get().len()];
     givens.iter().for_each(|(id, value)| values[id.index()] = *value);
     if sheet.whole.iter().any(|path| off(path, &values, system) > Some(1.0)) {
-        return refused("the numbers differ by more than their rounding as they stand");
+        return refused(AT_ODDS);
     }
     let mut places: Vec<usize> = (0..sheet.ids.len()).collect();
     stream.shuffle(&mut places);
@@ -213,7 +219,7 @@ pub(crate) fn options(
         }
         values[id.index()] = right;
     }
-    refused("no slip in these numbers can be proven")
+    refused(NO_PROOF)
 }
 
 fn told(
@@ -250,7 +256,7 @@ messages! { pub(crate) SAYS {
     SWAPPED = "odd-swapped", "two figures changed places";
     POINT_RIGHT = "odd-point-right", "the decimal point stands one place too far right";
     POINT_LEFT = "odd-point-left", "the decimal point stands one place too far left";
-    OTHER_UNIT = "odd-other-unit", "the number is that for the unit {other}, not {unit}";
+    OTHER_UNIT = "odd-other-unit", "the number is in another unit ({other}) than the one written ({unit})";
     MISREAD = "odd-misread", "the {instrument} was misread ({how})";
     CLASH = "odd-clash", "Leave out the {quantity}, and the rest still disagrees: the {other} comes to {comes} from the others, and {written} is written.";
     AGREES = "odd-agrees", "Without the {quantity} everything else agrees. It should read {right}: {how}.";

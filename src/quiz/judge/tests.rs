@@ -269,7 +269,7 @@ fn slips_of_the_pen_are_those_people_make() {
     assert_eq!(by("changed places"), [71.5, 15.7]);
     assert_eq!(by("too far right"), [175.0]);
     assert_eq!(by("too far left"), [1.8]);
-    assert_eq!(by("the unit in, not mm"), [0.7]);
+    assert_eq!(by("in another unit (in) than the one written (mm)"), [0.7]);
     assert_eq!(by("half division dropped"), [17.0]);
     assert!(odd::slips(find("chain.sag"), 0.0254, System::Us).iter().all(|slip| slip.written != 1.0));
     // Equal figures change nothing, and no number begins with a nought that did not.

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_machine::chance::Stream;
-use drivecourse_machine::{Problem, System};
+use drivecourse_machine::{Problem, System, messages};
 
 use super::settings::{Settings, why};
 use super::supply::{Candidate, Supply, families, is_safe, out_of_reach, supply, unknown};
@@ -12,6 +12,7 @@ use crate::bank::Bank;
 use crate::blueprint::Blueprint;
 use crate::code::Code;
 use crate::exam::Exam;
+use crate::mend::quoted;
 use crate::question::Question;
 use crate::roster::Person;
 use crate::seal::{PaperSeed, Secret};
@@ -20,6 +21,19 @@ use crate::seal::{PaperSeed, Secret};
 const MOST_AGAIN: u64 = 1_000;
 /// Papers in the works at one time, for each thread.
 const BATCH: usize = 32;
+
+messages! { pub(crate) SAYS {
+    NO_SAFETY = "problem-draw-no-safety", "No row makes sure that every paper has a safety question.";
+    ADD_SAFETY = "problem-draw-add-safety", "Add a row with safety_only = true, or write no_safety = true if the exam has none by design.";
+    UNEQUAL = "problem-draw-unequal", "The row of {pick} takes questions of {least} to {most} marks, so that not all papers have one total; give the row a weight.";
+    TWICE = "problem-draw-twice", "The row of {pick} takes {count} from {from}: an item comes more than once, about other machines.";
+    NOT_READY = "problem-draw-not-ready", "Nothing was made ready in the units of {person}.";
+    NO_QUESTION = "problem-draw-no-question", "No question of {item} about {family} could be drawn: {because}.";
+    WIDEN = "problem-draw-widen", "Widen the family's draws or the item's bounds.";
+    UNREADY = "problem-draw-unready", "they were not made ready";
+    TOO_FEW = "problem-draw-too-few", "The family {family} has too few different machines for {item}: no two papers may share one.";
+    DRAW_MORE = "problem-draw-draw-more", "Let the family draw more of its quantities, or allow the row other families.";
+} }
 
 /// Seeds, machines and codes that must not come again.
 #[derive(Debug, Clone, Default)]
@@ -78,10 +92,7 @@ impl<'a> Draw<'a> {
             problems.extend(unknown(bank, row));
         }
         if !blueprint.no_safety && !blueprint.rows.iter().any(|row| is_safe(bank, row)) {
-            problems.push(Problem::whole(
-                "No row makes sure that every paper has a safety question.",
-                "Add a row with safety_only = true, or write no_safety = true if the exam has none by design.",
-            ));
+            problems.push(Problem::whole(NO_SAFETY.text(), ADD_SAFETY.text()));
         }
         if !problems.is_empty() {
             return Err(problems);
@@ -116,20 +127,15 @@ impl<'a> Draw<'a> {
             let marks: BTreeSet<u32> = items.map(|item| self.settings.bank.items[item].marks()).collect();
             let (least, most) = (marks.first()?, marks.last()?);
             (least < most).then(|| {
-                format!(
-                    "The row of {} takes questions of {least} to {most} marks, so that not all papers have one total; give \
-                     the row a weight.",
-                    row.pick
-                )
+                let (least, most) = (least.to_string(), most.to_string());
+                UNEQUAL.say(&[("pick", &row.pick.to_string()), ("least", &least), ("most", &most)])
             })
         });
         let twice = rows().filter_map(|(place, row)| {
             let (count, from) = supply.pools.supply(place);
             (from < count).then(|| {
-                format!(
-                    "The row of {} takes {count} from {from}: an item comes more than once, about other machines.",
-                    row.pick
-                )
+                let (count, from) = (count.to_string(), from.to_string());
+                TWICE.say(&[("pick", &row.pick.to_string()), ("count", &count), ("from", &from)])
             })
         });
         twice.chain(unequal).collect()
@@ -172,7 +178,7 @@ impl<'a> Draw<'a> {
         let supply = self
             .supplies
             .get(&system)
-            .ok_or_else(|| Problem::whole(format!("Nothing was made ready in the units of {:?}.", person.id), ""))?;
+            .ok_or_else(|| Problem::whole(NOT_READY.say(&[("person", &quoted(&person.id))]), ""))?;
         let mut stream = Stream::new(seed.number("items", 0), "paper");
         let picked =
             supply.pools.pick(&mut stream).map_err(|nearest| out_of_reach(self.blueprint, &supply.pools, nearest))?;
@@ -207,11 +213,11 @@ impl<'a> Draw<'a> {
                 None => break,
             }
         }
-        let because = last.unwrap_or_else(|| "they were not made ready".into());
+        let because = last.unwrap_or_else(|| UNREADY.text().into());
         let (item, family) = (&bank.items[item].id, &bank.plans[plan].family.id);
         Err(Problem::whole(
-            format!("No question of {item:?} about {family:?} could be drawn: {because}."),
-            "Widen the family's draws or the item's bounds.",
+            NO_QUESTION.say(&[("item", &quoted(item)), ("family", &quoted(family)), ("because", &because)]),
+            WIDEN.text(),
         ))
     }
 
@@ -260,11 +266,8 @@ impl<'a> Draw<'a> {
     fn too_few(&self, place: usize, placed: &Placed) -> Problem {
         Problem::at(
             self.row_span(place),
-            format!(
-                "The family {:?} has too few different machines for {:?}: no two papers may share one.",
-                placed.plan.family.id, placed.item.id
-            ),
-            "Let the family draw more of its quantities, or allow the row other families.",
+            TOO_FEW.say(&[("family", &quoted(&placed.plan.family.id)), ("item", &quoted(&placed.item.id))]),
+            DRAW_MORE.text(),
         )
     }
 }

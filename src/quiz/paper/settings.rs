@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use drivecourse_machine::{QuantityId, System};
+use drivecourse_machine::{QuantityId, System, messages};
 
 use crate::bank::Bank;
 use crate::setting::{Setting, Unsettled};
@@ -53,22 +53,30 @@ impl<'a> Settings<'a> {
     }
 }
 
+messages! { pub(crate) SAYS {
+    NOT_DETERMINED = "problem-fit-not-determined", "the family does not determine {quantities}";
+    NOT_ENOUGH = "problem-fit-not-enough", "part {part} does not show enough for {asked}: {lacking} is missing";
+    NOTHING_GIVES = "problem-fit-nothing-gives", "nothing gives {asked}, which part {part} asks for";
+    NO_FAULT = "problem-fit-no-fault", "the family has none of the faults the item wants";
+} }
+
 /// Why an item and a family do not fit together, as a sentence.
 pub fn why(unsettled: &Unsettled) -> String {
     let names = |ids: &[QuantityId]| ids.iter().map(|id| id.get().id).collect::<Vec<_>>().join(", ");
     match unsettled {
-        Unsettled::NotDetermined(ids) => format!("the family does not determine {}", names(ids)),
+        Unsettled::NotDetermined(ids) => NOT_DETERMINED.say(&[("quantities", &names(ids))]),
         Unsettled::NoPath { part, missing } => {
             let asked = missing.asked.get().id;
-            let part = part + 1;
+            let part = (part + 1).to_string();
             match missing.missing.iter().min_by_key(|(_, lacking)| lacking.len()) {
                 Some((_, lacking)) => {
-                    format!("part {part} does not show enough for {asked}: {} is missing", names(lacking))
+                    let lacking = names(lacking);
+                    NOT_ENOUGH.say(&[("part", &*part), ("asked", asked), ("lacking", &lacking)])
                 }
-                None => format!("nothing gives {asked}, which part {part} asks for"),
+                None => NOTHING_GIVES.say(&[("asked", asked), ("part", &part)]),
             }
         }
-        Unsettled::NoFault => "the family has none of the faults the item wants".into(),
+        Unsettled::NoFault => NO_FAULT.text().into(),
         Unsettled::NoMachine(because) => because.trim_end_matches('.').to_owned(),
     }
 }

@@ -3,14 +3,42 @@
 use std::collections::BTreeSet;
 
 use drivecourse_machine::chance::Stream;
+use drivecourse_machine::language::Message;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, System};
+use drivecourse_machine::{Problem, System, language, messages};
 
 use super::pick::{Pool, Pools};
 use super::settings::{Settings, why};
 use crate::bank::Bank;
 use crate::blueprint::{Blueprint, Pick, Row};
 use crate::item::Item;
+use crate::mend::{NO_FAMILY, near, quoted};
+
+messages! { pub(crate) SAYS {
+    OUT_OF_REACH = "problem-draw-out-of-reach", "No paper comes within {band} % of the mean difficulty {mean}: the nearest has {nearest}, and the items of this row differ most.";
+    WIDEN_BAND = "problem-draw-widen-band", "Take more from this row, give the bank items of a difficulty between, or widen `band`.";
+    FAMILIES = "problem-draw-families", "`drivecourse check --all` lists every family.";
+    ITEMS = "problem-draw-items", "`drivecourse check --all` lists every item.";
+    NOTHING_OF = "problem-draw-nothing-of", "The bank has nothing of the {pick}.";
+    ONE_BUT_NONE = "problem-draw-one-but-none", "The {pick} has 1 item in the bank, but none is {wanted}.";
+    SOME_BUT_NONE = "problem-draw-some-but-none", "The {pick} has {count} items in the bank, but none is {wanted}.";
+    SAFETY_WORTH = "problem-draw-safety-worth", "a safety question worth {marks}";
+    SAFETY = "problem-draw-safety", "a safety question";
+    WORTH = "problem-draw-worth", "worth {marks}";
+    THEY_ARE = "problem-draw-they-are", "They are worth {marks} marks; {safe} of them are safety questions.";
+    NO_WEIGHT_ONE = "problem-draw-no-weight-one", "{item} has {parts} parts, which 1 mark cannot be shared among";
+    NO_WEIGHT = "problem-draw-no-weight", "{item} has {parts} parts, which {weight} marks cannot be shared among";
+    DIFFICULTY_IS = "problem-draw-difficulty-is", "{item} has a difficulty of {difficulty}";
+    NO_FIT = "problem-draw-no-fit", "{item} about {family}: {why}";
+    OTHER_FAMILIES = "problem-draw-other-families", "The items name families that this exam does not allow.";
+    AND_MORE = "problem-draw-and-more", "and {count} more";
+    NOTHING_FITS = "problem-draw-nothing-fits", "Nothing of the {pick} fits a family of this exam in {units} units.";
+} }
+
+/// A number to one decimal, as the language writes it.
+fn tenths(value: f64) -> String {
+    language::with_decimal_mark(format!("{value:.1}"))
+}
 
 /// A candidate item of a row: where it stands in the bank, and the families it fits.
 #[derive(Debug, Clone)]
@@ -31,13 +59,12 @@ pub(super) fn out_of_reach(blueprint: &Blueprint, pools: &Pools, nearest: f64) -
     let widest = pools.widest();
     Problem::at(
         blueprint.rows[widest].span.clone(),
-        format!(
-            "No paper comes within {:.1} % of the mean difficulty {:.1}: the nearest has {nearest:.1}, and the items \
-             of this row differ most.",
-            blueprint.band * 100.0,
-            pools.target
-        ),
-        "Take more from this row, give the bank items of a difficulty between, or widen `band`.",
+        OUT_OF_REACH.say(&[
+            ("band", &tenths(blueprint.band * 100.0)),
+            ("mean", &tenths(pools.target)),
+            ("nearest", &tenths(nearest)),
+        ]),
+        WIDEN_BAND.text(),
     )
 }
 
@@ -51,8 +78,8 @@ pub(super) fn families(bank: &Bank, blueprint: &Blueprint, problems: &mut Vec<Pr
             Some(_) => {}
             None => {
                 let ids = bank.plans.iter().map(|plan| plan.family.id.as_str());
-                let mend = suggest(name, ids, "family");
-                let what = format!("There is no family called {name:?}.");
+                let mend = suggest(name, ids, FAMILIES);
+                let what = NO_FAMILY.say(&[("name", &quoted(name))]);
                 problems.push(match blueprint.family_spans.get(place) {
                     Some(span) => Problem::at(span.clone(), what, mend),
                     None => Problem::whole(what, mend),
@@ -64,11 +91,8 @@ pub(super) fn families(bank: &Bank, blueprint: &Blueprint, problems: &mut Vec<Pr
     out
 }
 
-fn suggest<'n>(name: &str, names: impl Iterator<Item = &'n str>, what: &str) -> String {
-    nearest(name, names).map_or_else(
-        || format!("`drivecourse check --all` lists every {what}."),
-        |near| format!("Did you mean {near:?}?"),
-    )
+fn suggest<'n>(name: &str, names: impl Iterator<Item = &'n str>, lists: Message) -> String {
+    nearest(name, names).map_or_else(|| lists.text().to_owned(), near)
 }
 
 /// Why no item of the bank answers to the row, if none does.
@@ -84,29 +108,27 @@ pub(super) fn unknown(bank: &Bank, row: &Row) -> Option<Problem> {
             Pick::Skill(name) => (name, bank.items.iter().map(|item| item.skill.as_str()).collect()),
             Pick::Item(name) => (name, bank.items.iter().map(|item| item.id.as_str()).collect()),
         };
-        let mend = suggest(name, names.into_iter(), "item");
-        return Some(Problem::at(row.span.clone(), format!("The bank has nothing of the {}.", row.pick), mend));
+        let mend = suggest(name, names.into_iter(), ITEMS);
+        let what = NOTHING_OF.say(&[("pick", &row.pick.to_string())]);
+        return Some(Problem::at(row.span.clone(), what, mend));
     }
     let wanted = match (row.safety_only, row.marks) {
-        (true, Some(marks)) => format!("a safety question worth {marks}"),
-        (true, None) => "a safety question".into(),
-        (false, marks) => format!("worth {}", marks.unwrap_or_default()),
+        (true, Some(marks)) => SAFETY_WORTH.say(&[("marks", &marks.to_string())]),
+        (true, None) => SAFETY.text().into(),
+        (false, marks) => WORTH.say(&[("marks", &marks.unwrap_or_default().to_string())]),
     };
     let has: BTreeSet<u32> = named.iter().map(|item| item.parts.iter().map(|part| part.marks).sum()).collect();
     let has: Vec<String> = has.iter().map(u32::to_string).collect();
+    let safe = named.iter().filter(|item| item.safety).count();
     Some(Problem::at(
         row.span.clone(),
-        format!("The {} has {} in the bank, but none is {wanted}.", row.pick, count(named.len(), "item")),
-        format!(
-            "They are worth {} marks; {} of them are safety questions.",
-            has.join(", "),
-            named.iter().filter(|item| item.safety).count()
-        ),
+        if named.len() == 1 { ONE_BUT_NONE } else { SOME_BUT_NONE }.say(&[
+            ("pick", &row.pick.to_string()),
+            ("count", &named.len().to_string()),
+            ("wanted", &wanted),
+        ]),
+        THEY_ARE.say(&[("marks", &has.join(", ")), ("safe", &safe.to_string())]),
     ))
-}
-
-fn count(number: usize, what: &str) -> String {
-    if number == 1 { format!("1 {what}") } else { format!("{number} {what}s") }
 }
 
 /// Whether all that the row can take are safety questions.
@@ -133,12 +155,16 @@ pub(super) fn supply(
         for (item, spec) in bank.items.iter().enumerate().filter(|(_, item)| row.takes(item)) {
             let parts = spec.parts.len() as u32;
             if let Some(weight) = row.weight.filter(|weight| *weight < parts) {
-                reasons.push(format!("{:?} has {parts} parts, which {weight} marks cannot be shared among", spec.id));
+                let says = if weight == 1 { NO_WEIGHT_ONE } else { NO_WEIGHT };
+                let (parts, weight) = (parts.to_string(), weight.to_string());
+                reasons.push(says.say(&[("item", &quoted(&spec.id)), ("parts", &parts), ("weight", &weight)]));
                 continue;
             }
             let fitting =
                 |difficulty: f64| row.difficulty.is_none_or(|(least, most)| least <= difficulty && difficulty <= most);
-            let too = |difficulty: f64| format!("{:?} has a difficulty of {difficulty:.1}", spec.id);
+            let too = |difficulty: f64| {
+                DIFFICULTY_IS.say(&[("item", &quoted(&spec.id)), ("difficulty", &tenths(difficulty))])
+            };
             if let Some(known) = candidates.iter().position(|candidate| candidate.item == item) {
                 match fitting(difficulty[known]) {
                     true => from.push(known),
@@ -159,7 +185,11 @@ pub(super) fn supply(
                         }
                         fits.push(plan);
                     }
-                    Err(error) => reasons.push(format!("{:?} about {family:?}: {}", spec.id, why(error))),
+                    Err(error) => reasons.push(NO_FIT.say(&[
+                        ("item", &quoted(&spec.id)),
+                        ("family", &quoted(family)),
+                        ("why", &why(error)),
+                    ])),
                 }
             }
             if !fits.is_empty() {
@@ -173,14 +203,18 @@ pub(super) fn supply(
             }
         }
         if from.is_empty() {
-            let more = if reasons.len() > 3 { format!("; and {} more", reasons.len() - 3) } else { String::new() };
+            const MOST: usize = 3;
+            let more = match reasons.len().saturating_sub(MOST) {
+                0 => String::new(),
+                more => format!("; {}", AND_MORE.say(&[("count", &more.to_string())])),
+            };
             let mend = match reasons.as_slice() {
-                [] => "The items name families that this exam does not allow.".into(),
-                _ => format!("{}{more}.", reasons[..reasons.len().min(3)].join("; ")),
+                [] => OTHER_FAMILIES.text().into(),
+                _ => format!("{}{more}.", reasons[..reasons.len().min(MOST)].join("; ")),
             };
             problems.push(Problem::at(
                 row.span.clone(),
-                format!("Nothing of the {} fits a family of this exam in {} units.", row.pick, system.code()),
+                NOTHING_FITS.say(&[("pick", &row.pick.to_string()), ("units", system.code())]),
                 mend,
             ));
         }

@@ -1,8 +1,21 @@
 //! Responses from JSON.
 
+use drivecourse_machine::language::Message;
+use drivecourse_machine::messages;
 use serde_json::{Map, Value};
 
 use super::Row;
+
+messages! { pub(crate) SAYS {
+    UNSOUND = "problem-json-unsound", "This file is not sound JSON: {why}. Nothing was taken from it.";
+    NO_RESPONSES = "problem-json-no-responses", "This file has no list {name}. Nothing was taken from it.";
+    NO_LIST = "problem-json-no-list", "This file holds no list of answers. Nothing was taken from it.";
+    ENTRY = "problem-json-entry", "An entry is no object; it was left out.";
+    ANSWER = "problem-json-answer", "An answer is no object; it was left out.";
+    ANSWERS = "problem-json-answers", "{name} is no list; it was left out.";
+    STEPS = "problem-json-steps", "{name} is neither text nor a list of texts; the answer was left out.";
+    MEMBER = "problem-json-member", "{name} is neither text nor a number; the answer was left out.";
+} }
 
 type Rows = Vec<(usize, Result<Row, String>)>;
 
@@ -11,22 +24,21 @@ type Rows = Vec<(usize, Result<Row, String>)>;
 /// # Errors
 /// Line and sentence, where the text is no JSON or holds no list of answers.
 pub(super) fn read(text: &str) -> Result<Rows, (Option<usize>, String)> {
-    let value: Value = serde_json::from_str(text.trim_start_matches('\u{feff}')).map_err(|error| {
-        (Some(error.line()), format!("This file is not sound JSON: {error}. Nothing was taken from it."))
-    })?;
+    let value: Value = serde_json::from_str(text.trim_start_matches('\u{feff}'))
+        .map_err(|error| (Some(error.line()), UNSOUND.say(&[("why", &error.to_string())])))?;
     let list = match value {
         Value::Array(list) => list,
         Value::Object(mut map) => match map.remove("responses") {
             Some(Value::Array(list)) => list,
             None if map.contains_key("answers") || map.contains_key("answer") => vec![Value::Object(map)],
-            _ => return Err((None, "This file has no list \"responses\". Nothing was taken from it.".into())),
+            _ => return Err((None, named(NO_RESPONSES, "responses"))),
         },
-        _ => return Err((None, "This file holds no list of answers. Nothing was taken from it.".into())),
+        _ => return Err((None, NO_LIST.text().into())),
     };
     let mut rows = Vec::new();
     for entry in list {
         let Value::Object(mut map) = entry else {
-            rows.push((rows.len() + 1, Err("An entry is no object; it was left out.".into())));
+            rows.push((rows.len() + 1, Err(ENTRY.text().into())));
             continue;
         };
         match map.remove("answers") {
@@ -35,15 +47,20 @@ pub(super) fn read(text: &str) -> Result<Rows, (Option<usize>, String)> {
                 for answer in answers {
                     let row = match &answer {
                         Value::Object(answer) => written(&map, answer),
-                        _ => Err("An answer is no object; it was left out.".into()),
+                        _ => Err(ANSWER.text().into()),
                     };
                     rows.push((rows.len() + 1, row));
                 }
             }
-            Some(_) => rows.push((rows.len() + 1, Err("\"answers\" is no list; it was left out.".into()))),
+            Some(_) => rows.push((rows.len() + 1, Err(named(ANSWERS, "answers")))),
         }
     }
     Ok(rows)
+}
+
+/// `message` about the member `name`.
+fn named(message: Message, name: &str) -> String {
+    message.say(&[("name", &format!("{name:?}"))])
 }
 
 /// Results on the way: one text, or a list of texts and numbers.
@@ -53,7 +70,7 @@ fn steps(value: Option<&Value>) -> Result<String, String> {
         Value::Number(number) => Some(number.to_string()),
         _ => None,
     };
-    let fault = || "\"steps\" is neither text nor a list of texts; the answer was left out.".to_owned();
+    let fault = || named(STEPS, "steps");
     match value {
         None | Some(Value::Null) => Ok(String::new()),
         Some(Value::Array(list)) => {
@@ -74,7 +91,7 @@ fn written(paper: &Map<String, Value>, answer: &Map<String, Value>) -> Result<Ro
         Some(Value::Array(list)) if list.iter().all(Value::is_string) => {
             Ok(list.iter().filter_map(Value::as_str).collect::<Vec<_>>().join(" "))
         }
-        Some(_) => Err(format!("{name:?} is neither text nor a number; the answer was left out.")),
+        Some(_) => Err(named(MEMBER, name)),
     };
     Ok(Row {
         paper: text("paper")?,

@@ -4,7 +4,7 @@ use drivecourse_quiz::explain::part_letter;
 use rusqlite::params;
 use serde::Serialize;
 
-use crate::change::{Place, attempt_of};
+use crate::change::{Place, attempt_of, no_place};
 use crate::error::Error;
 use crate::store::Store;
 
@@ -91,7 +91,7 @@ impl Store {
     /// # Errors
     /// [`Error::Refused`] where there is none.
     pub fn answer(&self, place: &Place) -> Result<AnswerReport, Error> {
-        let none = || Error::Refused(format!("there is no {place} in the records"));
+        let none = || no_place(place);
         let paper: i64 =
             self.db.query_row("SELECT paper FROM attempt WHERE id = ?1", [attempt_of(&self.db, place)?], |row| {
                 row.get(0)

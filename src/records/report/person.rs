@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::messages;
 use drivecourse_machine::registry::nearest;
 use drivecourse_quiz::grade::ENOUGH;
 use serde::Serialize;
@@ -122,6 +123,12 @@ impl Store {
     }
 }
 
+messages! { pub(crate) SAYS {
+    LATER = "records-problem-later", "nothing of {id} is in the records by {day}, but later";
+    NOBODY = "records-problem-nobody-by", "nobody in the records has the id {id} by {day}";
+    NOBODY_BUT = "records-problem-nobody-by-but", "nobody in the records has the id {id} by {day}; near it: {near}";
+} }
+
 impl Store {
     /// Why there is nothing about `person` by `as_of`, and whose id may be meant.
     fn nobody(&self, person: &str, as_of: Date) -> Result<Error, Error> {
@@ -134,7 +141,7 @@ impl Store {
         let people: BTreeMap<String, String> =
             list.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<_, _>>()?;
         if people.contains_key(person) {
-            return Ok(Error::Refused(format!("nothing of {person:?} is in the records by {as_of}, but later")));
+            return Ok(Error::Refused(LATER.say(&[("id", &format!("{person:?}")), ("day", &as_of.said())])));
         }
         let plain = |text: &str| text.trim().to_lowercase();
         let wanted = plain(person);
@@ -146,8 +153,9 @@ impl Store {
             near.push(id);
         }
         let near: Vec<String> = near.into_iter().take(MOST).map(|id| format!("{id} ({})", people[id])).collect();
-        let hint = if near.is_empty() { String::new() } else { format!("; near it: {}", near.join(", ")) };
-        Ok(Error::Refused(format!("nobody in the records has the id {person:?} by {as_of}{hint}")))
+        let says = if near.is_empty() { NOBODY } else { NOBODY_BUT };
+        let words = [("id", &*format!("{person:?}")), ("day", &as_of.said()), ("near", &near.join(", "))];
+        Ok(Error::Refused(says.say(&words)))
     }
 }
 

@@ -82,6 +82,18 @@ pub enum ReadError {
         /// Kind asked for.
         wanted: Kind,
     },
+    /// Degrees, and nothing says of which scale: `37 degrees`.
+    WhichDegrees {
+        /// Kind asked for.
+        wanted: Kind,
+    },
+    /// A number in words where figures are wanted: `twelve mm`.
+    NumberInWords {
+        /// What was found, cut short.
+        what: String,
+        /// Kind asked for.
+        wanted: Kind,
+    },
     /// None of the choices.
     NoSuchChoice {
         /// What was found, cut short.
@@ -130,6 +142,8 @@ impl ReadError {
             | Self::UnitFirst { wanted, .. }
             | Self::UnitMissing { wanted }
             | Self::UnknownUnit { wanted, .. }
+            | Self::WhichDegrees { wanted }
+            | Self::NumberInWords { wanted, .. }
             | Self::WrongKind { wanted, .. } => *wanted,
             _ => Kind::Choice,
         }
@@ -192,6 +206,10 @@ messages! { pub(crate) SAYS {
     NUMBER_FIRST = "read-number-first", "The number comes first: write {instead}.";
     UNIT_FIRST = "read-unit-first", "The unit {unit} stands before the number: write {instead}.";
     UNIT_MISSING = "read-unit-missing", "The unit is missing: write {instead}.";
+    WHICH_DEGREES = "read-which-degrees", "It is left open which degrees are meant: write {instead}.";
+    IN_WORDS = "read-in-words", "“{written}” has its number in words: write it in figures, as {instead}.";
+    /// The numbers from nought to twenty, with spaces between, and strokes between names of one.
+    NUMBERS = "read-numbers", "nought/zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty";
     UNIT_MEANT = "read-unit-meant", "“{written}” is not a unit known here; if you mean {unit}, write that: {instead}.";
     UNIT_UNKNOWN = "read-unit-unknown", "“{written}” is not a unit known here: write {instead}.";
     BARE_KIND = "read-bare-kind", "This is {is}, but {wanted} is wanted: write {instead}.";
@@ -234,6 +252,8 @@ impl fmt::Display for ReadError {
             Self::UnitFirst { found, .. } if found.is_bare() => say(NUMBER_FIRST, &[]),
             Self::UnitFirst { found, .. } => say(UNIT_FIRST, &[("unit", found.symbol)]),
             Self::UnitMissing { .. } => say(UNIT_MISSING, &[]),
+            Self::WhichDegrees { .. } => say(WHICH_DEGREES, &[]),
+            Self::NumberInWords { what, .. } => say(IN_WORDS, &[("written", what)]),
             Self::UnknownUnit { written, suggestion: Some(unit), .. } if !unit.is_empty() => {
                 say(UNIT_MEANT, &[("written", written), ("unit", unit)])
             }

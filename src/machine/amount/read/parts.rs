@@ -2,7 +2,7 @@
 
 use super::number::{Number, is_vulgar, number};
 use super::text::clip;
-use super::{ReadError, Wanted};
+use super::{ReadError, Wanted, words};
 use crate::instrument::Figures;
 use crate::quantity::magnitude;
 use crate::unit::{Kind, Unit};
@@ -56,7 +56,7 @@ fn strip_start<'a>(text: &'a str, start: &str) -> Option<&'a str> {
     head.eq_ignore_ascii_case(start).then_some(rest)
 }
 
-fn strip_end<'a>(text: &'a str, end: &str) -> Option<&'a str> {
+pub(super) fn strip_end<'a>(text: &'a str, end: &str) -> Option<&'a str> {
     let (rest, tail) = text.split_at_checked(text.len().checked_sub(end.len())?)?;
     tail.eq_ignore_ascii_case(end).then_some(rest)
 }
@@ -78,7 +78,7 @@ pub(super) fn unit(rest: &str, wanted: &Wanted) -> Option<Result<(&'static Unit,
         return Some(missing());
     }
     let mut other = None;
-    for unit in Unit::named(rest) {
+    for unit in wanted.named(rest) {
         if unit.kind == kind {
             return Some(Ok((unit, true)));
         }
@@ -87,7 +87,8 @@ pub(super) fn unit(rest: &str, wanted: &Wanted) -> Option<Result<(&'static Unit,
     match other {
         // `75°` beside a thermometer leaves open which degrees.
         Some(unit) if unit.symbol == "°" && matches!(kind, Kind::Temperature | Kind::TemperatureRise) => {
-            Some(missing())
+            let scale = wanted.scale.filter(|scale| scale.kind == kind);
+            Some(scale.map(|scale| (scale, true)).ok_or(ReadError::WhichDegrees { wanted: kind }))
         }
         Some(found) => Some(Err(ReadError::WrongKind { found, wanted: kind })),
         None => {
@@ -107,10 +108,10 @@ pub(super) fn compound(first: Number, rest: &str, wanted: &Wanted) -> Option<(Nu
 }
 
 fn compound_of(first: Number, rest: &str, wanted: &Wanted, kind: Kind) -> Option<(Number, &'static Unit)> {
-    let of_kind = |name: &str| Unit::named(name).find(|unit| unit.kind == kind);
+    let of_kind = |name: &str| wanted.named(name).find(|unit| unit.kind == kind);
     let (name, mut rest) = at_next_number(rest)?;
     let name = name.trim_end();
-    let name = name.strip_suffix([',', '-', '&']).or_else(|| strip_end(name, " and")).unwrap_or(name);
+    let name = name.strip_suffix([',', '-', '&']).or_else(|| words::without_and(name, wanted)).unwrap_or(name);
     let mut unit = of_kind(name)?;
     let mut total = first;
     loop {
@@ -171,7 +172,7 @@ pub(super) fn explain(first: Number, rest: &str, whole: &str, wanted: &Wanted) -
         }) {
             return ReadError::Range { wanted: kind };
         }
-        let found = Unit::named(at_next_number(rest).map_or("", |(name, _)| name)).next();
+        let found = wanted.named(at_next_number(rest).map_or("", |(name, _)| name)).next();
         if let Some(found) = found.filter(|found| compound_of(first, rest, wanted, found.kind).is_some()) {
             return ReadError::WrongKind { found, wanted: kind };
         }
@@ -188,7 +189,7 @@ pub(super) fn explain(first: Number, rest: &str, whole: &str, wanted: &Wanted) -
     }
     let first_word = || {
         let word = rest.split([' ', ',', '(']).next()?;
-        Unit::named(word).find(|unit| unit.kind == kind)
+        wanted.named(word).find(|unit| unit.kind == kind)
     };
     let near = first_word().or_else(|| Unit::nearest(kind, rest));
     ReadError::UnknownUnit { written: clip(rest), suggestion: near.map(|unit| unit.symbol), wanted: kind }

@@ -76,7 +76,16 @@ const REFUSED: &[(&str, Kind, &str)] = &[
         "kg is the unit of a mass, but a force is wanted: write a number and its unit, such as 5500 N or 1250 lbf.",
     ),
     ("11", Kind::Length, "The unit is missing: write a number and its unit, such as 11 mm or 7/16 in."),
-    ("75°", Kind::Temperature, "The unit is missing: write a number and its unit, such as 75 °C or 167 °F."),
+    (
+        "75°",
+        Kind::Temperature,
+        "It is left open which degrees are meant: write a number and its unit, such as 75 °C or 167 °F.",
+    ),
+    (
+        "37 degrees",
+        Kind::TemperatureRise,
+        "It is left open which degrees are meant: write a number and its unit, such as 35 °C or 63 °F.",
+    ),
     (
         "mm 11",
         Kind::Length,
@@ -251,6 +260,71 @@ fn a_fixed_unit_lets_the_number_stand_alone() {
     approx::assert_relative_eq!(read("4", &percent).unwrap().base, 0.04, max_relative = 1e-15);
     let astray = Wanted { kind: Kind::Force, ..mm };
     assert_eq!(read("11", &astray), Err(ReadError::UnitMissing { wanted: Kind::Force }));
+}
+
+#[test]
+fn degrees_are_on_the_scale_of_the_question() {
+    for kind in [Kind::Temperature, Kind::TemperatureRise] {
+        for symbol in ["°C", "°F"] {
+            let wanted = Wanted::new(kind).on_scale_of(Unit::find(kind, symbol).unwrap());
+            for text in ["37 degrees", "37°", "37 deg", "37 degree."] {
+                let amount = read(text, &wanted).unwrap();
+                let read_as = format!("read as 37\u{a0}{symbol}");
+                assert_eq!((amount.unit_given, amount.understood()), (true, read_as), "{text}");
+            }
+            for text in ["37 degrees C", "37 degree Celsius", "37 deg. C", "37 °C", "37C"] {
+                assert_eq!(read(text, &wanted).unwrap().unit.symbol, "°C", "{text}");
+            }
+            assert_eq!(read("37", &wanted), Err(ReadError::UnitMissing { wanted: kind }), "no degrees were written");
+        }
+        let kelvin = Wanted::new(kind).on_scale_of(Unit::find(kind, "K").unwrap());
+        assert_eq!(
+            read("37 degrees", &kelvin),
+            Err(ReadError::WhichDegrees { wanted: kind }),
+            "kelvins are no degrees"
+        );
+    }
+    let angle = Wanted::new(Kind::Angle).on_scale_of(Unit::find(Kind::Angle, "°").unwrap());
+    assert_eq!(read("37 degrees", &angle).unwrap().unit.symbol, "°");
+    // The scale of another kind says nothing.
+    let celsius = Unit::find(Kind::Temperature, "°C").unwrap();
+    let rise = Wanted::new(Kind::TemperatureRise).on_scale_of(celsius);
+    assert_eq!(read("37 degrees", &rise), Err(ReadError::WhichDegrees { wanted: Kind::TemperatureRise }));
+}
+
+#[test]
+fn units_may_be_written_out() {
+    for (text, kind, symbol) in [
+        ("83 minutes", Kind::Time, "min"),
+        ("1 minute", Kind::Time, "min"),
+        ("5 millimetres", Kind::Length, "mm"),
+        ("5 millimeters per second", Kind::Velocity, "mm/s"),
+        ("0.4 millimetres per metre", Kind::Slope, "mm/m"),
+        ("12 square millimetres per second", Kind::Viscosity, "mm²/s"),
+        ("40 newtons per square millimetre", Kind::Stress, "MPa"),
+        ("81 degree F", Kind::Temperature, "°F"),
+    ] {
+        assert_eq!(read(text, &Wanted::new(kind)).unwrap().unit.symbol, symbol, "{text}");
+    }
+}
+
+#[test]
+fn a_count_may_be_in_words_and_other_numbers_may_not() {
+    let count = Wanted::new(Kind::Count).as_spoken();
+    for (text, value) in [("twelve", 12.0), ("Nineteen teeth", 19.0), ("zero", 0.0), ("about seven", 7.0), ("12", 12.0)]
+    {
+        assert_eq!(read(text, &count).unwrap().base, value, "{text}");
+    }
+    for text in ["twelve mm", "minus one"] {
+        assert!(read(text, &count).is_err(), "{text}");
+    }
+    let said = read("twelve mm", &Wanted::new(Kind::Length).as_spoken()).unwrap_err().to_string();
+    let wanted =
+        "“twelve mm” has its number in words: write it in figures, as a number and its unit, such as 11 mm or 7/16 in.";
+    assert_eq!(said, wanted);
+    assert_eq!(read("1 hour and 30 minutes", &Wanted::new(Kind::Time).as_spoken()).unwrap().base, 5400.0);
+    // Files say the same in every language: nothing in words.
+    assert!(read("twelve", &Wanted::new(Kind::Count)).is_err());
 }
 
 #[test]

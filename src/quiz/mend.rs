@@ -1,0 +1,35 @@
+//! What several files say of what is wrong in them, and how it is mended.
+
+use drivecourse_machine::messages;
+
+messages! { pub(crate) SAYS {
+    NEAR = "problem-mend-near", "Did you mean {near}?";
+    WRITE = "problem-mend-write", "Write {example}.";
+    WRITE_SAY = "problem-mend-write-say", "Write {example}, say.";
+    WRITE_EITHER = "problem-mend-write-either", "Write {one} or {other}.";
+    WRITE_EITHER_SAY = "problem-mend-write-either-say", "Write {one} or {other}, say.";
+    WRITE_OR_OUT = "problem-mend-write-or-out", "Write {example}, or take it out.";
+    WRITE_SAY_OR_OUT = "problem-mend-write-say-or-out", "Write {example}, say, or take it out.";
+    OTHER_ID = "problem-mend-other-id", "Give one of them another id.";
+    SOUND_COPY = "problem-mend-sound-copy", "Use a sound copy.";
+    NO_UNITS = "problem-no-units", "{units} is no set of units.";
+    NO_TOPIC = "problem-no-topic", "There is no topic called {name}.";
+    TOPICS = "problem-topics", "The topics are {names}.";
+    NO_FAMILY = "problem-no-family", "There is no family called {name}.";
+    TWO_ITEMS = "problem-two-items", "There are two items called {name}.";
+} }
+
+/// Between quotation marks, with what cannot be seen written out.
+pub(crate) fn quoted(text: &str) -> String {
+    format!("{text:?}")
+}
+
+/// `Did you mean "..."?`
+pub(crate) fn near(name: &str) -> String {
+    NEAR.say(&[("near", &quoted(name))])
+}
+
+/// `Write count = 2, say.`
+pub(crate) fn write_say(example: &str) -> String {
+    WRITE_SAY.say(&[("example", example)])
+}
