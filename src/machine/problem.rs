@@ -3,6 +3,8 @@
 use core::fmt;
 use core::ops::Range;
 
+use crate::messages;
+
 /// Something wrong in a file.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Problem {
@@ -23,15 +25,6 @@ impl Problem {
     /// Of the file as a whole.
     pub fn whole(what: impl Into<String>, mend: impl Into<String>) -> Self {
         Self { span: None, what: what.into(), mend: mend.into() }
-    }
-
-    /// From the TOML reader: its sentence and its place.
-    pub fn toml(error: &toml::de::Error) -> Self {
-        Self {
-            span: error.span(),
-            what: format!("This is not valid here: {}.", error.message().trim_end()),
-            mend: String::new(),
-        }
     }
 
     /// Line and column, counted from 1 (columns in characters), of the problem in `text`.
@@ -80,6 +73,28 @@ impl fmt::Display for Problem {
 }
 
 impl core::error::Error for Problem {}
+
+messages! { pub(crate) SAYS {
+    DID_YOU_MEAN = "problem-file-did-you-mean", "Did you mean {name}?";
+    NO_QUANTITY = "problem-file-no-quantity", "There is no quantity called {name}.";
+    LIST_QUANTITIES = "problem-file-list-quantities", "`drivecourse solve --list` names every quantity.";
+    NO_POSSIBILITY = "problem-file-no-possibility", "{written} is none of the possibilities of {name}.";
+} }
+
+/// Suggests the name `near`, which is there, for one that is not: `Did you mean "chain.sag"?`.
+pub fn did_you_mean(near: &str) -> String {
+    told!(DID_YOU_MEAN, "name" = quoted(near))
+}
+
+/// A name or a text as it stands in a file, in quotation marks.
+pub fn quoted(text: &str) -> String {
+    format!("{text:?}")
+}
+
+/// What to do about a quantity that is not there: the name that may be meant, or where all names stand.
+pub(crate) fn other_quantity(near: Option<&str>) -> String {
+    near.map_or_else(|| told!(LIST_QUANTITIES), did_you_mean)
+}
 
 fn floor_char_boundary(text: &str, at: usize) -> usize {
     let mut at = at.min(text.len());

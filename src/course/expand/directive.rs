@@ -9,7 +9,7 @@ use serde::de::{DeserializeOwned, Deserializer, Error as _, Visitor};
 use toml::Spanned;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, System};
+use drivecourse_machine::{Problem, System, toml_problem};
 
 use super::DIRECTIVES;
 
@@ -237,7 +237,7 @@ fn fields<T: DeserializeOwned>() -> &'static [&'static str] {
 
 fn keys<T: DeserializeOwned>(toml: &str) -> Result<T, Problem> {
     toml::from_str(toml).map_err(|error| {
-        let mut problem = Problem::toml(&error);
+        let mut problem = toml_problem::<T>(&error, toml);
         // A key that is missing is at no place inside: the block as a whole lacks it.
         problem.span = problem.span.filter(|_| !error.message().starts_with("missing"));
         problem
