@@ -55,7 +55,7 @@ pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, Stated, cell,
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
 pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Needs, Plan, Rejections};
-pub use problem::{Problem, did_you_mean, quoted};
+pub use problem::{Problem, did_you_mean, quoted, refusal};
 pub use quantity::{Known, Quantity};
 pub use registry::{Conversion, Linked, QuantityId, Registry, RelationId};
 pub use relation::{Arg, Given, Role, Whole as Relation, WrongTurn};

@@ -3,6 +3,7 @@
 use core::fmt;
 use core::ops::Range;
 
+use crate::language::with_decimal_mark;
 use crate::messages;
 
 /// Something wrong in a file.
@@ -78,6 +79,9 @@ messages! { pub(crate) SAYS {
     DID_YOU_MEAN = "problem-file-did-you-mean", "Did you mean {name}?";
     NO_QUANTITY = "problem-file-no-quantity", "There is no quantity called {name}.";
     LIST_QUANTITIES = "problem-file-list-quantities", "`drivecourse solve --list` names every quantity.";
+    OUTSIDE = "problem-result-outside", "{input} is {value}, outside {min} to {max} (SI units)";
+    NOT_SETTLING = "problem-result-not-settling", "the readings are not settling yet";
+    NO_SOLUTION = "problem-result-no-solution", "no {sought} meets the request";
     NO_POSSIBILITY = "problem-file-no-possibility", "{written} is none of the possibilities of {name}.";
 } }
 
@@ -89,6 +93,27 @@ pub fn did_you_mean(near: &str) -> String {
 /// A name or a text as it stands in a file, in quotation marks.
 pub fn quoted(text: &str) -> String {
     format!("{text:?}")
+}
+
+/// Why a calculation has no result, in the language that is spoken; its inputs are named as the calculation does.
+#[cfg(not(wordless))]
+pub fn refusal(error: &drivecourse_calc::Error) -> String {
+    use drivecourse_calc::Error;
+    let written = |number: f64| with_decimal_mark(number.to_string());
+    match error {
+        Error::OutOfRange { input, value, min, max } => {
+            told!(OUTSIDE, "input" = input, "value" = written(*value), "min" = written(*min), "max" = written(*max))
+        }
+        Error::NotSettling => told!(NOT_SETTLING),
+        Error::NoSolution { sought } => told!(NO_SOLUTION, "sought" = sought),
+        other => other.to_string(),
+    }
+}
+
+/// Nothing: the browser shows no such thing.
+#[cfg(wordless)]
+pub fn refusal(_: &drivecourse_calc::Error) -> String {
+    String::new()
 }
 
 /// What to do about a quantity that is not there: the name that may be meant, or where all names stand.

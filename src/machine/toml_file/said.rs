@@ -21,6 +21,7 @@ messages! { pub(crate) SAYS {
     TEXT = "problem-file-text", "text";
     NUMBER = "problem-file-number", "the number {number}";
     A_LIST = "problem-file-a-list", "a list";
+    A_DATE = "problem-file-a-date", "a date";
     A_TABLE = "problem-file-a-table", "a table";
     WANTED_TEXT = "problem-file-wanted-text", "text in quotation marks";
     WANTED_WHOLE = "problem-file-wanted-whole", "a whole number";
@@ -36,6 +37,7 @@ messages! { pub(crate) SAYS {
     WRITE_TABLE = "problem-file-write-table", "Give it a heading of its own, [{name}], and write below it what belongs to it, or put that in curly brackets.";
     WRITE_SO = "problem-file-write-so", "Write it so:\n{line}";
     UNQUOTED = "problem-file-unquoted", "text stands in quotation marks";
+    COMMA = "problem-file-comma", "a number is written with a decimal point";
     HEADING_OPEN = "problem-file-heading-open", "this heading is not closed";
     HEADING_MEND = "problem-file-heading-mend", "Write it as [name], with a bracket at each end.";
     HEADINGS_MEND = "problem-file-headings-mend", "Write it as [[name]], with two brackets at each end.";
@@ -72,6 +74,7 @@ const SYNTAX: &[(&str, Message, Message)] = &[
     ("invalid table", HEADING_OPEN, HEADING_MEND),
     ("key with no value", NO_VALUE, NO_VALUE_MEND),
     ("missing value", NO_VALUE, NO_VALUE_MEND),
+    (STRING_UNQUOTED, NO_VALUE, NO_VALUE_MEND),
     ("missing assignment", NO_VALUE, NO_VALUE_MEND),
     ("extra assignment", ONE_SIGN, ONE_SIGN_MEND),
     ("extra `=`", ONE_SIGN, ONE_SIGN_MEND),
@@ -95,23 +98,24 @@ const SYNTAX: &[(&str, Message, Message)] = &[
     ("missing escaped value", ESCAPE, ESCAPE_MEND),
 ];
 
-/// Begins what the reader says of text without quotation marks.
+/// Begins what the reader says of text without quotation marks, and where there is nothing.
 const STRING_UNQUOTED: &str = "string values must be quoted";
-
-/// Whether text stands without quotation marks.
-pub(super) fn is_unquoted(fault: &Error) -> bool {
-    fault.message().starts_with(STRING_UNQUOTED)
-}
 
 /// What is no TOML.
 pub(super) fn of_syntax(fault: &Error, text: &str) -> Problem {
     let message = fault.message().trim_end();
     let problem = |why: String, mend: String| placed(fault, text, told!(NOT_VALID, "why" = why), mend);
-    if is_unquoted(fault) {
-        let line = fault.span().and_then(|span| with_quoted(text, span.start));
-        return problem(told!(UNQUOTED), line.map_or_else(|| told!(QUOTE), |line| told!(WRITE_SO, "line" = line)));
+    let span = fault.span().unwrap_or_default();
+    if message.starts_with(STRING_UNQUOTED) && !span.is_empty() {
+        let line = with_quoted(text, span.start);
+        let mend = line.map_or_else(|| told!(QUOTE), |line| told!(WRITE_SO, "line" = line));
+        return problem(told!(UNQUOTED), mend);
+    }
+    if let Some(line) = with_point(text, span.start) {
+        return problem(told!(COMMA), told!(WRITE_SO, "line" = line));
     }
     match SYNTAX.iter().find(|(begins, ..)| message.starts_with(begins)) {
+        Some((_, BAD_KEY, _)) if text.get(span) == Some(":") => problem(told!(BAD_KEY), told!(NO_VALUE_MEND)),
         Some((_, why, mend)) => problem(told!(why), told!(mend)),
         None => problem(message.to_owned(), String::new()),
     }
@@ -177,13 +181,18 @@ fn sort(is: &str, wanted: &str, error: &Error, text: &str) -> Option<(String, St
         (_, Some(number)) => told!(NUMBER, "number" = number.trim_end_matches('`')),
         _ if is_text => told!(TEXT),
         ("sequence", _) => told!(A_LIST),
+        // The reader calls a date so too.
+        ("map", _)
+            if error.span().and_then(|span| text.get(span)?.bytes().next()).is_some_and(|b| b.is_ascii_digit()) =>
+        {
+            told!(A_DATE)
+        }
         ("map", _) => told!(A_TABLE),
         _ => is.strip_prefix("boolean `")?.trim_end_matches('`').to_owned(),
     };
     let (wanted, mend) = match wanted {
         "a string" | "a borrowed string" => {
-            let is_one = !matches!(is, "sequence" | "map");
-            let line = error.span().filter(|_| is_one).and_then(|span| with_quoted(text, span.start));
+            let line = error.span().and_then(|span| with_quoted(text, span.start));
             let mend = line.map_or_else(|| told!(QUOTE), |line| told!(WRITE_SO, "line" = line));
             (told!(WANTED_TEXT), mend)
         }
@@ -219,7 +228,18 @@ fn assigned(text: &str, at: usize) -> Option<(&str, &str)> {
 
 /// The line at `at` with its value in quotation marks.
 fn with_quoted(text: &str, at: usize) -> Option<String> {
-    assigned(text, at).map(|(name, value)| format!("{name} = {}", quoted(value)))
+    /// Quotation marks of print, which TOML does not know.
+    const PRINTED: [char; 8] = ['„', '“', '”', '‚', '‘', '’', '«', '»'];
+    let (name, value) = assigned(text, at)?;
+    Some(format!("{name} = {}", quoted(value.trim_matches(PRINTED))))
+}
+
+/// The line at `at` with a decimal point, where its value is a number with a comma.
+fn with_point(text: &str, at: usize) -> Option<String> {
+    let (name, value) = assigned(text, at)?;
+    let (whole, parts) = value.split_once(',')?;
+    let figures = |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
+    (figures(whole.trim_start_matches('-')) && figures(parts)).then(|| format!("{name} = {whole}.{parts}"))
 }
 
 /// A problem at the place of `error`.
