@@ -168,6 +168,7 @@ pub fn author_messages() -> Vec<Message> {
         family::TABLE_SAYS,
         family::LIKE_SAYS,
         plan::SAYS,
+        plan::AGREE_SAYS,
         plan::REJECTIONS_SAY,
     ]
     .concat()

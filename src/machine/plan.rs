@@ -1,5 +1,6 @@
 //! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
 
+mod agree;
 mod needs;
 mod rejections;
 
@@ -15,6 +16,7 @@ use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, work};
 use crate::unit::{Kind, System};
 
+pub(crate) use agree::SAYS as AGREE_SAYS;
 pub use needs::Needs;
 use rejections::Broken;
 pub(crate) use rejections::SAYS as REJECTIONS_SAY;
@@ -161,8 +163,11 @@ impl Plan {
                 ));
             }
         }
-        if rests_on_lacking && cfg!(not(wordless)) {
-            problems.push(lacking(&family, &known));
+        if cfg!(not(wordless)) {
+            if rests_on_lacking {
+                problems.push(lacking(&family, &known));
+            }
+            problems.extend(agree::disagreements(&family));
         }
         if !problems.is_empty() {
             return Err(problems);

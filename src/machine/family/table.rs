@@ -318,4 +318,23 @@ mod tests {
             assert_eq!(read(table).unwrap_err().len(), 1);
         }
     }
+
+    #[test]
+    fn no_problem_hides_another() {
+        for (table, places) in [
+            // A name that nobody knows, a unit that does not fit, a column twice, and what is wrong in their rows.
+            (
+                "machine,chain.sise,drive.motor_power [kN],drive.ratio,drive.ratio\nK-1,80,3,much,5\nk-1,80,3,,5\n",
+                &[(1, 9), (1, 20), (1, 55), (2, 10), (3, 1), (3, 10)][..],
+            ),
+            ("machine,chain.size,drive.ratio\na,81,much\nb,80\nc,,12\n", &[(2, 3), (2, 6), (3, 1), (4, 3)]),
+            // A mark that is never closed spoils its own line.
+            ("machine,chain.size,drive.ratio\na,\"80,much\nb,81,12\n", &[(2, 3), (2, 7), (3, 3)]),
+        ] {
+            let mut found: Vec<_> =
+                read(table).unwrap_err().iter().map(|told| (told.0.unwrap(), told.1.unwrap())).collect();
+            found.sort_unstable();
+            assert_eq!(found, places, "{table}: {:?}", read(table));
+        }
+    }
 }

@@ -192,6 +192,10 @@ problem-plan-lacks-mend =
     Was bei allen Ihren Maschinen gleich ist, kann stattdessen unter [fixed] stehen. Als Beispiel, über das Sie Ihre eigenen Werte schreiben, was { $machine } hat:
     {"["}fixed]
     { $lines }
+problem-plan-disagrees = { $name } ist hier auf { $value } festgelegt, folgt aber als { $worked } aus { $inputs } ({ $relation }).
+problem-plan-disagrees-mend =
+    Streichen Sie es, oder verbessern Sie, woraus es folgt. Ist es eine Vorgabe Ihres Betriebs, sagen Sie, wo sie steht:
+    { $line }
 
 problem-draw-cannot = Von der Familie „{ $family }“ ließ sich in { $attempts } Versuchen keine Maschine { $wanted } ziehen. { $why }
 problem-draw-sound = ohne Fehler
