@@ -135,7 +135,8 @@ pub fn places(text: &str) -> BTreeSet<String> {
     out
 }
 
-/// What is wrong with the chapter's references and cautions. `file` gives the text of a file of the book, empty for one
+/// What is wrong with the chapter's references and cautions; where it is `standard`, links to files that are not there are
+/// no fault, as they are taken out when the course is built. `file` gives the text of a file of the book, empty for one
 /// that is no chapter, and `None` where there is no such file; `left_out` are chapters of the program that a module's list
 /// of chapters leaves out.
 pub fn problems(
@@ -144,6 +145,7 @@ pub fn problems(
     file: impl Fn(&str) -> Option<String>,
     left_out: &BTreeSet<String>,
     names: &[&str],
+    standard: bool,
 ) -> Vec<Problem> {
     let mut out = Vec::new();
     for link in links(text, path) {
@@ -153,6 +155,7 @@ pub fn problems(
             nearest(name, known.into_iter()).map(did_you_mean)
         };
         match (there, &link.place) {
+            (None, _) if standard && !link.picture => {}
             (None, _) if left_out.contains(&link.path) => {
                 out.push(Problem::at(
                     link.span,
@@ -231,6 +234,7 @@ mod tests {
                 file,
                 &BTreeSet::from(["heat.md".to_owned()]),
                 &["chain.md", "mount/pads.svg"],
+                false,
             )
             .into_iter()
             .map(|problem| (problem.line_column(text).unwrap(), problem.to_string()))
