@@ -346,10 +346,8 @@ impl Check<'_> {
             let name = path.strip_prefix("book/").unwrap_or(&path);
             // Links to chapters that a module leaves out are taken out of the program's own.
             let standard = !assets.is_own(&path) && assets.is_own("book/SUMMARY.md");
-            for problem in links::problems(&text, name, file, assets.left_out(), &names) {
-                if !(standard && problem.what.starts_with("The book has no file")) {
-                    self.say(&path, &text, problem);
-                }
+            for problem in links::problems(&text, name, file, assets.left_out(), &names, standard) {
+                self.say(&path, &text, problem);
             }
         }
     }

@@ -21,6 +21,7 @@ use std::fs;
 use std::path::{Component, Path, PathBuf};
 use std::sync::Arc;
 
+use drivecourse_machine::told;
 use mdbook_core::book::Book;
 use mdbook_core::config::{Config, HtmlConfig, Search};
 use mdbook_core::errors::Result as AnyResult;
@@ -28,6 +29,7 @@ use mdbook_driver::MDBook;
 use mdbook_preprocessor::{Preprocessor, PreprocessorContext};
 
 pub use error::BuildError;
+pub(crate) use error::SAYS;
 pub use guard::{MARKER, check_output};
 pub use live::Live;
 pub use slots::Slots;
@@ -136,17 +138,17 @@ pub fn build(
     let workshop = tempfile::Builder::new()
         .prefix("drivecourse-")
         .tempdir()
-        .map_err(|e| BuildError::file("make a folder for temporary files", &std::env::temp_dir(), e))?;
+        .map_err(|e| BuildError::file(error::TEMPORARY, &std::env::temp_dir(), e))?;
     let source = workshop.path();
     write_sources(assets, source, &options.words)?;
 
     // `check_output` refuses a path without a parent, so the file system root cannot get here.
     let beside = out.parent().unwrap_or(Path::new("."));
-    fs::create_dir_all(beside).map_err(|e| BuildError::file("make the folder", beside, e))?;
+    fs::create_dir_all(beside).map_err(|e| BuildError::file(error::MAKE_FOLDER, beside, e))?;
     let staging = tempfile::Builder::new()
         .prefix(".drivecourse-new-")
         .tempdir_in(beside)
-        .map_err(|e| BuildError::file("make a folder in", beside, e))?;
+        .map_err(|e| BuildError::file(error::MAKE_IN, beside, e))?;
     // A folder inside it, because a temporary folder itself is closed to other users.
     let fresh = staging.path().join("book");
 
@@ -155,13 +157,13 @@ pub fn build(
     let chapters = result.map_err(|e| BuildError::book(&e, source))?;
     warnings.iter_mut().for_each(|w| *w = error::hide(w, source));
 
-    finish::remove_unused(&fresh).map_err(|e| BuildError::file("tidy", &fresh, e))?;
+    finish::remove_unused(&fresh).map_err(|e| BuildError::file(error::TIDY, &fresh, e))?;
     if let Some(live) = &options.live {
-        live.write(&fresh).map_err(|e| BuildError::file("write the live parts of", &fresh, e))?;
+        live.write(&fresh).map_err(|e| BuildError::file(error::WRITE_LIVE, &fresh, e))?;
     }
     if let Some(template) = assets.theme.get(WORKER) {
         live::write_worker(&fresh, &String::from_utf8_lossy(template))
-            .map_err(|e| BuildError::file("write the list of files of", &fresh, e))?;
+            .map_err(|e| BuildError::file(error::WRITE_LIST, &fresh, e))?;
     }
     guard::mark(&fresh)?;
     guard::swap(&fresh, &out, staging.path())?;
@@ -203,9 +205,9 @@ fn write_sources(assets: &Assets, root: &Path, words: &Words) -> Result<(), Buil
 /// Writes one file and the folders above it.
 fn write(path: &Path, bytes: &[u8]) -> Result<(), BuildError> {
     if let Some(folder) = path.parent() {
-        fs::create_dir_all(folder).map_err(|e| BuildError::file("make the folder", folder, e))?;
+        fs::create_dir_all(folder).map_err(|e| BuildError::file(error::MAKE_FOLDER, folder, e))?;
     }
-    fs::write(path, bytes).map_err(|e| BuildError::file("write", path, e))
+    fs::write(path, bytes).map_err(|e| BuildError::file(error::WRITE, path, e))
 }
 
 /// Every setting of the book program, in code: nothing is read from a file or the environment.
@@ -282,7 +284,7 @@ fn check_chapters(assets: &Assets, book: &Book) -> AnyResult<usize> {
     }
     for name in assets.chapters.keys().filter(|n| n.ends_with(".md") && *n != "SUMMARY.md") {
         if !listed.contains(name) {
-            tracing::warn!("`{name}` is not listed in SUMMARY.md, so it is not in the course");
+            tracing::warn!("{}", told!(error::UNLISTED, "name" = name));
         }
     }
     Ok(listed.len())

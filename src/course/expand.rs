@@ -33,8 +33,9 @@ use mdbook_core::errors::{Error as BookError, Result as BookResult};
 use mdbook_preprocessor::{Preprocessor, PreprocessorContext};
 
 use drivecourse_machine::chance::name_hash;
+use drivecourse_machine::language::Message;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Linked, Plan, Problem, Registry};
+use drivecourse_machine::{Linked, Plan, Problem, Registry, did_you_mean, messages, quoted, told};
 use drivecourse_quiz::Item;
 
 use crate::book::Slots;
@@ -46,6 +47,42 @@ use crate::reference;
 
 use directive::{Body, FigureKeys, TopicKeys};
 use question::Questions;
+
+messages! { pub(crate) SAYS {
+    // Names of something that is not there.
+    NO_PICTURE = "problem-chapter-no-picture", "There is no picture called {name}.";
+    NO_ITEM = "problem-chapter-no-item", "There is no item called {name}.";
+    NO_FAMILY = "problem-chapter-no-family", "There is no family called {name}.";
+    NO_FAULT = "problem-chapter-no-fault", "There is no fault called {name}.";
+    NO_PICTURES = "problem-chapter-no-pictures", "The course has no picture at all.";
+    NO_ITEMS = "problem-chapter-no-items", "The course has no item at all.";
+    NO_FAMILIES = "problem-chapter-no-families", "The course has no family at all.";
+    NO_FAULTS = "problem-chapter-no-faults", "The course has no fault at all.";
+    THERE_ARE = "problem-chapter-there-are", "There are {names}.";
+    NO_TOPIC = "problem-chapter-no-topic", "There is no topic called {name}.";
+    NO_RELATION = "problem-chapter-no-relation", "There is no relation called {name}.";
+    EMPTY_TOPIC = "problem-chapter-empty-topic", "The topic {name} has no relation yet.";
+    EMPTY_TOPIC_MEND = "problem-chapter-empty-topic-mend", "Leave the block out, or name another topic.";
+    ABOUT_NOTHING = "problem-chapter-about-nothing", "This block does not say what it is about.";
+    ABOUT_NOTHING_MEND = "problem-chapter-about-nothing-mend", "Write topic = \"mount\", say, or relations = [\"mount.twist/diagonals\"].";
+    UNWRITTEN = "problem-chapter-unwritten", "This block cannot be written: {why}.";
+    INSIDE = "problem-chapter-inside", "This {word} block stands inside a list, a quotation or a note.";
+    INSIDE_MEND = "problem-chapter-inside-mend", "Begin its fence at the left margin, with an empty line before it.";
+    MARKED = "problem-chapter-marked", "A block cannot be marked {word}.";
+    MARKED_MEND = "problem-chapter-marked-mend", "Did you mean {name}? A block of plain text is marked \"text\".";
+    EMPTY_QUIZ = "problem-chapter-empty-quiz", "This quiz asks nothing.";
+    EMPTY_MACHINE = "problem-chapter-empty-machine", "Nothing is asked about this machine.";
+    NAME_ITEM = "problem-chapter-name-item", "Name at least one item.";
+    OTHER_MACHINE = "problem-chapter-other-machine", "Take another seed or fault for the machine, or leave the item out.";
+    NO_MACHINE = "problem-chapter-no-machine", "The course has no family to draw a machine of.";
+    OTHER_FAMILY = "problem-chapter-other-family", "The item {item} is not for the family {family}.";
+    OTHER_FAMILY_MEND = "problem-chapter-other-family-mend", "It is for {families}.";
+    NONE_OF_THEM = "problem-chapter-none-of-them", "The course has none of the families this item is for.";
+    NONE_OF_THEM_MEND = "problem-chapter-none-of-them-mend", "Add one, or change the item's `families`.";
+    UNDRAWN = "problem-chapter-undrawn", "The picture cannot be drawn: {why}.";
+    NO_FIT = "problem-chapter-no-fit", "The item does not fit the family {family}: {why}.";
+    NO_FIT_MEND = "problem-chapter-no-fit-mend", "Name another family, or change the item or the family.";
+} }
 
 /// The words that make a fenced block a directive.
 pub const DIRECTIVES: [&str; 9] =
@@ -241,7 +278,7 @@ impl<'a> Workshop<'a> {
     fn figure(&self, keys: &FigureKeys, spot: &Spot) -> Result<Trusted, Problem> {
         let name = keys.name.get_ref();
         if !PICTURES.contains(&name.as_str()) {
-            return Err(unknown(&keys.name, "picture", PICTURES.into_iter()));
+            return Err(unknown(&keys.name, Sort::Picture, PICTURES.into_iter()));
         }
         self.questions.picture(keys, spot)
     }
@@ -266,24 +303,20 @@ fn relations(keys: &TopicKeys, wanted: bool) -> Result<Vec<&'static Linked>, Pro
         if found.is_empty() {
             return Err(Problem::at(
                 topic.span(),
-                format!("The topic {:?} has no relation yet.", topic.get_ref()),
-                "Leave the block out, or name another topic.",
+                told!(EMPTY_TOPIC, "name" = quoted(topic.get_ref())),
+                told!(EMPTY_TOPIC_MEND),
             ));
         }
     }
     for name in &keys.relations {
-        let known = reference::relation(name.get_ref()).map_err(|mend| {
-            Problem::at(name.span(), format!("There is no relation called {:?}.", name.get_ref()), mend)
-        })?;
+        let known = reference::relation(name.get_ref())
+            .map_err(|mend| Problem::at(name.span(), told!(NO_RELATION, "name" = quoted(name.get_ref())), mend))?;
         if !found.iter().any(|linked| linked.id == known.id) {
             found.push(known);
         }
     }
     if found.is_empty() && wanted {
-        return Err(Problem::whole(
-            "This block does not say what it is about.",
-            "Write topic = \"mount\", say, or relations = [\"mount.twist/diagonals\"].",
-        ));
+        return Err(Problem::whole(told!(ABOUT_NOTHING), told!(ABOUT_NOTHING_MEND)));
     }
     if found.is_empty() {
         found.extend(Registry::get().relations());
@@ -292,28 +325,46 @@ fn relations(keys: &TopicKeys, wanted: bool) -> Result<Vec<&'static Linked>, Pro
 }
 
 fn no_topic(topic: &toml::Spanned<String>, mend: String) -> Problem {
-    Problem::at(topic.span(), format!("There is no topic called {:?}.", topic.get_ref()), mend)
+    Problem::at(topic.span(), told!(NO_TOPIC, "name" = quoted(topic.get_ref())), mend)
+}
+
+/// What a block names.
+#[derive(Clone, Copy)]
+enum Sort {
+    Picture,
+    Item,
+    Family,
+    Fault,
+}
+
+impl Sort {
+    /// What is said where there is none of the name written, and where there is none at all.
+    fn says(self) -> (Message, Message) {
+        match self {
+            Self::Picture => (NO_PICTURE, NO_PICTURES),
+            Self::Item => (NO_ITEM, NO_ITEMS),
+            Self::Family => (NO_FAMILY, NO_FAMILIES),
+            Self::Fault => (NO_FAULT, NO_FAULTS),
+        }
+    }
 }
 
 /// Nothing of this `sort` has the name written; the nearest one that does, or all of them, mend it.
-fn unknown<'n>(written: &toml::Spanned<String>, sort: &str, names: impl Iterator<Item = &'n str> + Clone) -> Problem {
+fn unknown<'n>(written: &toml::Spanned<String>, sort: Sort, names: impl Iterator<Item = &'n str> + Clone) -> Problem {
+    let (none_called, none) = sort.says();
     let mend = match nearest(written.get_ref(), names.clone()) {
-        Some(near) => format!("Did you mean {near:?}?"),
+        Some(near) => did_you_mean(near),
         None => {
             let all: Vec<&str> = names.collect();
-            if all.is_empty() {
-                format!("The course has no {sort} at all.")
-            } else {
-                format!("There are {}.", all.join(", "))
-            }
+            if all.is_empty() { told!(none) } else { told!(THERE_ARE, "names" = all.join(", ")) }
         }
     };
-    Problem::at(written.span(), format!("There is no {sort} called {:?}.", written.get_ref()), mend)
+    Problem::at(written.span(), told!(none_called, "name" = quoted(written.get_ref())), mend)
 }
 
 /// A fault in a template is ours, but it is said where it showed.
 fn page<T>(html: Result<T, PageError>) -> Result<T, Problem> {
-    html.map_err(|error| Problem::whole(format!("This block cannot be written: {error}."), ""))
+    html.map_err(|error| Problem::whole(told!(UNWRITTEN, "why" = error.to_string()), ""))
 }
 
 /// A chapter's path as the beginning of an id.

@@ -68,7 +68,8 @@ pub use zone_bar::ZoneBar;
 
 use core::fmt;
 
-use drivecourse_machine::language::Message;
+use drivecourse_machine::language::{Message, with_decimal_mark};
+use drivecourse_machine::{messages, told};
 
 /// A finished drawing and the words that go with it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -137,13 +138,92 @@ pub enum FigureError {
     },
 }
 
+messages! { pub(crate) PROBLEMS {
+    CANNOT = "problem-figure-cannot", "cannot draw {input} of {value}: it must lie within {min} to {max}";
+    EMPTY = "problem-figure-empty", "cannot draw the figure: no {input}";
+} }
+
+messages! { pub(crate) INPUTS {
+    INPUT_AGE = "problem-figure-input-age", "age";
+    INPUT_BARS = "problem-figure-input-bars", "bars";
+    INPUT_BEARING_DISTANCE = "problem-figure-input-bearing-distance", "bearing distance";
+    INPUT_BOLT_IN_THE_ORDER = "problem-figure-input-bolt-in-the-order", "bolt in the order";
+    INPUT_CENTRE_DISTANCE = "problem-figure-input-centre-distance", "centre distance";
+    INPUT_CHECKS = "problem-figure-input-checks", "checks";
+    INPUT_COLUMNS = "problem-figure-input-columns", "columns";
+    INPUT_DAYS = "problem-figure-input-days", "days";
+    INPUT_DEGREES = "problem-figure-input-degrees", "degrees";
+    INPUT_DIVISIONS = "problem-figure-input-divisions", "divisions";
+    INPUT_EDGE = "problem-figure-input-edge", "edge";
+    INPUT_ENOUGH = "problem-figure-input-enough", "enough";
+    INPUT_FAR_REACTION = "problem-figure-input-far-reaction", "far reaction";
+    INPUT_FORCES = "problem-figure-input-forces", "forces";
+    INPUT_FREQUENCY = "problem-figure-input-frequency", "frequency";
+    INPUT_GAP = "problem-figure-input-gap", "gap";
+    INPUT_HEIGHT = "problem-figure-input-height", "height";
+    INPUT_HEIGHT_OF_THE_KEY = "problem-figure-input-height-of-the-key", "height of the key";
+    INPUT_INCLINE = "problem-figure-input-incline", "incline";
+    INPUT_INNER_RANGE = "problem-figure-input-inner-range", "inner range";
+    INPUT_LEAST = "problem-figure-input-least", "least";
+    INPUT_LEAVES = "problem-figure-input-leaves", "leaves";
+    INPUT_LENGTH = "problem-figure-input-length", "length";
+    INPUT_LEVEL = "problem-figure-input-level", "level";
+    INPUT_LIMIT_BETWEEN_A_AND_B = "problem-figure-input-limit-between-a-and-b", "limit between A and B";
+    INPUT_LIMIT_BETWEEN_B_AND_C = "problem-figure-input-limit-between-b-and-c", "limit between B and C";
+    INPUT_LIMIT_BETWEEN_C_AND_D = "problem-figure-input-limit-between-c-and-d", "limit between C and D";
+    INPUT_LINES = "problem-figure-input-lines", "lines";
+    INPUT_LOAD = "problem-figure-input-load", "load";
+    INPUT_MARK = "problem-figure-input-mark", "mark";
+    INPUT_MOST = "problem-figure-input-most", "most";
+    INPUT_NEAR_REACTION = "problem-figure-input-near-reaction", "near reaction";
+    INPUT_NUMBER_OF_BOLTS = "problem-figure-input-number-of-bolts", "number of bolts";
+    INPUT_NUMBER_OF_LEAVES = "problem-figure-input-number-of-leaves", "number of leaves";
+    INPUT_NUMBER_OF_READINGS = "problem-figure-input-number-of-readings", "number of readings";
+    INPUT_NUMBER_OF_ROWS = "problem-figure-input-number-of-rows", "number of rows";
+    INPUT_NUMBER_OF_SWEEPS = "problem-figure-input-number-of-sweeps", "number of sweeps";
+    INPUT_OVERHANG = "problem-figure-input-overhang", "overhang";
+    INPUT_PITCH = "problem-figure-input-pitch", "pitch";
+    INPUT_POWER_AT_THE_MOTOR_S_SHAFT = "problem-figure-input-power-at-the-motor-s-shaft", "power at the motor's shaft";
+    INPUT_POWER_AT_THE_OUTPUT_SHAFT = "problem-figure-input-power-at-the-output-shaft", "power at the output shaft";
+    INPUT_POWER_DRAWN = "problem-figure-input-power-drawn", "power drawn";
+    INPUT_RANGE = "problem-figure-input-range", "range";
+    INPUT_READING = "problem-figure-input-reading", "reading";
+    INPUT_READINGS = "problem-figure-input-readings", "readings";
+    INPUT_ROOM_ON_THE_SHEET = "problem-figure-input-room-on-the-sheet", "room on the sheet";
+    INPUT_SAG = "problem-figure-input-sag", "sag";
+    INPUT_SHAFT = "problem-figure-input-shaft", "shaft";
+    INPUT_SHARE = "problem-figure-input-share", "share";
+    INPUT_SHARE_OF_FULL_SCALE = "problem-figure-input-share-of-full-scale", "share of full scale";
+    INPUT_TEETH = "problem-figure-input-teeth", "teeth";
+    INPUT_TEMPERATURE = "problem-figure-input-temperature", "temperature";
+    INPUT_THICKNESS = "problem-figure-input-thickness", "thickness";
+    INPUT_TIME = "problem-figure-input-time", "time";
+    INPUT_TURNS = "problem-figure-input-turns", "turns";
+    INPUT_WEIGHT_S_LINE = "problem-figure-input-weight-s-line", "weight's line";
+    INPUT_WIDTH = "problem-figure-input-width", "width";
+    INPUT_WIDTH_OF_THE_KEY = "problem-figure-input-width-of-the-key", "width of the key";
+} }
+
+/// The name of an input as it is spoken.
+#[cfg(not(wordless))]
+fn spoken(input: &'static str) -> &'static str {
+    INPUTS.iter().find(|message| message.english == input).map_or(input, Message::text)
+}
+
+/// The browser names no inputs.
+#[cfg(wordless)]
+fn spoken(input: &'static str) -> &'static str {
+    input
+}
+
 impl fmt::Display for FigureError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::OutOfRange { input, value, min, max } => {
-                write!(f, "cannot draw {input} of {value}: it must lie within {min} to {max}")
+                let [value, min, max] = [value, min, max].map(|number| with_decimal_mark(number.to_string()));
+                f.write_str(&told!(CANNOT, "input" = spoken(input), "value" = value, "min" = min, "max" = max))
             }
-            Self::Empty { input } => write!(f, "cannot draw the figure: no {input}"),
+            Self::Empty { input } => f.write_str(&told!(EMPTY, "input" = spoken(input))),
         }
     }
 }

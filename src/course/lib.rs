@@ -46,5 +46,10 @@ pub fn messages() -> Vec<Message> {
 /// the browser.
 #[cfg(not(wordless))]
 pub fn author_messages() -> Vec<Message> {
-    Vec::new()
+    let pictures = [portray::PROBLEMS, figures::PROBLEMS, figures::INPUTS].concat();
+    #[cfg(feature = "book")]
+    let pages = [book::SAYS, expand::SAYS, links::SAYS, pages::SAYS, reference::PROBLEMS, words::SAYS].concat();
+    #[cfg(not(feature = "book"))]
+    let pages = Vec::new();
+    [pictures, pages].concat()
 }

@@ -3,10 +3,23 @@
 use core::ops::Range;
 use std::collections::BTreeSet;
 
-use drivecourse_machine::Problem;
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Problem, did_you_mean, messages, quoted, told};
 use pulldown_cmark::{BlockQuoteKind, CodeBlockKind, Event, Options, Parser, Tag, TagEnd};
 
 use crate::expand::DIRECTIVES;
+
+messages! { pub(crate) SAYS {
+    LEFT_OUT = "problem-link-left-out", "The book has no file {path}: SUMMARY.md does not list this chapter of the program.";
+    LEFT_OUT_MEND = "problem-link-left-out-mend", "Add a line such as - [Title]({path}) to book/SUMMARY.md, or take the link out.";
+    NO_FILE = "problem-link-no-file", "The book has no file {path}.";
+    NO_FILE_MEND = "problem-link-no-file-mend", "Put the file into the folder book, or mend its name.";
+    NO_PICTURE = "problem-link-no-picture", "The book has no picture {path}.";
+    NO_PICTURE_MEND = "problem-link-no-picture-mend", "Put the picture into the folder book, or mend its name.";
+    NO_HEADING = "problem-link-no-heading", "No heading there is called {name}.";
+    NO_CAUTION = "problem-link-no-caution", "This chapter asks about work on a machine and has said no caution yet.";
+    NO_CAUTION_MEND = "problem-link-no-caution-mend", "Put a box above it: a line > [!CAUTION], and below it, each line after a >, what can hurt and what is done first.";
+} }
 
 /// A link or a picture in a chapter.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -122,7 +135,8 @@ pub fn places(text: &str) -> BTreeSet<String> {
     out
 }
 
-/// What is wrong with the chapter's references and cautions. `file` gives the text of a file of the book, empty for one
+/// What is wrong with the chapter's references and cautions; where it is `standard`, links to files that are not there are
+/// no fault, as they are taken out when the course is built. `file` gives the text of a file of the book, empty for one
 /// that is no chapter, and `None` where there is no such file; `left_out` are chapters of the program that a module's list
 /// of chapters leaves out.
 pub fn problems(
@@ -131,39 +145,34 @@ pub fn problems(
     file: impl Fn(&str) -> Option<String>,
     left_out: &BTreeSet<String>,
     names: &[&str],
+    standard: bool,
 ) -> Vec<Problem> {
     let mut out = Vec::new();
     for link in links(text, path) {
         let there = if link.path.is_empty() { Some(text.to_owned()) } else { file(&link.path) };
         let near = |name: &str, known: &mut dyn Iterator<Item = &str>| {
             let known: Vec<&str> = known.collect();
-            drivecourse_machine::registry::nearest(name, known.into_iter())
-                .map_or_else(String::new, |near| format!("Did you mean {near:?}?"))
+            nearest(name, known.into_iter()).map(did_you_mean)
         };
         match (there, &link.place) {
+            (None, _) if standard && !link.picture => {}
             (None, _) if left_out.contains(&link.path) => {
                 out.push(Problem::at(
                     link.span,
-                    format!(
-                        "The book has no file {}: SUMMARY.md does not list this chapter of the program.",
-                        link.path
-                    ),
-                    format!("Add a line such as - [Title]({}) to book/SUMMARY.md, or take the link out.", link.path),
+                    told!(LEFT_OUT, "path" = link.path),
+                    told!(LEFT_OUT_MEND, "path" = link.path),
                 ));
             }
             (None, _) => {
-                let what = if link.picture { "picture" } else { "file" };
-                let mut mend = near(&link.path, &mut names.iter().copied());
-                if mend.is_empty() {
-                    mend = format!("Put the {what} into the folder book, or mend its name.");
-                }
-                out.push(Problem::at(link.span, format!("The book has no {what} {}.", link.path), mend));
+                let (what, mend) = if link.picture { (NO_PICTURE, NO_PICTURE_MEND) } else { (NO_FILE, NO_FILE_MEND) };
+                let mend = near(&link.path, &mut names.iter().copied()).unwrap_or_else(|| told!(mend));
+                out.push(Problem::at(link.span, told!(what, "path" = link.path), mend));
             }
             (Some(text), Some(place)) if !text.is_empty() && !place.starts_with("d-") => {
                 let places = places(&text);
                 if !places.contains(place) {
-                    let mend = near(place, &mut places.iter().map(String::as_str));
-                    out.push(Problem::at(link.span, format!("No heading there is called {place:?}."), mend));
+                    let mend = near(place, &mut places.iter().map(String::as_str)).unwrap_or_default();
+                    out.push(Problem::at(link.span, told!(NO_HEADING, "name" = quoted(place)), mend));
                 }
             }
             _ => {}
@@ -183,12 +192,7 @@ fn uncautioned(text: &str) -> Option<Problem> {
             Event::Start(Tag::CodeBlock(CodeBlockKind::Fenced(info))) => {
                 let word = info.split([' ', ',']).next().unwrap_or_default();
                 if WORK.contains(&word) {
-                    return Some(Problem::at(
-                        span,
-                        "This chapter asks about work on a machine and has said no caution yet.",
-                        "Put a box above it: a line > [!CAUTION], and below it, each line after a >, what can hurt and \
-                         what is done first.",
-                    ));
+                    return Some(Problem::at(span, told!(NO_CAUTION), told!(NO_CAUTION_MEND)));
                 }
             }
             _ => {}
@@ -230,6 +234,7 @@ mod tests {
                 file,
                 &BTreeSet::from(["heat.md".to_owned()]),
                 &["chain.md", "mount/pads.svg"],
+                false,
             )
             .into_iter()
             .map(|problem| (problem.line_column(text).unwrap(), problem.to_string()))

@@ -15,7 +15,15 @@ use std::sync::Arc;
 use serde::Serialize;
 use tera::{Context, Kwargs, State, Tera};
 
+use drivecourse_machine::{messages, told};
+
 use crate::words::Words;
+
+messages! { pub(crate) SAYS {
+    UNREADABLE = "problem-page-unreadable", "the page templates cannot be read";
+    UNWRITTEN = "problem-page-unwritten", "the page {name} cannot be written";
+    PDF_UNWRITTEN = "problem-page-pdf-unwritten", "the PDF cannot be written";
+} }
 
 /// The name by which templates include the theme's file `path`: those of its pages, and the colours of the course.
 #[must_use]
@@ -45,7 +53,7 @@ impl Pages {
         tera.register_filter("css_text", css_text);
         tera.register_filter("js_text", js_text);
         tera.add_raw_templates(templates.iter().map(|(name, text)| (name.clone(), text.as_str())))
-            .map_err(|e| PageError::new("the page templates cannot be read", &e))?;
+            .map_err(|e| PageError::new(UNREADABLE.text(), &e))?;
         Ok(Self { tera })
     }
 
@@ -54,7 +62,7 @@ impl Pages {
     /// # Errors
     /// When there is no such template, or it asks for something `data` does not have.
     pub fn render(&self, name: &str, data: &impl Serialize) -> Result<String, PageError> {
-        let about = format!("the page {name} cannot be written");
+        let about = told!(UNWRITTEN, "name" = name);
         let context = Context::from_serialize(data).map_err(|e| PageError::new(&about, &e))?;
         self.tera.render(name, &context).map_err(|e| PageError::new(&about, &e))
     }

@@ -27,7 +27,7 @@ use drivecourse_machine::language::Message;
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Case, Face, Known, QuantityId, Registry, System, amount};
+use drivecourse_machine::{Case, Face, Known, QuantityId, Registry, System, amount, messages, quoted, refusal, told};
 use drivecourse_quiz::{Part, Question};
 
 use crate::figures::{Figure, FigureError};
@@ -134,27 +134,34 @@ pub enum PortrayError {
     },
 }
 
+messages! { pub(crate) PROBLEMS {
+    NO_PICTURE = "problem-picture-no-picture", "there is no picture called {name}; there are {names}";
+    NO_PICTURE_NEAR = "problem-picture-no-picture-near", "there is no picture called {name}; did you mean {near}?";
+    MISSING = "problem-picture-missing", "the picture {picture} needs {quantity}, which this machine does not determine";
+    NOTHING_SHOWN = "problem-picture-nothing-shown", "the picture {picture} would be empty: show {quantity} in the question, or leave the picture out";
+    NOT_ON_FACE = "problem-picture-not-on-face", "{quantity} is not read off the face {picture}";
+    NO_READING = "problem-picture-no-reading", "the face {picture} has no reading to show";
+    CAUSE = "problem-picture-cause", "the picture {picture}: {why}";
+} }
+
 impl fmt::Display for PortrayError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
+        f.write_str(&match self {
             Self::UnknownPicture(name) => match nearest(name, PICTURES.into_iter()) {
-                Some(near) => write!(f, "there is no picture called {name:?}; did you mean {near:?}?"),
-                None => write!(f, "there is no picture called {name:?}; there are {}", PICTURES.join(", ")),
+                Some(near) => told!(NO_PICTURE_NEAR, "name" = quoted(name), "near" = quoted(near)),
+                None => told!(NO_PICTURE, "name" = quoted(name), "names" = PICTURES.join(", ")),
             },
-            Self::Missing { picture, quantity } => {
-                write!(f, "the picture {picture} needs {quantity}, which this machine does not determine")
-            }
+            Self::Missing { picture, quantity } => told!(MISSING, "picture" = picture, "quantity" = quantity),
             Self::NothingShown { picture, quantity } => {
-                write!(
-                    f,
-                    "the picture {picture} would be empty: show {quantity} in the question, or leave the picture out"
-                )
+                told!(NOTHING_SHOWN, "picture" = picture, "quantity" = quantity)
             }
-            Self::NotOnFace { picture, quantity } => write!(f, "{quantity:?} is not read off the face {picture}"),
-            Self::NoReading { picture } => write!(f, "the face {picture} has no reading to show"),
-            Self::Figure { picture, cause } => write!(f, "the picture {picture}: {cause}"),
-            Self::Calculation { picture, cause } => write!(f, "the picture {picture}: {cause}"),
-        }
+            Self::NotOnFace { picture, quantity } => {
+                told!(NOT_ON_FACE, "quantity" = quoted(quantity), "picture" = picture)
+            }
+            Self::NoReading { picture } => told!(NO_READING, "picture" = picture),
+            Self::Figure { picture, cause } => told!(CAUSE, "picture" = picture, "why" = cause.to_string()),
+            Self::Calculation { picture, cause } => told!(CAUSE, "picture" = picture, "why" = refusal(cause)),
+        })
     }
 }
 

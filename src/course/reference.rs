@@ -8,7 +8,9 @@ use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::topics::{self, Topic};
 use drivecourse_machine::working::formula_mathml;
-use drivecourse_machine::{Draw, Kind, Linked, Plan, Registry, Role, Source, System, Unit, amount, messages};
+use drivecourse_machine::{
+    Draw, Kind, Linked, Plan, Registry, Role, Source, System, Unit, amount, did_you_mean, messages, told,
+};
 
 use crate::card::Cards;
 use crate::pages::PageError;
@@ -26,6 +28,10 @@ messages! { pub(crate) SAYS {
     OR = "reference-or", "or";
 } }
 
+messages! { pub(crate) PROBLEMS {
+    TOPICS_ARE = "problem-chapter-topics-are", "The topics are {names}.";
+} }
+
 /// The topic called `id`.
 ///
 /// # Errors
@@ -33,10 +39,8 @@ messages! { pub(crate) SAYS {
 pub fn topic(id: &str) -> Result<&'static Topic, String> {
     topics::ALL.iter().find(|topic| topic.id == id).ok_or_else(|| {
         let names = topics::ALL.iter().map(|topic| topic.id);
-        nearest(id, names.clone()).map_or_else(
-            || format!("The topics are {}.", names.collect::<Vec<_>>().join(", ")),
-            |near| format!("Did you mean {near:?}?"),
-        )
+        nearest(id, names.clone())
+            .map_or_else(|| told!(TOPICS_ARE, "names" = names.collect::<Vec<_>>().join(", ")), did_you_mean)
     })
 }
 
@@ -47,8 +51,7 @@ pub fn topic(id: &str) -> Result<&'static Topic, String> {
 pub fn relation(id: &str) -> Result<&'static Linked, String> {
     let registry = Registry::get();
     registry.relation(id).ok_or_else(|| {
-        nearest(id, registry.relations().iter().map(|linked| linked.relation.id))
-            .map_or_else(String::new, |near| format!("Did you mean {near:?}?"))
+        nearest(id, registry.relations().iter().map(|linked| linked.relation.id)).map_or_else(String::new, did_you_mean)
     })
 }
 

@@ -19,8 +19,8 @@ use typst::{World, WorldExt, comemo};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
-use crate::pages::PageError;
 use crate::pages::model::{Leaf, Printout};
+use crate::pages::{PDF_UNWRITTEN, PageError};
 use crate::words::Words;
 use letters::Letters;
 use world::{Desk, Shelf};
@@ -95,12 +95,14 @@ impl Typesetter {
         let words = SAID.iter().flat_map(|start| self.words.beginning(start)).collect();
         let counted = marks(printout).into_iter().map(|count| (count, self.words.say("marks", &[("count", count)])));
         let job = Job { printout, size: self.size, language, region, words, counted: counted.collect() };
-        let mut data = serde_json::to_value(&job).map_err(|e| PageError::new(ABOUT, &e))?;
+        let mut data = serde_json::to_value(&job).map_err(|e| PageError::new(PDF_UNWRITTEN.text(), &e))?;
         let missing = self.letters.fit(&mut data);
         markup::unfold(&mut data)?;
-        let desk = Desk::new(&self.shelf, serde_json::to_vec(&data).map_err(|e| PageError::new(ABOUT, &e))?);
+        let desk =
+            Desk::new(&self.shelf, serde_json::to_vec(&data).map_err(|e| PageError::new(PDF_UNWRITTEN.text(), &e))?);
         let document = typst::compile::<PagedDocument>(&desk).output.map_err(|faults| told(&desk, &faults))?;
-        let standards = PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|e| PageError::say(ABOUT, e.message()))?;
+        let standards =
+            PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|e| PageError::say(PDF_UNWRITTEN.text(), e.message()))?;
         let options = PdfOptions {
             creator: Smart::Custom(Some(format!("drivecourse {}", env!("CARGO_PKG_VERSION")))),
             standards,
@@ -127,12 +129,9 @@ fn marks(printout: &Printout) -> BTreeSet<&str> {
     out
 }
 
-/// What an error is about.
-const ABOUT: &str = "the PDF cannot be written";
-
 /// The first fault, with the template and line it is in.
 fn told(desk: &Desk<'_>, faults: &[SourceDiagnostic]) -> PageError {
-    let Some(fault) = faults.first() else { return PageError::say(ABOUT, "no reason was given") };
+    let Some(fault) = faults.first() else { return PageError::say(PDF_UNWRITTEN.text(), "no reason was given") };
     let mut message = String::new();
     if let Some(id) = fault.span.id() {
         message.push_str(&format!("theme/print{}", id.vpath().get_with_slash()));
@@ -146,5 +145,5 @@ fn told(desk: &Desk<'_>, faults: &[SourceDiagnostic]) -> PageError {
     for hint in &fault.hints {
         message.push_str(&format!("; {}", hint.v));
     }
-    PageError::say(ABOUT, &message)
+    PageError::say(PDF_UNWRITTEN.text(), &message)
 }

@@ -14,6 +14,17 @@ use unic_langid::LanguageIdentifier;
 
 use drivecourse_machine::amount::DecimalMark;
 use drivecourse_machine::language::MARKS;
+use drivecourse_machine::{messages, quoted, told};
+
+messages! { pub(crate) SAYS {
+    // Words that cannot be used are told of in English, or in the language that was spoken before.
+    WORDS_OF = "problem-words-of", "words of {code}";
+    NO_TAG = "problem-words-no-tag", "{code} is no tag of a language; write one such as \"de\" or \"pt-BR\".";
+    NO_WORDS = "problem-words-no-words", "there are no words for {language}: put files theme/words/{code}/*.ftl into a module, or choose another language.";
+    UNUSABLE = "problem-words-unusable", "the message {id} cannot be used: {why}.";
+    NO_MESSAGE = "problem-words-no-message", "this is no message of Fluent: {why}; see projectfluent.org for how one is written.";
+    TWICE = "problem-words-twice", "the message {id} stands twice; take one of them out.";
+} }
 
 /// The language that every word is there in.
 pub const ENGLISH: &str = "en";
@@ -158,14 +169,10 @@ const STANDS: &str = "\u{1}";
 
 impl Source {
     fn read(code: &str, layers: &[&Files]) -> Result<Self, Vec<WordsError>> {
-        let whole = |says: String| WordsError { file: format!("words of {code}"), line: None, says };
-        let tag: LanguageIdentifier = code.parse().map_err(|_| {
-            vec![whole(format!("{code:?} is no tag of a language; write one such as \"de\" or \"pt-BR\"."))]
-        })?;
+        let whole = |says: String| WordsError { file: told!(WORDS_OF, "code" = code), line: None, says };
+        let tag: LanguageIdentifier = code.parse().map_err(|_| vec![whole(told!(NO_TAG, "code" = quoted(code)))])?;
         if layers.iter().all(|files| files.is_empty()) {
-            return Err(vec![whole(format!(
-                "there are no words for {code:?}: put files theme/words/{code}/*.ftl into a module, or choose another language."
-            ))]);
+            return Err(vec![whole(told!(NO_WORDS, "language" = quoted(code), "code" = code))]);
         }
         let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         // The marks that keep right-to-left words apart would stand in every number and name.
@@ -177,7 +184,7 @@ impl Source {
         let source = Self { bundle, places };
         for id in source.places.keys() {
             if let Err(says) = source.sound(id) {
-                problems.push(WordsError { file: format!("words of {code}"), line: None, says });
+                problems.push(whole(says));
             }
         }
         if problems.is_empty() { Ok(source) } else { Err(problems) }
@@ -192,7 +199,7 @@ impl Source {
         }
         let mut errors = Vec::new();
         self.bundle.format_pattern(pattern, Some(&args), &mut errors);
-        errors.first().map_or(Ok(()), |error| Err(format!("the message {id} cannot be used: {error}.")))
+        errors.first().map_or(Ok(()), |error| Err(told!(UNUSABLE, "id" = id, "why" = error.to_string())))
     }
 
     fn pattern(&self, id: &str) -> Option<&Pattern<&str>> {
@@ -228,9 +235,7 @@ fn add(
         let problem = |line, says: String| WordsError { file: file.clone(), line, says };
         let resource = FluentResource::try_new(text.clone()).unwrap_or_else(|(resource, errors)| {
             let told = |error: fluent_syntax::parser::ParserError| {
-                let says =
-                    format!("this is no message of Fluent: {error}; see projectfluent.org for how one is written.");
-                problem(line(error.pos.start), says)
+                problem(line(error.pos.start), told!(NO_MESSAGE, "why" = error.to_string()))
             };
             problems.extend(errors.into_iter().map(told));
             resource
@@ -240,7 +245,7 @@ fn add(
             let id = message.id.name;
             if !layer.insert(id.to_owned()) {
                 let at = text.rfind(&format!("\n{id} ")).map_or(0, |at| at + 1);
-                problems.push(problem(line(at), format!("the message {id} stands twice; take one of them out.")));
+                problems.push(problem(line(at), told!(TWICE, "id" = id)));
             }
             // The later message rules whole, without the attributes of the earlier one.
             let parts = format!("{id}.");

@@ -15,11 +15,35 @@ use core::ops::Range;
 
 use crate::amount;
 use crate::formula::{Formula, Node};
+use crate::language::Message;
+use crate::messages;
 use crate::packed;
 use crate::packed::{Packed, Reader as Unpacker};
-use crate::problem::Problem;
+use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry};
 use crate::unit::{Kind, System, Unit};
+
+messages! { pub(crate) SAYS {
+    UNREADABLE = "problem-expression-unreadable", "This expression cannot be read: {why}.";
+    LEFT = "problem-expression-left", "Left of the sign of equality stands only the unit of the answer.";
+    LEFT_MEND = "problem-expression-left-mend", "Write [mm] = ..., say, or no sign of equality at all.";
+    ADDED_UP = "problem-expression-added-up", "readings of a thermometer added up";
+    NO_KIND = "problem-expression-no-kind", "of no known kind";
+    NOT_BARE = "problem-expression-not-bare", "With a unit on the left, the right must be a bare number; it is {is}.";
+    OTHER_KIND = "problem-expression-other-kind", "This must be {wanted}, as {name} is; it is {is}.";
+    BRACKETS = "problem-expression-brackets", "Write the units of the quantities in square brackets, as in chain.sag[mm].";
+    MEND = "problem-expression-mend", "Mend the expression, or write all units in square brackets and that of the answer on the left: [{si}] = ... or [{us}] = ...";
+    IS_CHOICE = "problem-expression-is-choice", "{name} is a choice; nothing can be worked out from it.";
+    TAKE_OUT = "problem-expression-take-out", "Take it out.";
+    NO_UNIT = "problem-expression-no-unit", "{unit} is no unit of {kind}.";
+    OTHER_UNIT = "problem-expression-other-unit", "Write one that the quantity is measured in.";
+    WRITE_UNITS = "problem-expression-write-units", "Write units in square brackets, as in chain.sag[mm], to reckon with bare numbers.";
+    MULTIPLIED = "problem-expression-multiplied", "A temperature is multiplied; only a difference of temperatures can be, or temperatures of which a mean is taken.";
+    DIFFERENT_KINDS = "problem-expression-different-kinds", "Things of different kinds are added or subtracted.";
+    EXPONENT = "problem-expression-exponent", "An exponent must be a plain number.";
+    POWER = "problem-expression-power", "Only a plain number can be raised to this power.";
+    FUNCTION = "problem-expression-function", "{name} cannot be taken of this kind of thing.";
+} }
 
 /// An expression in quantities, read and checked for its dimension.
 #[derive(Debug, Clone, PartialEq)]
@@ -121,20 +145,19 @@ impl Expression {
                 Some(place) => Ok(Self { gives: Gives::Choice(place as f64), inputs: Vec::new() }),
                 None => Err(Problem::at(
                     0..text.len(),
-                    format!("{text:?} is none of the possibilities of {}.", quantity.id),
+                    told!(NO_POSSIBILITY, "written" = quoted(text), "name" = quantity.id),
                     amount::choices_of(quantity, text),
                 )),
             };
         }
         let formula = Formula::read(text).map_err(|error| {
             let at = text.char_indices().nth(error.at).map_or(text.len(), |(at, _)| at);
-            Problem::at(at..at + 1, format!("This expression cannot be read: {}.", error.what), "")
+            Problem::at(at..at + 1, told!(UNREADABLE, "why" = error.what), "")
         })?;
         if let Some((left, _)) = text.split_once('=') {
             let name = left.split('[').next().unwrap_or_default();
             if !name.trim().chars().all(|c| c.is_alphanumeric() || matches!(c, '_' | '.')) {
-                let what = "Left of the sign of equality stands only the unit of the answer.";
-                return Err(Problem::at(0..left.len(), what, "Write [mm] = ..., say, or no sign of equality at all."));
+                return Err(Problem::at(0..left.len(), told!(LEFT), told!(LEFT_MEND)));
             }
         }
         let mut inputs = Vec::new();
@@ -156,25 +179,24 @@ impl Expression {
             wanted = plain;
         }
         if whole != wanted && whole.powers == wanted.powers && multiplies_readings(&formula.body) {
-            return Err(Problem::at(0..text.len(), MULTIPLIED, WRITE_UNITS));
+            return Err(Problem::at(0..text.len(), told!(MULTIPLIED), told!(WRITE_UNITS)));
         }
         if whole != wanted {
             let [si, us] = System::ALL.map(|system| quantity.unit(system).symbol);
             let is = match Kind::ALL.into_iter().find(|kind| powers(*kind) == whole.powers) {
-                _ if whole.powers == wanted.powers => "readings of a thermometer added up".to_owned(),
+                _ if whole.powers == wanted.powers => told!(ADDED_UP),
                 Some(kind) => kind.name().to_owned(),
-                None => "of no known kind".to_owned(),
+                None => told!(NO_KIND),
             };
             let what = match formula.unit {
-                Some(_) => format!("With a unit on the left, the right must be a bare number; it is {is}."),
-                None => format!("This must be {}, as {} is; it is {is}.", quantity.kind.name(), quantity.id),
+                Some(_) => told!(NOT_BARE, "is" = is),
+                None => {
+                    told!(OTHER_KIND, "wanted" = quantity.kind.name(), "name" = quantity.id, "is" = is)
+                }
             };
             let mend = match si {
-                "" => "Write the units of the quantities in square brackets, as in chain.sag[mm].".to_owned(),
-                _ => format!(
-                    "Mend the expression, or write all units in square brackets and that of the answer on the left: \
-                     [{si}] = ... or [{us}] = ..."
-                ),
+                "" => told!(BRACKETS),
+                _ => told!(MEND, "si" = si, "us" = us),
             };
             return Err(Problem::at(0..text.len(), what, mend));
         }
@@ -226,14 +248,11 @@ fn named(text: &str, name: &str) -> Result<QuantityId, Problem> {
     let registry = Registry::get();
     let say = |what, mend| Problem::at(place(text, name), what, mend);
     let Some(id) = registry.find(name) else {
-        let mend = registry.suggestion(name).map_or_else(
-            || "`drivecourse solve --list` names every quantity.".to_owned(),
-            |near| format!("Did you mean {near:?}?"),
-        );
-        return Err(say(format!("There is no quantity called {name:?}."), mend));
+        let mend = other_quantity(registry.suggestion(name));
+        return Err(say(told!(NO_QUANTITY, "name" = quoted(name)), mend));
     };
     if id.get().kind == Kind::Choice {
-        return Err(say(format!("{name} is a choice; nothing can be worked out from it."), "Take it out.".into()));
+        return Err(say(told!(IS_CHOICE, "name" = name), told!(TAKE_OUT)));
     }
     Ok(id)
 }
@@ -242,15 +261,12 @@ fn known_unit(text: &str, unit: &str, kind: Kind) -> Result<(), Problem> {
     if unit_of(unit, kind).is_some() {
         return Ok(());
     }
-    let what = format!("{unit:?} is no unit of {}.", kind.name());
-    Err(Problem::at(place(text, &format!("[{unit}]")), what, "Write one that the quantity is measured in."))
+    let what = told!(NO_UNIT, "unit" = quoted(unit), "kind" = kind.name());
+    Err(Problem::at(place(text, &format!("[{unit}]")), what, told!(OTHER_UNIT)))
 }
 
-type Clash = (String, &'static str);
-
-const WRITE_UNITS: &str = "Write units in square brackets, as in chain.sag[mm], to reckon with bare numbers.";
-const MULTIPLIED: &str =
-    "A temperature is multiplied; only a difference of temperatures can be, or temperatures of which a mean is taken.";
+/// What does not go together, and how to mend it.
+type Clash = (String, String);
 
 /// Whether a thermometer reading is multiplied or divided somewhere in `node`.
 fn multiplies_readings(node: &Node) -> bool {
@@ -273,7 +289,7 @@ fn constant(node: &Node, part: Dimension) -> Option<f64> {
 
 fn dimension(node: &Node) -> Result<Dimension, Clash> {
     let plain = Dimension { powers: PLAIN, readings: 0.0 };
-    let clash = |what: &str| Err((what.to_owned(), WRITE_UNITS));
+    let clash = |what: Message| Err((told!(what), told!(WRITE_UNITS)));
     // A thermometer's nought is a matter of its scale: only differences can be multiplied.
     let scaled = |part: Dimension| if part.readings == 0.0 { Ok(part) } else { clash(MULTIPLIED) };
     Ok(match node {
@@ -290,7 +306,7 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
         Node::Join(sign @ ('+' | '-'), a, b) => {
             let (a, b) = (dimension(a)?, dimension(b)?);
             if a.powers != b.powers {
-                return clash("Things of different kinds are added or subtracted.");
+                return clash(DIFFERENT_KINDS);
             }
             let readings = if *sign == '+' { a.readings + b.readings } else { a.readings - b.readings };
             a.with_readings(readings)
@@ -298,7 +314,7 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
         Node::Join('^', base, exponent) => {
             let base = scaled(dimension(base)?)?;
             if dimension(exponent)? != plain {
-                return clash("An exponent must be a plain number.");
+                return clash(EXPONENT);
             }
             let whole = exponent.value(&|_, _| f64::NAN);
             if base == plain {
@@ -306,7 +322,7 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
             } else if whole.fract() == 0.0 && whole.abs() <= 6.0 {
                 Dimension { powers: base.powers.map(|power| power.saturating_mul(whole as i8)), readings: 0.0 }
             } else {
-                return clash("Only a plain number can be raised to this power.");
+                return clash(POWER);
             }
         }
         Node::Join(sign, a, b) => {
@@ -340,7 +356,7 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
                 "sin" | "cos" | "tan" | "cot" if first.powers == ANGLE || all_plain => plain,
                 "asin" | "acos" | "atan" if all_plain => Dimension { powers: ANGLE, readings: 0.0 },
                 "exp" | "ln" | "log10" | "ceil" if all_plain => plain,
-                _ => return Err((format!("{name} cannot be taken of this kind of thing."), WRITE_UNITS)),
+                _ => return Err((told!(FUNCTION, "name" = name), told!(WRITE_UNITS))),
             }
         }
     })

@@ -57,6 +57,7 @@
 mod file;
 mod like;
 mod read;
+mod said;
 mod table;
 mod written;
 
@@ -67,7 +68,10 @@ use crate::packed::{Packed, Reader};
 use crate::registry::QuantityId;
 
 pub(crate) use file::File as FamilyFile;
+pub(crate) use like::SAYS as LIKE_SAYS;
+pub(crate) use said::SAYS as READ_SAYS;
 pub use table::FamilyProblem;
+pub(crate) use table::SAYS as TABLE_SAYS;
 pub use written::{cell, heading};
 pub(crate) use written::{line, written};
 

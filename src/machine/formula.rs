@@ -20,6 +20,7 @@ use core::fmt;
 
 use crate::packed::{Packed, Reader as Unpacker};
 pub use display::{symbol_mathml, symbol_text};
+pub(crate) use parse::SAYS;
 
 use crate::unit::Unit;
 

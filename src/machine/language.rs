@@ -158,7 +158,21 @@ pub fn messages() -> Vec<Message> {
 /// the browser.
 #[cfg(not(wordless))]
 pub fn author_messages() -> Vec<Message> {
-    Vec::new()
+    use crate::{amount, expression, family, formula, plan, problem, toml_file};
+    [
+        problem::SAYS,
+        toml_file::SAYS,
+        amount::CHOICE_SAYS,
+        formula::SAYS,
+        expression::SAYS,
+        family::READ_SAYS,
+        family::TABLE_SAYS,
+        family::LIKE_SAYS,
+        plan::SAYS,
+        plan::AGREE_SAYS,
+        plan::REJECTIONS_SAY,
+    ]
+    .concat()
 }
 
 /// Takes on a language for the rest of the run; to be called before anything is said.

@@ -10,18 +10,22 @@
 // The browser build leaves the words of the topics out, and with them what only they use.
 #![cfg_attr(wordless, allow(dead_code, unused_imports, unused_macros, missing_docs))]
 
-pub mod amount;
-pub mod chance;
-pub mod decimal;
 /// `format!` for what an author is told of what they wrote: nothing in the browser build, where no author reads it and
-/// every sentence would be loaded by every reader.
+/// every sentence would be loaded by every reader. A message of `messages!` is said with what is filled in:
+/// `told!(NO_SUCH, "name" = name)`.
 #[macro_export]
 macro_rules! told {
+    ($message:path $(, $place:literal = $word:expr)* $(,)?) => {
+        if cfg!(wordless) { ::std::string::String::new() } else { $message.say(&[$(($place, $word.as_ref())),*]) }
+    };
     ($($words:tt)*) => {
         if cfg!(wordless) { ::std::string::String::new() } else { ::std::format!($($words)*) }
     };
 }
 
+pub mod amount;
+pub mod chance;
+pub mod decimal;
 mod expression;
 pub mod face;
 mod family;
@@ -51,12 +55,12 @@ pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, Stated, cell,
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
 pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Needs, Plan, Rejections};
-pub use problem::Problem;
+pub use problem::{Problem, did_you_mean, quoted, refusal};
 pub use quantity::{Known, Quantity};
 pub use registry::{Conversion, Linked, QuantityId, Registry, RelationId};
 pub use relation::{Arg, Given, Role, Whole as Relation, WrongTurn};
 pub use source::Source;
-pub use toml_file::read_toml;
+pub use toml_file::{read_toml, toml_problem};
 pub use typed::{Answer, Choice, Slope, Turns, Typed};
 pub use unit::{Kind, System, Unit};
 pub use working::{Line, Working};

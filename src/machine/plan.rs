@@ -1,5 +1,6 @@
 //! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
 
+mod agree;
 mod needs;
 mod rejections;
 
@@ -9,14 +10,31 @@ use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
 use crate::family::{Asked, Draw, Family, heading, line};
+use crate::messages;
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, work};
 use crate::unit::{Kind, System};
 
+pub(crate) use agree::SAYS as AGREE_SAYS;
 pub use needs::Needs;
 use rejections::Broken;
+pub(crate) use rejections::SAYS as REJECTIONS_SAY;
 pub use rejections::{CannotDraw, Rejections};
+
+messages! { pub(crate) SAYS {
+    TWICE = "problem-plan-twice", "{name} stands both in the table of machines and under [fixed] or [draw].";
+    TWICE_MEND = "problem-plan-twice-mend", "Take it out of one of them.";
+    FAULT_ALONE = "problem-plan-fault-alone", "The fault \"{fault}\" changes {name}, which the family itself does not draw.";
+    FAULT_ALONE_MEND = "problem-plan-fault-alone-mend", "Give {name} a healthy value under [fixed] or [draw].";
+    SHARE = "problem-plan-share", "{name} is drawn as a share of {other}, which is no value to start from.";
+    SHARE_MEND = "problem-plan-share-mend", "Fix or draw {other} itself, and not as a share.";
+    UNDETERMINED = "problem-plan-undetermined", "Nothing in this family determines {name}.";
+    UNDETERMINED_MEND = "problem-plan-undetermined-mend", "Take the limit out, or fix or draw what the quantity follows from.";
+    LACKS_ONE = "problem-plan-lacks-one", "This table of machines takes the place of that of {family}, and lacks one of its columns.";
+    LACKS = "problem-plan-lacks", "This table of machines takes the place of that of {family}, and lacks {count} of its columns.";
+    LACKS_MEND = "problem-plan-lacks-mend", "Add them, each machine with its own values from plate, drawing or catalogue. Their headings:\n{headings}\nWhat is the same on all your machines may stand under [fixed] instead. As an example, to write your own values over, what {machine} has:\n[fixed]\n{lines}";
+} }
 
 /// How often a machine is drawn again before the family is called impossible.
 pub const MOST_ATTEMPTS: u32 = 2_000;
@@ -96,11 +114,7 @@ impl Plan {
         let mut problems = Vec::new();
         for id in drawn.chain(pooled) {
             if known[id.index()] {
-                problems.push(placed(
-                    family.place(id, None),
-                    told!("{} stands both in the table of machines and under [fixed] or [draw].", id.get().id),
-                    told!("Take it out of one of them."),
-                ));
+                problems.push(placed(family.place(id, None), told!(TWICE, "name" = id.get().id), told!(TWICE_MEND)));
             }
             known[id.index()] = true;
         }
@@ -118,12 +132,8 @@ impl Plan {
                 if !known[id.index()] && !is_lacking(*id, &whole) {
                     problems.push(placed(
                         family.place(*id, Some(&fault.id)),
-                        told!(
-                            "The fault \"{}\" changes {}, which the family itself does not draw.",
-                            fault.id,
-                            id.get().id
-                        ),
-                        told!("Give {} a healthy value under [fixed] or [draw].", id.get().id),
+                        told!(FAULT_ALONE, "fault" = fault.id, "name" = id.get().id),
+                        told!(FAULT_ALONE_MEND, "name" = id.get().id),
                     ));
                 }
             }
@@ -135,8 +145,8 @@ impl Plan {
                 let fault = family.faults.iter().map(|fault| family.place(*id, Some(&fault.id)));
                 problems.push(placed(
                     family.place(*id, None).or_else(|| fault.flatten().next()),
-                    told!("{} is drawn as a share of {}, which is no value to start from.", id.get().id, of.get().id),
-                    told!("Fix or draw {} itself, and not as a share.", of.get().id),
+                    told!(SHARE, "name" = id.get().id, "other" = of.get().id),
+                    told!(SHARE_MEND, "other" = of.get().id),
                 ));
             }
         }
@@ -148,13 +158,16 @@ impl Plan {
             if !known[limit.quantity.index()] && !is_lacking(limit.quantity, &whole) {
                 problems.push(Problem::at(
                     limit.span.clone(),
-                    told!("Nothing in this family determines {}.", limit.quantity.get().id),
-                    told!("Take the limit out, or fix or draw what the quantity follows from."),
+                    told!(UNDETERMINED, "name" = limit.quantity.get().id),
+                    told!(UNDETERMINED_MEND),
                 ));
             }
         }
-        if rests_on_lacking && cfg!(not(wordless)) {
-            problems.push(lacking(&family, &known));
+        if cfg!(not(wordless)) {
+            if rests_on_lacking {
+                problems.push(lacking(&family, &known));
+            }
+            problems.extend(agree::disagreements(&family));
         }
         if !problems.is_empty() {
             return Err(problems);
@@ -452,19 +465,11 @@ fn lacking(family: &Family, known: &[bool]) -> Problem {
     let lines: Vec<_> = columns.iter().map(|(id, value)| line(*id, *value)).collect();
     Problem::at(
         family.lacks.span.clone(),
-        format!(
-            "This table of machines takes the place of that of {}, and lacks {} of its columns.",
-            family.lacks.of,
-            if columns.len() == 1 { "one".to_owned() } else { columns.len().to_string() }
-        ),
-        format!(
-            "Add them, each machine with its own values from plate, drawing or catalogue. Their headings:\n{}\n\
-             What is the same on all your machines may stand under [fixed] instead. As an example, to write your own values \
-             over, what {} has:\n[fixed]\n{}",
-            headings.join(","),
-            family.lacks.whose,
-            lines.join("\n")
-        ),
+        match columns.len() {
+            1 => told!(LACKS_ONE, "family" = family.lacks.of),
+            count => told!(LACKS, "family" = family.lacks.of, "count" = count.to_string()),
+        },
+        told!(LACKS_MEND, "headings" = headings.join(","), "machine" = family.lacks.whose, "lines" = lines.join("\n"),),
     )
 }
 

@@ -3,6 +3,9 @@
 use core::fmt;
 use core::ops::Range;
 
+use crate::language::with_decimal_mark;
+use crate::messages;
+
 /// Something wrong in a file.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Problem {
@@ -23,15 +26,6 @@ impl Problem {
     /// Of the file as a whole.
     pub fn whole(what: impl Into<String>, mend: impl Into<String>) -> Self {
         Self { span: None, what: what.into(), mend: mend.into() }
-    }
-
-    /// From the TOML reader: its sentence and its place.
-    pub fn toml(error: &toml::de::Error) -> Self {
-        Self {
-            span: error.span(),
-            what: format!("This is not valid here: {}.", error.message().trim_end()),
-            mend: String::new(),
-        }
     }
 
     /// Line and column, counted from 1 (columns in characters), of the problem in `text`.
@@ -80,6 +74,52 @@ impl fmt::Display for Problem {
 }
 
 impl core::error::Error for Problem {}
+
+messages! { pub(crate) SAYS {
+    DID_YOU_MEAN = "problem-file-did-you-mean", "Did you mean {name}?";
+    NO_QUANTITY = "problem-file-no-quantity", "There is no quantity called {name}.";
+    LIST_QUANTITIES = "problem-file-list-quantities", "`drivecourse solve --list` names every quantity.";
+    OUTSIDE = "problem-result-outside", "{input} is {value}, outside {min} to {max} (SI units)";
+    NOT_SETTLING = "problem-result-not-settling", "the readings are not settling yet";
+    NO_SOLUTION = "problem-result-no-solution", "no {sought} meets the request";
+    NO_POSSIBILITY = "problem-file-no-possibility", "{written} is none of the possibilities of {name}.";
+} }
+
+/// Suggests the name `near`, which is there, for one that is not: `Did you mean "chain.sag"?`.
+pub fn did_you_mean(near: &str) -> String {
+    told!(DID_YOU_MEAN, "name" = quoted(near))
+}
+
+/// A name or a text as it stands in a file, in quotation marks.
+pub fn quoted(text: &str) -> String {
+    format!("{text:?}")
+}
+
+/// Why a calculation has no result, in the language that is spoken; its inputs are named as the calculation does.
+#[cfg(not(wordless))]
+pub fn refusal(error: &drivecourse_calc::Error) -> String {
+    use drivecourse_calc::Error;
+    let written = |number: f64| with_decimal_mark(number.to_string());
+    match error {
+        Error::OutOfRange { input, value, min, max } => {
+            told!(OUTSIDE, "input" = input, "value" = written(*value), "min" = written(*min), "max" = written(*max))
+        }
+        Error::NotSettling => told!(NOT_SETTLING),
+        Error::NoSolution { sought } => told!(NO_SOLUTION, "sought" = sought),
+        other => other.to_string(),
+    }
+}
+
+/// Nothing: the browser shows no such thing.
+#[cfg(wordless)]
+pub fn refusal(_: &drivecourse_calc::Error) -> String {
+    String::new()
+}
+
+/// What to do about a quantity that is not there: the name that may be meant, or where all names stand.
+pub(crate) fn other_quantity(near: Option<&str>) -> String {
+    near.map_or_else(|| told!(LIST_QUANTITIES), did_you_mean)
+}
 
 fn floor_char_boundary(text: &str, at: usize) -> usize {
     let mut at = at.min(text.len());

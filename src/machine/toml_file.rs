@@ -1,13 +1,16 @@
 //! Reads a TOML file into its type with every fault of its shape found in one pass.
 
+mod said;
+
 use core::ops::Range;
 
 use serde::de::DeserializeOwned;
 use toml::Spanned;
-use toml::de::{DeTable, DeValue, Deserializer, Error};
+use toml::de::{DeArray, DeTable, DeValue, Deserializer, Error};
 
 use crate::problem::Problem;
-use crate::registry::nearest;
+pub(crate) use said::SAYS;
+use said::{of_shape, of_syntax};
 
 /// Faults of shape reported at most; whoever has more begins with these.
 const MOST: usize = 50;
@@ -23,28 +26,34 @@ pub fn read_toml<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     };
     let (mut table, faults) = DeTable::parse_recoverable(text);
     if !faults.is_empty() {
-        let mut problems: Vec<_> = faults.iter().map(|fault| problem(fault, text)).collect();
+        let mut problems: Vec<_> = faults.iter().map(|fault| of_syntax(fault, text)).collect();
         // A misspelt heading may be what the rest stumbles over.
         if let Err(error) = T::deserialize(Deserializer::from(table))
             && error.message().starts_with("unknown field")
+            && !error.message().starts_with("unknown field ``")
         {
-            problems.push(problem(&error, text));
+            problems.push(of_shape(&error, text, None));
         }
         problems.sort_by_key(|problem| problem.span.as_ref().map(|span| span.start));
         return Err(problems);
     }
     let (mut problems, mut robbed, mut next) = (Vec::new(), Vec::new(), error);
     while problems.len() < MOST {
-        // What was taken out of a table may be missed there afterwards: that is no fault of its own.
-        let missing = next.message().starts_with("missing field");
-        if !(missing && robbed.contains(&next.span())) {
-            problems.push(problem(&next, text));
+        // What was taken out of a table, or stood there under a wrong name, may be missed there afterwards: that is no
+        // fault of its own.
+        let missing = named(&next, "missing field `");
+        let taken = |(span, name): &(Option<Range<usize>>, Option<String>)| {
+            next.span() == *span && (name.is_none() || name.as_deref() == missing)
+        };
+        if missing.is_none() || !robbed.iter().any(taken) {
+            problems.push(of_shape(&next, text, wanted::<T>(&next, &table).as_deref()));
         }
         let Some(span) = next.span() else { break };
-        match remove(table.get_mut(), &span) {
-            Some(from) => robbed.push(from),
-            None => break,
-        }
+        let whole = table.span();
+        let Some((from, name)) = remove(table.get_mut(), &span) else { break };
+        // An unknown name may have been meant for any that is missing.
+        let name = name.filter(|_| named(&next, "unknown field `").is_none());
+        robbed.push((Some(from.unwrap_or(whole)), name));
         match T::deserialize(Deserializer::from(table.clone())) {
             Ok(_) => break,
             Err(error) => next = error,
@@ -53,57 +62,85 @@ pub fn read_toml<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     Err(problems)
 }
 
-/// Takes the key or value at `span` out of `table` or of one inside it; the span of what it was taken out of, `None`
-/// inside for the file itself.
-fn remove(table: &mut DeTable<'_>, span: &Range<usize>) -> Option<Option<Range<usize>>> {
-    let found = table.iter().find(|(key, value)| key.span() == *span || value.span() == *span);
-    if let Some(key) = found.map(|(key, _)| key.clone()) {
-        return table.remove(&key).map(|_| None);
+/// What is wrong with the one piece of TOML in `text`, which could not be read into its type because of `error`.
+pub fn toml_problem<T: DeserializeOwned>(error: &Error, text: &str) -> Problem {
+    let (table, faults) = DeTable::parse_recoverable(text);
+    match faults.first() {
+        Some(fault) => of_syntax(fault, text),
+        None => of_shape(error, text, wanted::<T>(error, &table).as_deref()),
     }
-    table.iter_mut().find_map(|(_, value)| remove_inside(value, span)).map(Some)
 }
 
-fn remove_inside(value: &mut Spanned<DeValue<'_>>, span: &Range<usize>) -> Option<Range<usize>> {
+/// What the reader wants for the key that `error` misses, in its own words: it is asked with a value that it does not
+/// want, and where it wants a list with a list of that.
+fn wanted<T: DeserializeOwned>(error: &Error, table: &Spanned<DeTable<'_>>) -> Option<String> {
+    const NOWHERE: Range<usize> = usize::MAX - 1..usize::MAX;
+    let name = named(error, "missing field `")?;
+    let span = error.span()?;
+    let wants = |value: DeValue<'static>| {
+        let mut table = table.clone();
+        let whole = table.span() == span;
+        let lacking = if whole { table.get_mut() } else { inside(table.get_mut(), &span)? };
+        lacking.insert(Spanned::new(NOWHERE, name.to_owned().into()), Spanned::new(NOWHERE, value));
+        let error = T::deserialize(Deserializer::from(table)).err().filter(|error| error.span() == Some(NOWHERE))?;
+        error.message().strip_prefix("invalid type: boolean `true`, expected ").map(str::to_owned)
+    };
+    let wanted = wants(DeValue::Boolean(true))?;
+    let mut list = DeArray::new();
+    list.push(Spanned::new(NOWHERE, DeValue::Boolean(true)));
+    let each = if wanted.contains("sequence") { wants(DeValue::Array(list)) } else { None };
+    Some(each.map_or(wanted, |each| format!("{}{each}", said::LIST_OF)))
+}
+
+/// The table at `span` inside `table`.
+fn inside<'t, 'i>(table: &'t mut DeTable<'i>, span: &Range<usize>) -> Option<&'t mut DeTable<'i>> {
+    table.iter_mut().find_map(|(_, value)| inside_value(value, span))
+}
+
+fn inside_value<'t, 'i>(value: &'t mut Spanned<DeValue<'i>>, span: &Range<usize>) -> Option<&'t mut DeTable<'i>> {
+    let found = value.span() == *span;
+    match value.get_mut() {
+        DeValue::Table(table) => {
+            if found {
+                Some(table)
+            } else {
+                inside(table, span)
+            }
+        }
+        DeValue::Array(array) => array.iter_mut().find_map(|item| inside_value(item, span)),
+        _ => None,
+    }
+}
+
+/// The name that `error` is about, where it begins so.
+fn named<'e>(error: &'e Error, begins: &str) -> Option<&'e str> {
+    error.message().strip_prefix(begins)?.split('`').next()
+}
+
+/// Takes the key or value at `span` out of `table` or of one inside it; the span of what it was taken out of, `None`
+/// inside for the file itself, and its name, where it had one.
+fn remove(table: &mut DeTable<'_>, span: &Range<usize>) -> Option<(Option<Range<usize>>, Option<String>)> {
+    let found = table.iter().find(|(key, value)| key.span() == *span || value.span() == *span);
+    if let Some(key) = found.map(|(key, _)| key.clone()) {
+        let name = key.get_ref().to_string();
+        return table.remove(&key).map(|_| (None, Some(name)));
+    }
+    table.iter_mut().find_map(|(_, value)| remove_inside(value, span)).map(|(from, name)| (Some(from), name))
+}
+
+fn remove_inside(value: &mut Spanned<DeValue<'_>>, span: &Range<usize>) -> Option<(Range<usize>, Option<String>)> {
     let own = value.span();
     match value.get_mut() {
-        DeValue::Table(table) => remove(table, span).map(|from| from.unwrap_or(own)),
+        DeValue::Table(table) => remove(table, span).map(|(from, name)| (from.unwrap_or(own), name)),
         DeValue::Array(array) => {
             if array.iter().any(|item| item.span() == *span) {
                 *array = array.clone().into_iter().filter(|item| item.span() != *span).collect();
-                return Some(own);
+                return Some((own, None));
             }
             array.iter_mut().find_map(|item| remove_inside(item, span))
         }
         _ => None,
     }
-}
-
-/// An error of the reader in our words, with the nearest name where a key is not known.
-fn problem(error: &Error, text: &str) -> Problem {
-    let message = error.message().trim_end();
-    let mut problem = Problem::toml(error);
-    // The end of the file is behind its last line: say it on that line.
-    if let Some(span) = &mut problem.span
-        && span.start >= text.len()
-    {
-        let last = text.trim_end().len();
-        *span = last.saturating_sub(1)..last;
-    }
-    if let Some(rest) = message.strip_prefix("unknown field `") {
-        let mut names = rest.split('`').step_by(2);
-        let name = names.next().unwrap_or("");
-        // `unknown field `a`, expected one of `b`, `c``: every second piece is a name.
-        let known: Vec<&str> = rest.split('`').skip(2).step_by(2).filter(|name| !name.is_empty()).collect();
-        problem.what = format!("Nothing here is called {name:?}.");
-        problem.mend = match nearest(name, known.iter().copied()) {
-            Some(near) => format!("Did you mean {near:?}?"),
-            None => format!("Known here: {}.", known.join(", ")),
-        };
-    } else if let Some(name) = message.strip_prefix("missing field `").and_then(|rest| rest.split('`').next()) {
-        problem.what = format!("This lacks {name:?}.");
-        problem.mend = format!("Add {name} = ...");
-    }
-    problem
 }
 
 #[cfg(test)]
@@ -143,9 +180,59 @@ mod tests {
 
     #[test]
     fn syntax_and_what_is_missing() {
-        assert_eq!(told("name = \"x\"\n[[row]]\nbecause = \"z\"\n")[0].1, "This lacks \"count\". Add count = ...");
+        assert_eq!(
+            told("name = \"x\"\n[[row]]\nbecause = \"z\"\n")[0].1,
+            "This lacks \"count\". Write a line such as this one:\ncount = 1"
+        );
+        // One that is there and cannot be read is not missed as well.
+        assert_eq!(told("name = 3\n").len(), 1);
         let broken = told("name = \"x\n[[row]\ncount = 1\n");
         assert!(broken.len() >= 2 && broken[0].0 == 1 && broken[1].0 == 2, "{broken:?}");
         assert_eq!(told("name = \"x\"\n[[row]]\ncount = \"\"\"\n").last().unwrap().0, 3);
+    }
+
+    #[test]
+    fn what_the_reader_says_is_said_in_our_words_with_a_line_to_copy() {
+        for (text, what, mend) in [
+            ("name = too tight", "text stands in quotation marks", "\nname = \"too tight\""),
+            ("name = 7.5 kW # at the plate", "text stands in quotation marks", "\nname = \"7.5 kW\""),
+            ("name = „x y“", "text stands in quotation marks", "\nname = \"x y\""),
+            ("name = 80", "is the number 80, but text in quotation marks is wanted", "\nname = \"80\""),
+            ("name = [1]", "is a list, but text", "Put it in quotation marks."),
+            ("name = 2026-01-01", "is a date, but text", "\nname = \"2026-01-01\""),
+            ("name =", "no value here", "Write name = value"),
+            ("name", "no value here", "Write name = value"),
+            ("name: \"x\"", "cannot be a name", "Write name = value"),
+            ("name = \"x", "not closed", "same quotation mark"),
+            ("name = \"x\"\nname = \"y\"", "a second time", "Take one of them out"),
+            ("name = \"x\" y", "does not belong here", "# before a note"),
+            ("[[row]]\ncount = 1,5", "with a decimal point", "\ncount = 1.5"),
+            ("[[row]]\ncount = 1.5", "is the number 1.5, but a whole number, nought or more", "Write such a number"),
+            ("[[row]]\ncount = \"1\"", "is text, but a whole number", "without quotation marks"),
+            ("row = 3", "is the number 3, but a list", "square brackets"),
+            ("row = [3]", "is the number 3, but a table", "heading of its own"),
+            ("[[row]", "heading is not closed", "[[name]]"),
+            ("[row", "heading is not closed", "[name]"),
+        ] {
+            let problem = &read_toml::<File>(text).unwrap_err()[0];
+            assert!(problem.what.contains(what), "{text}: {problem}");
+            assert!(problem.mend.contains(mend), "{text}: {problem}");
+        }
+    }
+
+    #[test]
+    fn a_line_for_what_is_missing_is_of_the_sort_that_is_wanted() {
+        #[derive(Debug, serde::Deserialize)]
+        #[allow(dead_code)]
+        struct Wants<T> {
+            it: T,
+        }
+        fn line<T: DeserializeOwned + core::fmt::Debug>() -> String {
+            read_toml::<Wants<T>>("").unwrap_err()[0].mend.lines().last().unwrap().to_owned()
+        }
+        assert_eq!(line::<Spanned<String>>(), "it = \"...\"");
+        assert_eq!((line::<f64>(), line::<i64>()), ("it = 1".to_owned(), "it = 1".to_owned()));
+        assert_eq!((line::<Vec<String>>(), line::<Vec<Row>>()), ("it = [\"...\"]".to_owned(), "[[it]]".to_owned()));
+        assert_eq!((line::<Row>(), line::<bool>()), ("[it]".to_owned(), "it = ...".to_owned()));
     }
 }

@@ -3,7 +3,13 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use drivecourse_machine::language::Message;
+
 use super::BuildError;
+use super::error::{
+    CONTAINS_CURRENT, CONTAINS_SOURCE, FIND, INSIDE_SOURCE, IS_CURRENT, IS_SOURCE, LOOK_INTO, MOVE_AWAY, MOVE_NEW,
+    WRITE,
+};
 
 /// Name of the file that says a folder was written by us and may be replaced.
 pub const MARKER: &str = ".drivecourse-book";
@@ -24,19 +30,19 @@ pub fn check_output(out: &Path, sources: &[PathBuf]) -> Result<PathBuf, BuildErr
         return Err(BuildError::OutputNotFolder(named()));
     }
     let here = settle(Path::new("."))?;
-    let collides = |kept: PathBuf, how, what| Err(BuildError::OutputCollides { out: named(), kept, how, what });
+    let collides = |kept: PathBuf, how: Message| Err(BuildError::OutputCollides { out: named(), kept, how });
     if here.starts_with(&place) {
-        let how = if here == place { "is" } else { "contains" };
-        return collides(PathBuf::from("."), how, "the current folder");
+        let how = if here == place { IS_CURRENT } else { CONTAINS_CURRENT };
+        return collides(PathBuf::from("."), how);
     }
     for source in sources {
         let settled = settle(source)?;
         if settled == place {
-            return collides(source.clone(), "is", "the source folder");
+            return collides(source.clone(), IS_SOURCE);
         } else if settled.starts_with(&place) {
-            return collides(source.clone(), "contains", "the source folder");
+            return collides(source.clone(), CONTAINS_SOURCE);
         } else if place.starts_with(&settled) {
-            return collides(source.clone(), "lies inside", "the source folder");
+            return collides(source.clone(), INSIDE_SOURCE);
         }
     }
     match fs::read_dir(&place) {
@@ -46,13 +52,13 @@ pub fn check_output(out: &Path, sources: &[PathBuf]) -> Result<PathBuf, BuildErr
         }
         Err(e) if e.kind() == std::io::ErrorKind::NotFound => Ok(place),
         Err(_) if place.ancestors().any(Path::is_file) => Err(BuildError::OutputNotFolder(named())),
-        Err(e) => Err(BuildError::file("look into", out, e)),
+        Err(e) => Err(BuildError::file(LOOK_INTO, out, e)),
     }
 }
 
 /// The absolute path with links followed, for a path that need not exist yet.
 fn settle(path: &Path) -> Result<PathBuf, BuildError> {
-    let absolute = std::path::absolute(path).map_err(|e| BuildError::file("find", path, e))?;
+    let absolute = std::path::absolute(path).map_err(|e| BuildError::file(FIND, path, e))?;
     // Take names off the end until what is left exists, follow links there, and put the names back.
     let mut existing = absolute.as_path();
     let mut missing = Vec::new();
@@ -64,7 +70,7 @@ fn settle(path: &Path) -> Result<PathBuf, BuildError> {
                     missing.push(name);
                     existing = parent;
                 }
-                _ => return Err(BuildError::file("find", path, e)),
+                _ => return Err(BuildError::file(FIND, path, e)),
             },
         }
     };
@@ -82,7 +88,7 @@ fn settle(path: &Path) -> Result<PathBuf, BuildError> {
 /// Marks a finished build as ours.
 pub(super) fn mark(folder: &Path) -> Result<(), BuildError> {
     let path = folder.join(MARKER);
-    fs::write(&path, MARKER_TEXT).map_err(|e| BuildError::file("write", &path, e))
+    fs::write(&path, MARKER_TEXT).map_err(|e| BuildError::file(WRITE, &path, e))
 }
 
 /// Puts `fresh` in the place of `out`; the earlier build goes to `attic`, and comes back if the move fails.
@@ -90,13 +96,13 @@ pub(super) fn swap(fresh: &Path, out: &Path, attic: &Path) -> Result<(), BuildEr
     let earlier = attic.join("earlier");
     let had_earlier = out.exists();
     if had_earlier {
-        fs::rename(out, &earlier).map_err(|e| BuildError::file("move away", out, e))?;
+        fs::rename(out, &earlier).map_err(|e| BuildError::file(MOVE_AWAY, out, e))?;
     }
     fs::rename(fresh, out).map_err(|e| {
         if had_earlier {
             // Nothing better can be done if this fails too; the first error is the one to report.
             let _ = fs::rename(&earlier, out);
         }
-        BuildError::file("move the new book to", out, e)
+        BuildError::file(MOVE_NEW, out, e)
     })
 }

@@ -9,9 +9,9 @@ use serde::de::{DeserializeOwned, Deserializer, Error as _, Visitor};
 use toml::Spanned;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, System};
+use drivecourse_machine::{Problem, System, quoted, told, toml_problem};
 
-use super::DIRECTIVES;
+use super::{DIRECTIVES, INSIDE, INSIDE_MEND, MARKED, MARKED_MEND};
 
 /// A directive as it stands in its chapter.
 pub(super) struct Block {
@@ -134,18 +134,15 @@ pub(super) fn find(text: &str) -> Vec<Block> {
                 let inside = inside.unwrap_or(span.end..span.end);
                 if DIRECTIVES.contains(&word.as_str()) {
                     let body = if depth > 0 {
-                        Err(Problem::whole(
-                            format!("This {word} block stands inside a list, a quotation or a note."),
-                            "Begin its fence at the left margin, with an empty line before it.",
-                        ))
+                        Err(Problem::whole(told!(INSIDE, "word" = word), told!(INSIDE_MEND)))
                     } else {
                         read(&word, &text[inside.clone()])
                     };
                     blocks.push(Block { span, inside: inside.start, level: (heading + 1).min(6), body });
                 } else if let Some(near) = nearest(&word, DIRECTIVES.into_iter()) {
                     let problem = Problem::whole(
-                        format!("A block cannot be marked {word:?}."),
-                        format!("Did you mean {near:?}? A block of plain text is marked \"text\"."),
+                        told!(MARKED, "word" = quoted(&word)),
+                        told!(MARKED_MEND, "name" = quoted(near)),
                     );
                     blocks.push(Block { span, inside: inside.start, level: 1, body: Err(problem) });
                 }
@@ -237,7 +234,7 @@ fn fields<T: DeserializeOwned>() -> &'static [&'static str] {
 
 fn keys<T: DeserializeOwned>(toml: &str) -> Result<T, Problem> {
     toml::from_str(toml).map_err(|error| {
-        let mut problem = Problem::toml(&error);
+        let mut problem = toml_problem::<T>(&error, toml);
         // A key that is missing is at no place inside: the block as a whole lacks it.
         problem.span = problem.span.filter(|_| !error.message().starts_with("missing"));
         problem

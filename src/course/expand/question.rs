@@ -8,12 +8,15 @@ use serde::Serialize;
 use toml::Spanned;
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Plan, Problem, System};
+use drivecourse_machine::{Plan, Problem, System, quoted, told};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::{CaseName, Chosen, Item, Question, Setting, Unsettled};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys, MachineKeys};
-use super::{SEEDS, Spot, page, unknown};
+use super::{
+    EMPTY_MACHINE, EMPTY_QUIZ, NAME_ITEM, NO_FIT, NO_FIT_MEND, NO_MACHINE, NONE_OF_THEM, NONE_OF_THEM_MEND,
+    OTHER_FAMILY, OTHER_FAMILY_MEND, OTHER_MACHINE, SEEDS, Sort, Spot, UNDRAWN, page, unknown,
+};
 use crate::card::Cards;
 use crate::figures::Figure;
 use crate::pages::PageError;
@@ -104,7 +107,7 @@ impl<'a> Questions<'a> {
             cards: Vec<Card<'a>>,
         }
         if keys.items.get_ref().is_empty() {
-            return Err(Problem::at(keys.items.span(), "This quiz asks nothing.", "Name at least one item."));
+            return Err(Problem::at(keys.items.span(), told!(EMPTY_QUIZ), told!(NAME_ITEM)));
         }
         let names: Vec<String> =
             (1..=keys.items.get_ref().len()).map(|number| format!("{}-{number}", spot.id)).collect();
@@ -123,11 +126,7 @@ impl<'a> Questions<'a> {
     /// A practice card for each item, all about one machine.
     pub(super) fn one_machine(&self, keys: &MachineKeys, spot: &Spot) -> Result<Trusted, Problem> {
         if keys.items.get_ref().is_empty() {
-            return Err(Problem::at(
-                keys.items.span(),
-                "Nothing is asked about this machine.",
-                "Name at least one item.",
-            ));
+            return Err(Problem::at(keys.items.span(), told!(EMPTY_MACHINE), told!(NAME_ITEM)));
         }
         let place = self.plan(&keys.family)?;
         let plan = &self.plans[place];
@@ -151,9 +150,8 @@ impl<'a> Questions<'a> {
                 let settings: Result<Vec<_>, _> = ready.iter().map(|ready| ready.as_ref().as_ref()).collect();
                 case.questions(&settings.map_err(Clone::clone)?)
             });
-            let mend = "Take another seed or fault for the machine, or leave the item out.";
-            let questions =
-                questions.map_err(|error| at(Problem { mend: mend.into(), ..unsettled(plan, &error) }, name))?;
+            let mend = || told!(OTHER_MACHINE);
+            let questions = questions.map_err(|error| at(Problem { mend: mend(), ..unsettled(plan, &error) }, name))?;
             let put = Put { item: &self.items[self.item(name)?], plan, case, questions };
             let id = format!("{}-{}", spot.id, number + 1);
             let card = self.dress(&put, Show::Practice, &id, spot.level).map_err(|problem| at(problem, name))?;
@@ -227,10 +225,7 @@ impl<'a> Questions<'a> {
                 Err(problem) => first = first.or(Some(problem)),
             }
         }
-        Err(at(
-            first.unwrap_or_else(|| Problem::whole("The course has no family to draw a machine of.", "")),
-            &keys.name,
-        ))
+        Err(at(first.unwrap_or_else(|| Problem::whole(told!(NO_MACHINE), "")), &keys.name))
     }
 
     /// Puts the item called `item` about one machine.
@@ -250,8 +245,8 @@ impl<'a> Questions<'a> {
                 if !allowed.is_empty() && !allowed.contains(family.get_ref()) {
                     return Err(Problem::at(
                         family.span(),
-                        format!("The item {:?} is not for the family {:?}.", item.get_ref(), family.get_ref()),
-                        format!("It is for {}.", allowed.join(", ")),
+                        told!(OTHER_FAMILY, "item" = quoted(item.get_ref()), "family" = quoted(family.get_ref())),
+                        told!(OTHER_FAMILY_MEND, "families" = allowed.join(", ")),
                     ));
                 }
                 let ready = self.settle(place, plan, units);
@@ -270,12 +265,12 @@ impl<'a> Questions<'a> {
 
     fn item(&self, item: &Spanned<String>) -> Result<usize, Problem> {
         (self.items.iter().position(|known| known.id == *item.get_ref()))
-            .ok_or_else(|| unknown(item, "item", self.items.iter().map(|item| item.id.as_str())))
+            .ok_or_else(|| unknown(item, Sort::Item, self.items.iter().map(|item| item.id.as_str())))
     }
 
     fn plan(&self, family: &Spanned<String>) -> Result<usize, Problem> {
         (self.plans.iter().position(|plan| plan.family.id == *family.get_ref()))
-            .ok_or_else(|| unknown(family, "family", self.plans.iter().map(|plan| plan.family.id.as_str())))
+            .ok_or_else(|| unknown(family, Sort::Family, self.plans.iter().map(|plan| plan.family.id.as_str())))
     }
 
     /// The first family, in the item's own order or the course's, that settles the item.
@@ -293,12 +288,7 @@ impl<'a> Questions<'a> {
                 Err(error) => first = first.or(Some(unsettled(&self.plans[plan], &error))),
             }
         }
-        Err(first.unwrap_or_else(|| {
-            Problem::whole(
-                "The course has none of the families this item is for.",
-                "Add one, or change the item's `families`.",
-            )
-        }))
+        Err(first.unwrap_or_else(|| Problem::whole(told!(NONE_OF_THEM), told!(NONE_OF_THEM_MEND))))
     }
 
     /// The item made ready for a family in each system of units wanted.
@@ -388,7 +378,7 @@ fn faults(plan: &Plan, wanted: Option<&Spanned<String>>) -> Result<Option<Vec<us
     let known = plan.family.faults.iter();
     match known.clone().position(|fault| fault.id == *wanted.get_ref()) {
         Some(place) => Ok(Some(vec![place])),
-        None => Err(unknown(wanted, "fault", known.map(|fault| fault.id.as_str()))),
+        None => Err(unknown(wanted, Sort::Fault, known.map(|fault| fault.id.as_str()))),
     }
 }
 
@@ -407,13 +397,10 @@ fn at(mut problem: Problem, written: &Spanned<String>) -> Problem {
 }
 
 fn undrawn(error: &PortrayError) -> Problem {
-    Problem::whole(format!("The picture cannot be drawn: {error}."), "")
+    Problem::whole(told!(UNDRAWN, "why" = error.to_string()), "")
 }
 
 /// Why an item cannot be put about a family, and what to do about it.
 fn unsettled(plan: &Plan, error: &Unsettled) -> Problem {
-    Problem::whole(
-        format!("The item does not fit the family {:?}: {}.", plan.family.id, why(error)),
-        "Name another family, or change the item or the family.",
-    )
+    Problem::whole(told!(NO_FIT, "family" = quoted(&plan.family.id), "why" = why(error)), told!(NO_FIT_MEND))
 }

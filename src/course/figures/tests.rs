@@ -435,3 +435,30 @@ fn magnification_is_round_and_enough() {
     assert_eq!(magnification(20.0, 14.0), 1.0);
     assert_eq!(magnification(0.0, 14.0), 1.0);
 }
+
+/// The texts that stand after `before` in the sources below `folder`, up to the quotation mark.
+fn named_in(folder: &std::path::Path, before: &[&str], out: &mut std::collections::BTreeSet<String>) {
+    for entry in std::fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            named_in(&path, before, out);
+        } else if !path.ends_with("tests.rs") {
+            let text = std::fs::read_to_string(&path).unwrap();
+            let names = before.iter().flat_map(|before| text.split(before).skip(1));
+            out.extend(names.filter_map(|rest| Some(rest.split_once('"')?.0.to_owned())));
+        }
+    }
+}
+
+#[test]
+fn every_input_that_can_be_wrong_has_a_name_to_translate() {
+    let mut named = std::collections::BTreeSet::new();
+    let here = std::path::Path::new(env!("CARGO_MANIFEST_DIR"));
+    for folder in ["figures", "portray"] {
+        named_in(&here.join(folder), &["within(\"", "positive(\"", "input: \""], &mut named);
+    }
+    assert!(named.len() > 40, "{named:?}");
+    for name in &named {
+        assert!(INPUTS.iter().any(|input| input.english == name), "{name} is not among the inputs");
+    }
+}

@@ -5,9 +5,8 @@ use quick_xml::escape::{resolve_predefined_entity, unescape};
 use quick_xml::events::Event;
 use serde_json::{Value, json};
 
-use super::ABOUT;
 use crate::figures::{LETTER, PAPER_STYLE};
-use crate::pages::PageError;
+use crate::pages::{PDF_UNWRITTEN, PageError};
 
 /// An element, or text between elements.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -39,7 +38,7 @@ pub(super) fn unfold(data: &mut Value) -> Result<(), PageError> {
 }
 
 fn wrong(what: &str) -> PageError {
-    PageError::say(ABOUT, what)
+    PageError::say(PDF_UNWRITTEN.text(), what)
 }
 
 /// The `svg` element with the style of paper, its words, and its width in letters of the text beside it.

@@ -9,8 +9,7 @@ use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World};
 
-use super::ABOUT;
-use crate::pages::PageError;
+use crate::pages::{PDF_UNWRITTEN, PageError};
 
 /// The template that is read first.
 const FIRST: &str = "sheets.typ";
@@ -33,7 +32,7 @@ pub(super) struct Shelf {
 impl Shelf {
     pub(super) fn new(templates: &BTreeMap<String, String>) -> Result<Self, PageError> {
         if !templates.contains_key(FIRST) {
-            return Err(PageError::say(ABOUT, &format!("there is no template {FIRST}")));
+            return Err(PageError::say(PDF_UNWRITTEN.text(), &format!("there is no template {FIRST}")));
         }
         let mut sources = BTreeMap::new();
         for (name, text) in templates {
@@ -59,7 +58,7 @@ impl Shelf {
 
 /// The library's number for a file of that name.
 fn id(name: &str) -> Result<FileId, PageError> {
-    let path = VirtualPath::new(name).map_err(|e| PageError::say(ABOUT, &format!("{name}: {e}")))?;
+    let path = VirtualPath::new(name).map_err(|e| PageError::say(PDF_UNWRITTEN.text(), &format!("{name}: {e}")))?;
     Ok(RootedPath::new(VirtualRoot::Project, path).intern())
 }
 

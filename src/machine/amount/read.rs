@@ -9,8 +9,9 @@ mod tests;
 mod text;
 mod words;
 
+pub(crate) use choice::SAYS as CHOICE_SAYS;
 pub use choice::{called_here, choices_of, letter, read_choice, read_order};
-pub(crate) use error::SAYS;
+pub(crate) use error::{AND, SAYS};
 pub use error::{ReadError, examples};
 pub use text::LIMIT;
 

@@ -6,7 +6,15 @@ use serde::Deserialize;
 use toml::Spanned;
 
 use super::{Asked, Family, Lacks};
-use crate::problem::Problem;
+use crate::messages;
+use crate::problem::{Problem, quoted};
+
+messages! { pub(crate) SAYS {
+    NO_FAULT = "problem-family-like-no-fault", "{family} has no fault called {name}.";
+    NO_FAULT_MEND = "problem-family-like-no-fault-mend", "Take it out of `without`.";
+    MACHINE_OF = "problem-family-like-machine-of", "machine {machine} of {family}";
+    FIRST_OF = "problem-family-like-first-of", "the first machine of {family}";
+} }
 
 impl Family {
     /// The family that the one in `text` is like, if it names one, and where: that one must be read first.
@@ -38,8 +46,8 @@ impl Family {
             if !other.faults.iter().any(|fault| fault.id == *id) {
                 problems.push(Problem::at(
                     span.clone(),
-                    format!("{} has no fault called {id:?}.", other.id),
-                    "Take it out of `without`.",
+                    told!(NO_FAULT, "family" = other.id, "name" = quoted(id)),
+                    told!(NO_FAULT_MEND),
                 ));
             }
         }
@@ -56,8 +64,8 @@ impl Family {
                 |id| self.pool[0].iter().any(|(own, _)| *own == id) || self.roots.iter().any(|(own, _)| *own == id);
             let columns = first.iter().filter(|(id, _)| !has(*id)).copied().collect();
             let whose = match other.machines.first() {
-                Some(name) => format!("machine {name} of {}", other.id),
-                None => format!("the first machine of {}", other.id),
+                Some(name) => told!(MACHINE_OF, "machine" = name, "family" = other.id),
+                None => told!(FIRST_OF, "family" = other.id),
             };
             self.lacks = Lacks { of: other.id.clone(), whose, columns, span: table };
         }

@@ -1,13 +1,16 @@
 //! Reads a family from its file, with every mistake found in one pass.
 
+use std::collections::BTreeSet;
+
 use toml::Spanned;
 use toml::Value as Toml;
 
 use super::file::{File, LimitFile, Shares, Values};
+use super::said::*;
 use super::table::{FamilyProblem, machines};
 use super::{Asked, Draw, Family, Fault, Lacks, Limit, Place, Stated};
 use crate::amount::{self, Wanted};
-use crate::problem::Problem;
+use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, did_you_mean, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry, nearest};
 use crate::toml_file::read_toml;
 use crate::unit::Kind;
@@ -50,11 +53,7 @@ impl Family {
             if let Some(key) = file.draw.keys().find(|key| Registry::get().find(key.get_ref()) == Some(quantity))
                 && roots.iter().any(|(other, _)| *other == quantity)
             {
-                reader.say(
-                    key.span(),
-                    format!("{} is both fixed and drawn.", key.get_ref()),
-                    "Take it out of [fixed] or out of [draw].",
-                );
+                reader.say(key.span(), told!(BOTH, "name" = key.get_ref()), told!(BOTH_MEND));
             }
             roots.push((quantity, draw));
         }
@@ -68,33 +67,29 @@ impl Family {
                     .collect::<Vec<_>>(),
             );
         }
-        if let Some(first) = pool.first() {
-            let wanted: Vec<_> = first.iter().map(|(id, _)| *id).collect();
-            for (row, written) in pool.iter().zip(&file.pool) {
-                let has: Vec<_> = row.iter().map(|(id, _)| *id).collect();
-                if has != wanted {
-                    let span = written.keys().next().map(Spanned::span);
-                    reader.problems.push(Problem {
-                        span,
-                        what: "This [[pool]] row does not name the same quantities as the first one.".into(),
-                        mend: "Give every row of the table of machines the same quantities.".into(),
-                    });
-                }
+        // Names, and not values: one that cannot be read is a problem of its own.
+        if let Some(first) = file.pool.first() {
+            let named = |row: &Values| {
+                let names = row.iter().flat_map(|(key, value)| {
+                    let parted = parted(key.get_ref(), value.get_ref()).map(|(id, _)| id.get().id.to_owned());
+                    let parted: Vec<_> = parted.collect();
+                    if parted.is_empty() { vec![key.get_ref().clone()] } else { parted }
+                });
+                names.collect::<BTreeSet<_>>()
+            };
+            for row in file.pool.iter().filter(|row| named(row) != named(first)) {
+                reader.problems.push(Problem {
+                    span: row.keys().next().map(Spanned::span),
+                    what: told!(POOL_ROW),
+                    mend: told!(POOL_ROW_MEND),
+                });
             }
         }
         let mut names = Vec::new();
         if let Some(name) = &file.machines {
             match table(name.get_ref()) {
-                _ if !pool.is_empty() => reader.say(
-                    name.span(),
-                    "The table of machines stands both in a file of its own and here, under [[pool]].",
-                    "Take one of them out.",
-                ),
-                None => reader.say(
-                    name.span(),
-                    format!("There is no table {:?} beside this file.", name.get_ref()),
-                    "Put it there, as CSV in UTF-8, or mend its name.",
-                ),
+                _ if !pool.is_empty() => reader.say(name.span(), told!(TWO_TABLES), told!(TWO_TABLES_MEND)),
+                None => reader.say(name.span(), told!(NO_TABLE, "name" = quoted(name.get_ref())), told!(NO_TABLE_MEND)),
                 Some(text) => {
                     let mut beside = Reader::default();
                     (names, pool) = machines(&text, &mut beside);
@@ -111,16 +106,12 @@ impl Family {
             if faults.iter().any(|other| &other.id == fault.id.get_ref()) {
                 reader.say(
                     fault.id.span(),
-                    format!("There are two faults called {:?}.", fault.id.get_ref()),
-                    "Give one of them another id.",
+                    told!(TWO_FAULTS, "name" = quoted(fault.id.get_ref())),
+                    told!(TWO_FAULTS_MEND),
                 );
             }
             if !(fault.weight > 0.0 && fault.weight.is_finite()) {
-                reader.say(
-                    fault.id.span(),
-                    "This fault's weight is not a positive number.",
-                    "Write weight = 1, or leave it out.",
-                );
+                reader.say(fault.id.span(), told!(WEIGHT), told!(WEIGHT_MEND));
             }
             reader.fault = Some(fault.id.get_ref().clone());
             let draws = reader.draws(&fault.draw, false);
@@ -138,21 +129,14 @@ impl Family {
                 let other = others.iter().find(|other| other.id == *like.get_ref()).copied();
                 if other.is_none() {
                     let names = others.iter().map(|other| other.id.as_str()).filter(|other| *other != id);
-                    let mend = nearest(like.get_ref(), names).map_or_else(
-                        || "Name a family whose file lies beside this one, or mend that one first.".to_owned(),
-                        |near| format!("Did you mean {near:?}?"),
-                    );
-                    reader.say(
-                        like.span(),
-                        format!("There is no sound family {:?} for this one to be like.", like.get_ref()),
-                        mend,
-                    );
+                    let mend = nearest(like.get_ref(), names).map_or_else(|| told!(NO_LIKE_MEND), did_you_mean);
+                    reader.say(like.span(), told!(NO_LIKE, "name" = quoted(like.get_ref())), mend);
                 }
                 other.zip(Some(like.span()))
             }
         };
         if let (None, Some(first)) = (&file.like, file.without.first()) {
-            reader.say(first.span(), "There is no other family to leave a fault out of.", "Name it with `like`.");
+            reader.say(first.span(), told!(WITHOUT), told!(WITHOUT_MEND));
         }
         let usual = other
             .as_ref()
@@ -162,8 +146,8 @@ impl Family {
         if !share(shares.healthy) || !share(shares.pairs) {
             reader.problems.push(Problem {
                 span: text.find("[faults]").map(|at| at..at + "[faults]".len()),
-                what: "The shares under [faults] must lie between 0 and 1.".into(),
-                mend: "Write healthy = 0.4, say, for four machines in ten.".into(),
+                what: told!(SHARES),
+                mend: told!(SHARES_MEND),
             });
         }
         roots.sort_by_key(|(id, _)| *id);
@@ -194,6 +178,25 @@ impl Family {
     }
 }
 
+/// The quantities in a table that is there only because their names stand without quotation marks: `chain.size = "80"`.
+fn parted<'v>(name: &str, value: &'v Toml) -> impl Iterator<Item = (QuantityId, &'v Toml)> {
+    let registry = Registry::get();
+    let inside = value.as_table().filter(|_| registry.find(name).is_none()).into_iter().flatten();
+    inside.filter_map(move |(key, value)| Some((registry.find(&format!("{name}.{key}"))?, value)))
+}
+
+/// Whether `value` is one of the choices of a quantity, and only its quotation marks are missing.
+fn is_unquoted(id: QuantityId, value: &Toml) -> bool {
+    let text = if value.is_str() { String::new() } else { value.to_string() };
+    id.get().kind == Kind::Choice && id.get().choices.contains(&text.as_str())
+}
+
+/// A line to copy that gives the quantity this value.
+fn copied(id: QuantityId, value: &Toml) -> String {
+    let value = if is_unquoted(id, value) { quoted(&value.to_string()) } else { value.to_string() };
+    format!("\"{}\" = {value}", id.get().id)
+}
+
 #[derive(Default)]
 pub(super) struct Reader {
     pub(super) problems: Vec<Problem>,
@@ -213,11 +216,8 @@ impl Reader {
         let registry = Registry::get();
         let found = registry.find(name.get_ref());
         if found.is_none() {
-            let mend = match registry.suggestion(name.get_ref()) {
-                Some(near) => format!("Did you mean {near:?}?"),
-                None => "`drivecourse solve --list` names every quantity.".into(),
-            };
-            self.say(name.span(), format!("There is no quantity called {:?}.", name.get_ref()), mend);
+            let mend = other_quantity(registry.suggestion(name.get_ref()));
+            self.say(name.span(), told!(NO_QUANTITY, "name" = quoted(name.get_ref())), mend);
         }
         found
     }
@@ -225,6 +225,9 @@ impl Reader {
     fn draws(&mut self, values: &Values, fixed: bool) -> Vec<(QuantityId, Draw)> {
         let mut out = Vec::new();
         for (name, value) in values {
+            if self.dotted(name, value.get_ref()) {
+                continue;
+            }
             let Some(id) = self.quantity(name) else { continue };
             self.places.push(Place { quantity: id, fault: self.fault.clone(), span: name.span() });
             if let Some(draw) = self.draw(id, value, fixed) {
@@ -235,19 +238,36 @@ impl Reader {
         out
     }
 
+    /// Whether the name of a quantity stands here without quotation marks, so that its point begins a table; says so.
+    fn dotted(&mut self, name: &Spanned<String>, value: &Toml) -> bool {
+        let lines: Vec<_> = parted(name.get_ref(), value).map(|(id, value)| copied(id, value)).collect();
+        if !lines.is_empty() {
+            let what = told!(DOTTED, "name" = name.get_ref());
+            self.say(name.span(), what, told!(WRITE_SO, "lines" = lines.join("\n")));
+        }
+        !lines.is_empty()
+    }
+
     fn draw(&mut self, id: QuantityId, value: &Spanned<Toml>, fixed: bool) -> Option<Draw> {
         let span = value.span();
         let table = match value.get_ref() {
             Toml::Table(table) if !fixed => table,
             Toml::Table(table) => return self.stated(id, table, &span),
+            plain if is_unquoted(id, plain) => {
+                let lines = copied(id, plain);
+                self.say(span, told!(NOT_QUOTED, "name" = id.get().id), told!(WRITE_SO, "lines" = lines));
+                return None;
+            }
             plain => return self.value(id, plain, &span).map(Draw::Fixed),
         };
         let list = |this: &mut Self, key: &str| -> Option<Vec<f64>> {
             let Some(Toml::Array(items)) = table.get(key) else {
-                this.say(span.clone(), format!("`{key}` wants a list."), format!("Write {key} = [\"...\", \"...\"]."));
+                this.say(span.clone(), told!(LIST, "key" = key), told!(LIST_MEND, "key" = key));
                 return None;
             };
-            items.iter().map(|item| this.value(id, item, &span)).collect()
+            // All of them, so that one that cannot be read hides no other.
+            let read: Vec<_> = items.iter().map(|item| this.value(id, item, &span)).collect();
+            read.into_iter().collect()
         };
         let mut keys: Vec<&str> = table.keys().map(String::as_str).collect();
         keys.sort_unstable();
@@ -255,46 +275,39 @@ impl Reader {
             ["between"] => match list(self, "between")?.as_slice() {
                 [low, high] if low <= high => Some(Draw::Between(*low, *high)),
                 [_, _] => {
-                    self.say(
-                        span,
-                        "The first value of `between` is larger than the second.",
-                        "Write the smaller one first.",
-                    );
+                    self.say(span, told!(ORDER), told!(ORDER_MEND));
                     None
                 }
                 _ => {
-                    self.say(span, "`between` wants two values.", "Write between = [\"least\", \"most\"].");
+                    self.say(span, told!(TWO_VALUES), told!(TWO_VALUES_MEND));
                     None
                 }
             },
             ["choose"] => {
                 let choices = list(self, "choose")?;
                 if choices.is_empty() {
-                    self.say(span, "There is nothing to choose from.", "Put at least one value in the list.");
+                    self.say(span, told!(NO_CHOICE), told!(NO_CHOICE_MEND));
                     return None;
                 }
                 Some(Draw::Choose(choices))
             }
             ["about", "spread"] => {
-                let middle = self.value(id, &table["about"], &span)?;
+                let middle = self.value(id, &table["about"], &span);
                 // A spread of temperatures is a difference; of anything else, a value of the same kind.
                 let spread = if id.get().kind == Kind::Temperature {
-                    self.amount(Kind::TemperatureRise, None, &table["spread"], &span)?
+                    self.amount(Kind::TemperatureRise, None, &table["spread"], &span)
                 } else {
-                    self.value(id, &table["spread"], &span)?
+                    self.value(id, &table["spread"], &span)
                 };
-                Some(Draw::About { middle, spread: spread.abs() })
+                Some(Draw::About { middle: middle?, spread: spread?.abs() })
             }
             ["between", "of"] => self.share(id, table, &span),
             _ => {
-                self.say(
-                    span,
-                    format!(
-                        "A draw with {} is not known.",
-                        if keys.is_empty() { "nothing in it".into() } else { keys.join(" and ") }
-                    ),
-                    "Use { between = [least, most] }, { choose = [...] }, { about = middle, spread = deviation } or { of = quantity, between = [least, most] }.",
-                );
+                let what = match keys.is_empty() {
+                    true => told!(EMPTY_DRAW),
+                    false => told!(NO_DRAW, "keys" = keys.join(&format!(" {} ", amount::AND.text()))),
+                };
+                self.say(span, what, told!(NO_DRAW_MEND));
                 None
             }
         }
@@ -305,11 +318,7 @@ impl Reader {
         let text = |key: &str| table.get(key).and_then(Toml::as_str).unwrap_or_default().trim().to_owned();
         let known = table.keys().all(|key| matches!(key.as_str(), "value" | "source" | "because"));
         let (Some(value), true, false) = (table.get("value"), known, text("source").is_empty()) else {
-            self.say(
-                span.clone(),
-                "A fixed value is a value, or a value with its source.",
-                "Write \"...\", or { value = \"...\", source = \"...\", because = \"...\" }; `because` may be left out.",
-            );
+            self.say(span.clone(), told!(STATED), told!(STATED_MEND));
             return None;
         };
         let value = self.value(id, value, span)?;
@@ -323,24 +332,17 @@ impl Reader {
         let of = self.quantity(&Spanned::new(span.clone(), name.to_owned()))?;
         let kind = id.get().kind;
         if of.get().kind != kind || matches!(kind, Kind::Choice | Kind::Count | Kind::Temperature) {
-            self.say(
-                span.clone(),
-                format!("{} cannot be a share of {name}.", id.get().id),
-                "A share needs two quantities of one kind that can be multiplied, such as two lengths.",
-            );
+            self.say(span.clone(), told!(NO_SHARE, "name" = id.get().id, "other" = name), told!(NO_SHARE_MEND));
             return None;
         }
-        let ends: Vec<f64> = (table["between"].as_array().into_iter().flatten())
+        let ends: Vec<_> = (table["between"].as_array().into_iter().flatten())
             .map(|end| self.amount(Kind::Ratio, None, end, span))
-            .collect::<Option<_>>()?;
+            .collect();
+        let ends = ends.into_iter().collect::<Option<Vec<f64>>>()?;
         match ends.as_slice() {
             &[low, high] if low <= high => Some(Draw::Share { of, low, high }),
             _ => {
-                self.say(
-                    span.clone(),
-                    "`between` wants two shares, the smaller first.",
-                    "Write [\"90 %\", \"105 %\"].",
-                );
+                self.say(span.clone(), told!(TWO_SHARES), told!(TWO_SHARES_MEND));
                 None
             }
         }
@@ -349,12 +351,17 @@ impl Reader {
     pub(super) fn value(&mut self, id: QuantityId, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
         let quantity = id.get();
         if quantity.kind == Kind::Choice {
+            if is_unquoted(id, value) {
+                let text = quoted(&value.to_string());
+                self.say(span.clone(), told!(NOT_QUOTED, "name" = quantity.id), told!(WRITE_SO, "lines" = text));
+                return None;
+            }
             let text = value.as_str().unwrap_or_default();
             let found = quantity.choices.iter().position(|choice| *choice == text);
             if found.is_none() {
                 self.say(
                     span.clone(),
-                    format!("{value} is none of the possibilities of {}.", quantity.id),
+                    told!(NO_POSSIBILITY, "written" = value.to_string(), "name" = quantity.id),
                     amount::choices_of(quantity, text),
                 );
             }
@@ -373,12 +380,12 @@ impl Reader {
         match amount::read(&text, &Wanted::new(kind)) {
             Ok(read) => Some(read.base),
             Err(error) => {
-                let of = name.map_or_else(String::new, |name| format!(" as {name}"));
-                self.say(
-                    span.clone(),
-                    format!("{text:?} cannot be read{of}: {error}"),
-                    format!("It takes {}.", kind.name()),
-                );
+                let (written, why) = (quoted(&text), error.to_string());
+                let what = match name {
+                    Some(name) => told!(UNREADABLE_AS, "written" = written, "name" = name, "why" = why),
+                    None => told!(UNREADABLE, "written" = written, "why" = why),
+                };
+                self.say(span.clone(), what, told!(TAKES, "kind" = kind.name()));
                 None
             }
         }
@@ -390,32 +397,71 @@ impl Reader {
             Some(value) => self.value(id, value.get_ref(), &value.span()),
             None => Some(open),
         };
-        let at_least = bound(&limit.at_least, f64::NEG_INFINITY)?;
-        let at_most = bound(&limit.at_most, f64::INFINITY)?;
+        let at_least = bound(&limit.at_least, f64::NEG_INFINITY);
+        let at_most = bound(&limit.at_most, f64::INFINITY);
+        let (at_least, at_most) = (at_least?, at_most?);
         if at_least > at_most {
-            self.say(
-                limit.quantity.span(),
-                "No value is at least the one and at most the other.",
-                "Swap at_least and at_most.",
-            );
+            self.say(limit.quantity.span(), told!(NO_BETWEEN), told!(NO_BETWEEN_MEND));
         }
         let asked = match fault {
             Some(fault) if !limit.healthy => Asked::Fault(fault),
             Some(_) => {
-                self.say(
-                    limit.quantity.span(),
-                    "A limit of a fault cannot be asked of healthy machines.",
-                    "Take out healthy = true, or move the limit out of the fault.",
-                );
+                self.say(limit.quantity.span(), told!(HEALTHY), told!(HEALTHY_MEND));
                 return None;
             }
             None if limit.healthy => Asked::Healthy,
             None => Asked::Always,
         };
         if limit.at_least.is_none() && limit.at_most.is_none() {
-            self.say(limit.quantity.span(), "This limit bounds nothing.", "Give it at_least, at_most, or both.");
+            self.say(limit.quantity.span(), told!(NO_BOUND), told!(NO_BOUND_MEND));
         }
         let (because, source, span) = (limit.because.clone(), limit.source.clone(), limit.quantity.span());
         Some(Limit { quantity: id, at_least, at_most, because, source, asked, span, of: String::new() })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn told(text: &str) -> Vec<String> {
+        let problems = Family::read("test", text).unwrap_err();
+        problems.iter().map(ToString::to_string).collect()
+    }
+
+    #[test]
+    fn what_lacks_its_quotation_marks_is_shown_with_them() {
+        for (written, line) in [
+            ("[fixed]\n\"chain.size\" = 80", "\n\"chain.size\" = \"80\""),
+            (
+                "[fixed]\nchain.size = 80\nchain.teeth_small = 19",
+                "\n\"chain.size\" = \"80\"\n\"chain.teeth_small\" = 19",
+            ),
+            ("[[pool]]\nchain.size = \"80\"", "\n\"chain.size\" = \"80\""),
+            ("[draw]\n\"chain.size\" = { choose = [\"80\", 60] }", "Write it so:\n\"60\""),
+            ("[fixed]\n\"drive.motor_power\" = 7.5 kW", "\n\"drive.motor_power\" = \"7.5 kW\""),
+            ("[fixed]\n\"chain.size\" = 08B", "\n\"chain.size\" = \"08B\""),
+        ] {
+            let told = told(&format!("name = \"Test\"\n{written}\n"));
+            assert_eq!(told.len(), 1, "{written}: {told:?}");
+            assert!(told[0].ends_with(line), "{written}: {told:?}");
+        }
+        assert!(told("name = \"Test\"\n[fixed]\n\"chain.size\" = 81\n")[0].contains("81 is none of the possibilities"));
+    }
+
+    #[test]
+    fn one_value_that_cannot_be_read_hides_no_other() {
+        for (written, count) in [
+            ("[draw]\n\"chain.size\" = { choose = [\"81\", \"60\", \"82\"] }", 2),
+            ("[draw]\n\"heat.ambient\" = { between = [\"cold\", \"warm\"] }", 2),
+            ("[draw]\n\"heat.ambient\" = { about = \"cold\", spread = \"some\" }", 2),
+            ("[[limit]]\nquantity = \"heat.ambient\"\nat_least = \"cold\"\nat_most = \"warm\"", 2),
+            // A row of which one value cannot be read names the same quantities as the others all the same.
+            ("[[pool]]\n\"chain.size\" = \"80\"\n[[pool]]\n\"chain.size\" = \"81\"", 1),
+            ("[[pool]]\n\"chain.size\" = \"80\"\n[[pool]]\nchain.size = \"60\"", 1),
+        ] {
+            let told = told(&format!("name = \"Test\"\n{written}\n"));
+            assert_eq!(told.len(), count, "{written}: {told:?}");
+        }
     }
 }

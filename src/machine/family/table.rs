@@ -13,9 +13,32 @@
 use core::ops::Range;
 
 use super::read::Reader;
-use crate::problem::Problem;
+use crate::messages;
+use crate::problem::{NO_QUANTITY, Problem, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry, nearest};
 use crate::unit::{Kind, System, Unit};
+
+messages! { pub(crate) SAYS {
+    OPEN = "problem-table-open", "This quotation mark is never closed.";
+    OPEN_MEND = "problem-table-open-mend", "Close it, or double it inside a cell.";
+    EMPTY = "problem-table-empty", "The table is empty.";
+    EMPTY_MEND = "problem-table-empty-mend", "Let its first row name quantities, such as chain.size or drive.motor_power [kW].";
+    TWO_COLUMNS = "problem-table-two-columns", "There are two columns of this name.";
+    TWO_COLUMNS_MEND = "problem-table-two-columns-mend", "Take one of them out.";
+    CELLS = "problem-table-cells", "This row has {cells} cells under {headings} headings.";
+    ONE_CELL = "problem-table-one-cell", "This row has one cell under {headings} headings.";
+    CELLS_MEND = "problem-table-cells-mend", "Give every machine one cell under each heading; put a cell that holds the delimiter in quotation marks.";
+    TWO_MACHINES = "problem-table-two-machines", "There are two machines called {name}; the other one stands in line {line}.";
+    TWO_MACHINES_MEND = "problem-table-two-machines-mend", "Give one of them another name, or take it out.";
+    NO_MACHINE = "problem-table-no-machine", "The table has no machine in it.";
+    NO_MACHINE_MEND = "problem-table-no-machine-mend", "Add a row for each machine.";
+    NOTE_MEND = "problem-table-note-mend", "{mend} Take a column of anything else out, or begin its heading with # to keep it as a note.";
+    NO_UNIT = "problem-table-no-unit", "{unit} is no unit of {name}, which is {kind}.";
+    NO_UNIT_BARE = "problem-table-no-unit-bare", "Take the bracket out of the heading.";
+    NO_UNIT_MEND = "problem-table-no-unit-mend", "Write [{si}] or [{us}], say.";
+    LACKS = "problem-table-lacks", "This machine has no {name}.";
+    LACKS_MEND = "problem-table-lacks-mend", "Fill the cell in, or take the column or the machine out.";
+} }
 
 /// A problem in a family's file, or in the table beside it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -42,39 +65,32 @@ struct Cell {
 /// The machines of a table: their names and their values.
 pub(super) type Machines = (Vec<String>, Vec<Vec<(QuantityId, f64)>>);
 
+#[derive(Debug, Clone, PartialEq)]
 enum Column {
     Name,
+    /// The author's own, or one whose heading cannot be used: its cells are passed over.
     Note,
     Value(QuantityId, Option<String>),
 }
 
 /// Reads the machines in `text`; every problem goes to `reader`.
 pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
-    let mut rows = match cells(text) {
-        Ok(rows) => rows.into_iter(),
-        Err(at) => {
-            reader.say(at..at + 1, "This quotation mark is never closed.", "Close it, or double it inside a cell.");
-            return Machines::default();
-        }
-    };
+    let (rows, open) = cells(text);
+    let mut rows = rows.into_iter();
+    open.into_iter().for_each(|at| reader.say(at..at + 1, told!(OPEN), told!(OPEN_MEND)));
     let Some(headings) = rows.next() else {
-        reader.problems.push(Problem::whole(
-            "The table is empty.",
-            "Let its first row name quantities, such as chain.size or drive.motor_power [kW].",
-        ));
+        reader.problems.push(Problem::whole(told!(EMPTY), told!(EMPTY_MEND)));
         return Machines::default();
     };
-    let before = reader.problems.len();
-    let columns: Vec<_> = headings.iter().filter_map(|heading| column(heading, reader)).collect();
+    // What is wrong with one heading or cell hides nothing that is wrong elsewhere.
+    let mut columns: Vec<_> = headings.iter().map(|heading| column(heading, reader).unwrap_or(Column::Note)).collect();
     for (place, heading) in headings.iter().enumerate() {
         let name = |cell: &Cell| cell.text.split('[').next().unwrap_or("").trim().to_lowercase();
         let note = heading.text.starts_with(NOTE);
         if !note && headings[..place].iter().any(|other| name(other) == name(heading)) {
-            reader.say(heading.span.clone(), "There are two columns of this name.", "Take one of them out.");
+            reader.say(heading.span.clone(), told!(TWO_COLUMNS), told!(TWO_COLUMNS_MEND));
+            columns[place] = Column::Note;
         }
-    }
-    if reader.problems.len() > before {
-        return Machines::default();
     }
     let (mut names, mut pool) = Machines::default();
     let mut named: Vec<&Cell> = Vec::new();
@@ -84,8 +100,11 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
         if row.len() != columns.len() {
             reader.say(
                 whole,
-                format!("This row has {} cells under {} headings.", row.len(), columns.len()),
-                "Give every machine one cell under each heading; put a cell that holds the delimiter in quotation marks.",
+                match row.len() {
+                    1 => told!(ONE_CELL, "headings" = columns.len().to_string()),
+                    cells => told!(CELLS, "cells" = cells.to_string(), "headings" = columns.len().to_string()),
+                },
+                told!(CELLS_MEND),
             );
             continue;
         }
@@ -93,20 +112,22 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
         let mut name = (pool.len() + 1).to_string();
         for (cell, column) in row.iter().zip(&columns) {
             match column {
+                // What begins with a mark that is never closed has been told of.
+                _ if open.is_some_and(|at| cell.span.contains(&at)) => {}
                 // Without a name it is called by its place.
                 Column::Name if cell.text.is_empty() => {}
                 Column::Name => {
                     name.clone_from(&cell.text);
                     let same = |other: &&&Cell| other.text.to_lowercase() == name.to_lowercase();
                     match named.iter().find(same) {
-                        Some(first) => reader.say(
-                            cell.span.clone(),
-                            format!(
-                                "There are two machines called {name:?}; the other one stands in line {}.",
-                                text[..first.span.start].matches('\n').count() + 1
-                            ),
-                            "Give one of them another name, or take it out.",
-                        ),
+                        Some(first) => {
+                            let line = (text[..first.span.start].matches('\n').count() + 1).to_string();
+                            reader.say(
+                                cell.span.clone(),
+                                told!(TWO_MACHINES, "name" = quoted(&name), "line" = line),
+                                told!(TWO_MACHINES_MEND),
+                            );
+                        }
                         None => named.push(cell),
                     }
                 }
@@ -118,8 +139,8 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
         names.push(name);
         pool.push(values);
     }
-    if pool.is_empty() && reader.problems.len() == before {
-        reader.problems.push(Problem::whole("The table has no machine in it.", "Add a row for each machine."));
+    if rows.is_empty() {
+        reader.problems.push(Problem::whole(told!(NO_MACHINE), told!(NO_MACHINE_MEND)));
     }
     (names, pool)
 }
@@ -139,13 +160,8 @@ fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
     let registry = Registry::get();
     let Some(id) = registry.find(name) else {
         let names = registry.quantities().map(|id| id.get().id).chain([NAME]);
-        let mend = nearest(name, names).map_or_else(
-            || "`drivecourse solve --list` names every quantity.".to_owned(),
-            |near| format!("Did you mean {near:?}?"),
-        );
-        let mend =
-            format!("{mend} Take a column of anything else out, or begin its heading with # to keep it as a note.");
-        reader.say(heading.span.clone(), format!("There is no quantity called {name:?}."), mend);
+        let mend = told!(NOTE_MEND, "mend" = other_quantity(nearest(name, names)));
+        reader.say(heading.span.clone(), told!(NO_QUANTITY, "name" = quoted(name)), mend);
         return None;
     };
     let quantity = id.get();
@@ -154,12 +170,12 @@ fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
     {
         let [si, us] = System::ALL.map(|system| quantity.unit(system).symbol);
         let mend = match si {
-            "" => "Take the bracket out of the heading.".to_owned(),
-            _ => format!("Write [{si}] or [{us}], say."),
+            "" => told!(NO_UNIT_BARE),
+            _ => told!(NO_UNIT_MEND, "si" = si, "us" = us),
         };
         reader.say(
             heading.span.clone(),
-            format!("{unit:?} is no unit of {name}, which is {}.", quantity.kind.name()),
+            told!(NO_UNIT, "unit" = quoted(unit), "name" = name, "kind" = quantity.kind.name()),
             mend,
         );
         return None;
@@ -169,11 +185,7 @@ fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
 
 fn value(cell: &Cell, id: QuantityId, unit: Option<&str>, reader: &mut Reader) -> Option<f64> {
     if cell.text.is_empty() {
-        reader.say(
-            cell.span.clone(),
-            format!("This machine has no {}.", id.get().id),
-            "Fill the cell in, or take the column or the machine out.",
-        );
+        reader.say(cell.span.clone(), told!(LACKS, "name" = id.get().id), told!(LACKS_MEND));
         return None;
     }
     // A bare number is in the unit of its column.
@@ -185,8 +197,9 @@ fn value(cell: &Cell, id: QuantityId, unit: Option<&str>, reader: &mut Reader) -
     reader.value(id, &toml::Value::String(text), &cell.span)
 }
 
-/// The cells of every row that holds something, with their places; or where a quotation mark is never closed.
-fn cells(text: &str) -> Result<Vec<Vec<Cell>>, usize> {
+/// The cells of every row that holds something, with their places; and where a quotation mark is never closed: from there
+/// on the line is read as if it had none.
+fn cells(text: &str) -> (Vec<Vec<Cell>>, Option<usize>) {
     let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or("");
     // The comma comes last, so that it wins where nothing tells them apart.
     let delimiter = [b'\t', b';', b','].into_iter().max_by_key(|mark| first.bytes().filter(|b| b == mark).count());
@@ -195,15 +208,18 @@ fn cells(text: &str) -> Result<Vec<Vec<Cell>>, usize> {
     let (mut rows, mut row) = (Vec::new(), Vec::new());
     let (mut start, mut at) = (text.len() - text.trim_start_matches('\u{feff}').len(), 0);
     at = at.max(start);
-    let mut open: Option<usize> = None;
+    let (mut open, mut never_closed): (Option<usize>, Option<usize>) = (None, None);
     loop {
         let byte = bytes.get(at).copied();
         match (open, byte) {
-            (Some(at), None) => return Err(at),
+            (Some(mark), None) => {
+                (open, never_closed) = (None, Some(mark));
+                at = mark;
+            }
             (Some(_), Some(b'"')) if bytes.get(at + 1) == Some(&b'"') => at += 1,
             (Some(_), Some(b'"')) => open = None,
             (Some(_), Some(_)) => {}
-            (None, Some(b'"')) if text[start..at].trim().is_empty() => open = Some(at),
+            (None, Some(b'"')) if text[start..at].trim().is_empty() && never_closed.is_none() => open = Some(at),
             (None, Some(b)) if b != delimiter && b != b'\n' => {}
             (None, end) => {
                 row.push(cell(text, start..at));
@@ -215,7 +231,7 @@ fn cells(text: &str) -> Result<Vec<Vec<Cell>>, usize> {
                     row.clear();
                 }
                 if end.is_none() {
-                    return Ok(rows);
+                    return (rows, never_closed);
                 }
             }
         }
@@ -300,6 +316,25 @@ mod tests {
         }
         for table in ["", "machine,chain.size\n"] {
             assert_eq!(read(table).unwrap_err().len(), 1);
+        }
+    }
+
+    #[test]
+    fn no_problem_hides_another() {
+        for (table, places) in [
+            // A name that nobody knows, a unit that does not fit, a column twice, and what is wrong in their rows.
+            (
+                "machine,chain.sise,drive.motor_power [kN],drive.ratio,drive.ratio\nK-1,80,3,much,5\nk-1,80,3,,5\n",
+                &[(1, 9), (1, 20), (1, 55), (2, 10), (3, 1), (3, 10)][..],
+            ),
+            ("machine,chain.size,drive.ratio\na,81,much\nb,80\nc,,12\n", &[(2, 3), (2, 6), (3, 1), (4, 3)]),
+            // A mark that is never closed spoils its own line.
+            ("machine,chain.size,drive.ratio\na,\"80,much\nb,81,12\n", &[(2, 3), (2, 7), (3, 3)]),
+        ] {
+            let mut found: Vec<_> =
+                read(table).unwrap_err().iter().map(|told| (told.0.unwrap(), told.1.unwrap())).collect();
+            found.sort_unstable();
+            assert_eq!(found, places, "{table}: {:?}", read(table));
         }
     }
 }

@@ -1,6 +1,18 @@
 //! Reads a formula's text: sums of products of signed powers.
 
 use super::{Formula, FormulaError, Node};
+use crate::messages;
+
+messages! { pub(crate) SAYS {
+    TOO_LONG = "problem-formula-too-long", "the formula is longer than 1000 characters";
+    UNEXPECTED = "problem-formula-unexpected", "did not expect '{sign}' here";
+    TOO_DEEP = "problem-formula-too-deep", "brackets are nested too deeply";
+    NO_NUMBER = "problem-formula-no-number", "{written} is not a number";
+    TOO_EARLY = "problem-formula-too-early", "the formula stops too early";
+    NO_ARGUMENT = "problem-formula-no-argument", "{name} needs its argument in brackets";
+    UNIT_OPEN = "problem-formula-unit-open", "the unit's bracket is not closed";
+    OPEN = "problem-formula-open", "a bracket is not closed";
+} }
 
 pub(super) const FUNCTIONS: [&str; 15] =
     ["sqrt", "abs", "exp", "ln", "log10", "min", "max", "ceil", "sin", "cos", "tan", "asin", "acos", "atan", "cot"];
@@ -12,7 +24,7 @@ impl Formula {
     /// A [`FormulaError`] that says what was met and where.
     pub fn read(text: &str) -> Result<Self, FormulaError> {
         if text.len() > 1000 {
-            return Err(FormulaError { at: 1000, what: told!("the formula is longer than 1000 characters") });
+            return Err(FormulaError { at: 1000, what: told!(TOO_LONG) });
         }
         let (left, right, offset) = match text.find('=') {
             Some(split) => (Some(&text[..split]), &text[split + 1..], text[..=split].chars().count()),
@@ -25,7 +37,7 @@ impl Formula {
         reader.space();
         match reader.text.get(reader.at) {
             None => Ok(Self { unit, body }),
-            Some(c) => Err(reader.fail(told!("did not expect '{c}' here"))),
+            Some(c) => Err(reader.fail(told!(UNEXPECTED, "sign" = c.to_string()))),
         }
     }
 }
@@ -62,7 +74,7 @@ impl Reader {
         // Text from a file must not be able to exhaust the stack.
         self.depth += 1;
         if self.depth > 40 {
-            return Err(self.fail(told!("brackets are nested too deeply")));
+            return Err(self.fail(told!(TOO_DEEP)));
         }
         let mut left = self.product()?;
         while let Some(op) = self.take(&['+', '-', '−']) {
@@ -116,7 +128,7 @@ impl Reader {
                 let written: String = self.text[start..self.at].iter().collect();
                 match crate::decimal::value(&written, 0) {
                     Some(value) => Ok(Node::Number(value, written)),
-                    None => Err(self.fail(told!("{written} is not a number"))),
+                    None => Err(self.fail(told!(NO_NUMBER, "written" = written))),
                 }
             }
             Some(c) if c.is_alphabetic() => {
@@ -126,15 +138,15 @@ impl Reader {
                 let name: String = self.text[start..self.at].iter().collect();
                 self.named(name)
             }
-            Some(c) => Err(self.fail(told!("did not expect '{c}' here"))),
-            None => Err(self.fail(told!("the formula stops too early"))),
+            Some(c) => Err(self.fail(told!(UNEXPECTED, "sign" = c.to_string()))),
+            None => Err(self.fail(told!(TOO_EARLY))),
         }
     }
 
     fn named(&mut self, name: String) -> Result<Node, FormulaError> {
         if let Some(function) = FUNCTIONS.iter().find(|function| **function == name) {
             if self.take(&['(']).is_none() {
-                return Err(self.fail(told!("{name} needs its argument in brackets")));
+                return Err(self.fail(told!(NO_ARGUMENT, "name" = name)));
             }
             let mut args = vec![self.sum()?];
             while self.take(&[',']).is_some() {
@@ -150,7 +162,7 @@ impl Reader {
         if self.text.get(self.at) == Some(&'[') {
             let close = self.text[self.at..].iter().position(|c| *c == ']');
             let Some(length) = close else {
-                return Err(self.fail(told!("the unit's bracket is not closed")));
+                return Err(self.fail(told!(UNIT_OPEN)));
             };
             unit = Some(self.text[self.at + 1..self.at + length].iter().collect::<String>());
             self.at += length + 1;
@@ -159,6 +171,6 @@ impl Reader {
     }
 
     fn close(&mut self) -> Result<(), FormulaError> {
-        if self.take(&[')']).is_some() { Ok(()) } else { Err(self.fail(told!("a bracket is not closed"))) }
+        if self.take(&[')']).is_some() { Ok(()) } else { Err(self.fail(told!(OPEN))) }
     }
 }

@@ -6,9 +6,31 @@ use super::{Case, MOST_ATTEMPTS, Plan};
 use crate::amount;
 use crate::chance::Stream;
 use crate::family::{Asked, Family, Limit, written};
+use crate::messages;
 use crate::problem::Problem;
 use crate::registry::Registry;
 use crate::unit::System;
+
+messages! { pub(crate) SAYS {
+    CANNOT = "problem-draw-cannot", "No machine of the family \"{family}\" could be drawn in {attempts} attempts {wanted}. {why}";
+    SOUND = "problem-draw-sound", "with nothing wrong";
+    WITH_FAULT = "problem-draw-with-fault", "with the fault {fault}";
+    WITH_FAULTS = "problem-draw-with-faults", "with the faults {faults}";
+    BROKE = "problem-draw-broke", "{share} % of them broke the limit on {limit}.";
+    NO_RESULT = "problem-draw-no-result", "In {share} % of them a calculation had no result: the draws reach outside what the formulas hold for.";
+    BEYOND = "problem-draw-beyond", "{id}{notes}: {name} was {value} at the nearest, and {bound}";
+    OF_FAMILY = "problem-draw-of-family", "of the family {family}";
+    LEAST = "problem-draw-least", "the least allowed is {value}";
+    LARGEST = "problem-draw-largest", "the largest allowed is {value}";
+    OFTEN_LIMIT = "problem-draw-often-limit", "{count} times it was the limit on {limit}{with}";
+    OFTEN_NO_RESULT = "problem-draw-often-no-result", "{count} times a calculation had no result{with}";
+    OFTEN_WITH = "problem-draw-often-with", "{count} times with the fault \"{fault}\" ({name})";
+    NARROW = "problem-draw-narrow", "Narrow the draws, or mend the values they start from.";
+    WIDEN = "problem-draw-widen", "Widen the limit, or narrow the draws that break it.";
+    MEND_VALUES = "problem-draw-mend-values", "Mend the values that break it.";
+    OTHER_LIMIT = "problem-draw-other-limit", "Where your drive is right and the limit is not, take another one here, in place of that of {family}; change what it allows:\n{lines}";
+    LEAVE_OUT = "problem-draw-leave-out", "Where your drive cannot have this fault, leave it out, beside `like`:\n{line}";
+} }
 
 /// Why no machine of a family could be drawn.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -29,11 +51,13 @@ pub struct CannotDraw {
 
 impl fmt::Display for CannotDraw {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(
-            f,
-            "No machine of the family \"{}\" could be drawn in {MOST_ATTEMPTS} attempts {}. {}",
-            self.family, self.wanted, self.because
-        )
+        f.write_str(&told!(
+            CANNOT,
+            "family" = self.family,
+            "attempts" = MOST_ATTEMPTS.to_string(),
+            "wanted" = self.wanted,
+            "why" = self.because,
+        ))
     }
 }
 
@@ -140,13 +164,15 @@ impl Plan {
         let mostly =
             (self.family.faults.iter().zip(&by_fault)).find(|(_, broken)| count_of(broken) * 2 > count_of(&all));
         let with = mostly.map_or_else(String::new, |(fault, broken)| {
-            format!(", {} times with the fault \"{}\" ({})", count_of(broken), fault.id, fault.name)
+            let count = count_of(broken).to_string();
+            format!(", {}", told!(OFTEN_WITH, "count" = count, "fault" = fault.id, "name" = fault.name))
         });
         let most = match worst {
             Some((place, count, nearest)) => {
-                format!("{count} times it was the limit on {}{with}", self.beyond(place, nearest))
+                let limit = self.beyond(place, nearest);
+                told!(OFTEN_LIMIT, "count" = count.to_string(), "limit" = limit, "with" = with)
             }
-            None => format!("{} times a calculation had no result{with}", all.refused),
+            None => told!(OFTEN_NO_RESULT, "count" = all.refused.to_string(), "with" = with),
         };
         Rejections { kept, undrawn, rejected, most, worst: worst.map(|(place, ..)| place) }
     }
@@ -156,31 +182,24 @@ impl Plan {
         if cfg!(wordless) {
             return CannotDraw::default();
         }
-        let share = |count: u32| f64::from(count) / f64::from(MOST_ATTEMPTS) * 100.0;
+        let share = |count: u32| format!("{:.0}", f64::from(count) / f64::from(MOST_ATTEMPTS) * 100.0);
         let worst = broken.worst();
         let (because, limit, span) = match worst {
             Some((place, count, nearest)) => (
-                format!("{:.0} % of them broke the limit on {}.", share(count), self.beyond(place, nearest)),
+                told!(BROKE, "share" = share(count), "limit" = self.beyond(place, nearest)),
                 Some(place),
                 Some(self.family.limits[place].span.clone()),
             ),
-            None => (
-                format!(
-                    "In {:.0} % of them a calculation had no result: the draws reach outside what the formulas hold for.",
-                    share(broken.refused)
-                ),
-                None,
-                None,
-            ),
+            None => (told!(NO_RESULT, "share" = share(broken.refused)), None, None),
         };
         let named: Vec<_> = (faults.iter())
             .map(|fault| &self.family.faults[*fault])
             .map(|fault| format!("\"{}\" ({})", fault.id, fault.name))
             .collect();
         let wanted = match named.as_slice() {
-            [] => "with nothing wrong".to_owned(),
-            [one] => format!("with the fault {one}"),
-            more => format!("with the faults {}", more.join(" and ")),
+            [] => told!(SOUND),
+            [one] => told!(WITH_FAULT, "fault" = one),
+            more => told!(WITH_FAULTS, "faults" = more.join(&format!(" {} ", amount::AND.text()))),
         };
         let mend = self.mend(limit.map(|place| &self.family.limits[place]), &faults);
         CannotDraw { family: self.family.id.as_str().into(), wanted, because, limit, span, mend: mend.into() }
@@ -188,31 +207,28 @@ impl Plan {
 
     /// What can be done where machines with these faults break `limit`, with lines to copy.
     fn mend(&self, limit: Option<&Limit>, faults: &[usize]) -> String {
-        let Some(limit) = limit else { return "Narrow the draws, or mend the values they start from.".into() };
+        let Some(limit) = limit else { return told!(NARROW) };
         let mut out = match limit.of.is_empty() {
-            true => "Widen the limit, or narrow the draws that break it.".to_owned(),
-            false => "Mend the values that break it.".to_owned(),
+            true => told!(WIDEN),
+            false => told!(MEND_VALUES),
         };
         if !limit.of.is_empty() && !matches!(limit.asked, Asked::Fault(_)) {
             let bound = |name: &str, value: f64| match value.is_finite() {
                 true => format!("\n{name} = \"{}\"", written(limit.quantity, value)),
                 false => String::new(),
             };
-            out += &format!(
-                " Where your drive is right and the limit is not, take another one here, in place of that of {}; change what it \
-                 allows:\n[[limit]]\nquantity = \"{}\"{}{}{}",
-                limit.of,
+            let lines = format!(
+                "[[limit]]\nquantity = \"{}\"{}{}{}",
                 limit.quantity.get().id,
                 bound("at_least", limit.at_least),
                 bound("at_most", limit.at_most),
                 if limit.asked == Asked::Healthy { "\nhealthy = true" } else { "" }
             );
+            out += &format!(" {}", told!(OTHER_LIMIT, "family" = limit.of, "lines" = lines));
         }
         if let ([fault], false) = (faults, limit.of.is_empty()) {
-            out += &format!(
-                "\nWhere your drive cannot have this fault, leave it out, beside `like`:\nwithout = [\"{}\"]",
-                self.family.faults[*fault].id
-            );
+            let line = format!("without = [\"{}\"]", self.family.faults[*fault].id);
+            out += &format!("\n{}", told!(LEAVE_OUT, "line" = line));
         }
         out
     }
@@ -221,17 +237,17 @@ impl Plan {
     /// wrap lets the chain climb the teeth): at the nearest it was 113.2°, and the least allowed is 120°`.
     fn beyond(&self, place: usize, nearest: f64) -> String {
         let limit = &self.family.limits[place];
-        let from = if limit.of.is_empty() { String::new() } else { format!("of the family {}", limit.of) };
+        let from = if limit.of.is_empty() { String::new() } else { told!(OF_FAMILY, "family" = limit.of) };
         let notes: Vec<_> = [from, limit.reason()].into_iter().filter(|note| !note.is_empty()).collect();
         let notes = if notes.is_empty() { String::new() } else { format!(" ({})", notes.join("; ")) };
         let quantity = limit.quantity.get();
         let bound = if nearest < limit.at_least {
-            format!("the least allowed is {}", amount::write_exact(quantity, limit.at_least, System::Si))
+            told!(LEAST, "value" = amount::write_exact(quantity, limit.at_least, System::Si))
         } else {
-            format!("the largest allowed is {}", amount::write_exact(quantity, limit.at_most, System::Si))
+            told!(LARGEST, "value" = amount::write_exact(quantity, limit.at_most, System::Si))
         };
         let value = amount::write_exact(quantity, nearest, System::Si);
-        format!("{}{notes}: {} was {value} at the nearest, and {bound}", quantity.id, quantity.name)
+        told!(BEYOND, "id" = quantity.id, "notes" = notes, "name" = quantity.name, "value" = value, "bound" = bound,)
     }
 }
 

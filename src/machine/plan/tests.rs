@@ -186,3 +186,32 @@ fn what_a_table_of_its_own_lacks_is_told_once() {
     let bare = read("without = [\"long-foot\"]\n[draw]\n\"mount.foot_length\" = \"70 mm\"\n").unwrap();
     assert_eq!(bare.family.lacks().map(|id| id.get().id).collect::<Vec<_>>(), ["mount.along"]);
 }
+
+#[test]
+fn a_fixed_value_that_the_others_make_otherwise_is_told_of() {
+    let family = |factor: &str, teeth: &str| {
+        format!("name = \"Test\"\n[fixed]\n\"load.connection_factor\" = {factor}\n\"chain.teeth_small\" = {teeth}\n")
+    };
+    let teeth = Registry::get().relation("load.connection_factor/teeth").unwrap();
+    let mut values = vec![f64::NAN; Registry::get().len()];
+    values[usize::from(teeth.at[0])] = 19.0;
+    let listed = teeth.eval(&values).unwrap();
+    assert!(plan(&family(&format!("{listed}"), "19")).is_ok());
+    let told = plan(&family("2.4", "19")).unwrap_err();
+    assert_eq!(told.len(), 1, "{told:?}");
+    let problem = &told[0];
+    assert!(problem.what.contains("load.connection_factor is fixed to 2.4 here, but follows as "), "{problem}");
+    assert!(problem.what.contains("from chain.teeth_small (load.connection_factor/teeth)"), "{problem}");
+    assert_eq!(problem.mend.lines().last(), Some("\"load.connection_factor\" = { value = \"2.4\", source = \"...\" }"));
+    assert_eq!(problem.line_column(&family("2.4", "19")), Some((3, 1)));
+    // The plant's own value goes before the list, and a value that differs from machine to machine contradicts nothing.
+    assert!(plan(&family("{ value = \"2.4\", source = \"order 7\" }", "19")).is_ok());
+    let drawn = "name = \"Test\"\n[fixed]\n\"load.connection_factor\" = 2.4\n[draw]\n\"chain.teeth_small\" = { choose = [19, 21] }\n";
+    assert!(plan(drawn).is_ok());
+    // With a table every one of its machines must be otherwise.
+    let rows = |teeth: &[&str]| {
+        let rows: String = teeth.iter().map(|teeth| format!("[[pool]]\n\"chain.teeth_small\" = {teeth}\n")).collect();
+        format!("name = \"Test\"\n[fixed]\n\"load.connection_factor\" = 2.4\n{rows}")
+    };
+    assert_eq!(plan(&rows(&["17", "19"])).unwrap_err().len(), 1);
+}

@@ -2,6 +2,7 @@
 
 use super::ReadError;
 use super::text::{clean, clip};
+use crate::messages;
 use crate::quantity::Quantity;
 use crate::topics::size_called;
 use crate::unit::Kind;
@@ -63,17 +64,22 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
     Err(ReadError::NoSuchChoice { written: clip(&text), choices })
 }
 
+messages! { pub(crate) SAYS {
+    CALLED_HERE = "problem-file-called-here", "{written} is called {name} here.";
+    CHOOSE = "problem-file-choose", "Choose one of: {choices}.";
+} }
+
 /// Says what `written` is called among the choices of `quantity`, if it is another standard's name of one of them.
 pub fn called_here(quantity: &Quantity, written: &str) -> Option<String> {
     let written = written.trim();
     let name = (quantity.id == "chain.size").then(|| size_called(written)).flatten()?;
-    Some(format!("{written} is called {name} here."))
+    Some(told!(CALLED_HERE, "written" = written, "name" = name))
 }
 
 /// What to write instead of `written`, which is none of the choices of `quantity`.
 pub fn choices_of(quantity: &Quantity, written: &str) -> String {
     let called = called_here(quantity, written).map_or_else(String::new, |called| format!("{called} "));
-    format!("{called}Choose one of: {}.", quantity.choices.join(", "))
+    format!("{called}{}", told!(CHOOSE, "choices" = quantity.choices.join(", ")))
 }
 
 /// Small letters and figures only.

@@ -1,0 +1,221 @@
+## Was an Dateien nicht zu brauchen ist: TOML, Familien, Maschinentabellen, Ausdrücke
+
+problem-file-did-you-mean = War { $name } gemeint?
+problem-file-no-quantity = Eine Größe { $name } gibt es nicht.
+problem-file-list-quantities = `drivecourse solve --list` nennt alle Größen.
+problem-file-no-possibility = { $written } ist keine der Möglichkeiten von { $name }.
+problem-file-called-here = { $written } heißt hier { $name }.
+problem-file-choose = Zur Wahl stehen: { $choices }.
+problem-result-outside = { $input } ist { $value }, außerhalb von { $min } bis { $max } (SI-Einheiten)
+problem-result-not-settling = die Ablesungen nähern sich noch keinem Endwert
+problem-result-no-solution = nichts erfüllt die Vorgaben ({ $sought })
+
+problem-file-not-valid = Das ist hier nicht gültig: { $why }.
+problem-file-no-name = { $name } gibt es hier nicht.
+problem-file-known = Hier gibt es: { $names }.
+problem-file-lacks = Hier fehlt { $name }.
+problem-file-lacks-mend =
+    Schreiben Sie eine Zeile wie diese:
+    { $line }
+problem-file-lacks-heading-mend =
+    Schreiben Sie eine Überschrift wie diese und darunter, was dazugehört:
+    { $line }
+problem-file-no-variant = { $name } ist hier keine der Möglichkeiten.
+problem-file-other-sort = Hier steht { $is }, verlangt ist aber { $wanted }.
+problem-file-text = Text
+problem-file-number = die Zahl { $number }
+problem-file-a-list = eine Liste
+problem-file-a-date = ein Datum
+problem-file-a-table = eine Tabelle
+problem-file-wanted-text = Text in Anführungszeichen
+problem-file-wanted-whole = eine ganze Zahl
+problem-file-wanted-count = eine ganze Zahl, null oder mehr
+problem-file-wanted-number = eine Zahl
+problem-file-wanted-truth = true oder false
+problem-file-wanted-list = eine Liste in eckigen Klammern
+problem-file-quote = Setzen Sie es in Anführungszeichen.
+problem-file-unquote-number = Schreiben Sie nur die Zahl, ohne Anführungszeichen und ohne Einheit.
+problem-file-write-number = Schreiben Sie eine solche Zahl.
+problem-file-write-truth = Schreiben Sie true oder false, ohne Anführungszeichen.
+problem-file-write-list = Setzen Sie es in eckige Klammern, mehrere mit Kommas dazwischen.
+problem-file-write-table = Geben Sie ihm eine eigene Überschrift, [{ $name }], und schreiben Sie darunter, was dazugehört, oder setzen Sie das in geschweifte Klammern.
+problem-file-write-so =
+    Schreiben Sie es so:
+    { $line }
+problem-file-unquoted = Text steht in Anführungszeichen
+problem-file-comma = Zahlen stehen in der Datei mit Dezimalpunkt
+problem-file-heading-open = diese Überschrift ist nicht geschlossen
+problem-file-heading-mend = Schreiben Sie sie als [name], mit einer Klammer an jedem Ende.
+problem-file-headings-mend = Schreiben Sie sie als [[name]], mit zwei Klammern an jedem Ende.
+problem-file-no-value = hier fehlt der Wert
+problem-file-no-value-mend = Schreiben Sie name = wert: einen Namen, das Gleichheitszeichen und was er ist.
+problem-file-one-sign = hier steht ein zweites Gleichheitszeichen
+problem-file-one-sign-mend = Lassen Sie eines stehen, oder setzen Sie den ganzen Wert in Anführungszeichen.
+problem-file-no-comma = zwischen zwei Einträgen dieser Liste fehlt das Komma
+problem-file-no-comma-mend = Setzen Sie eines dazwischen.
+problem-file-extra-comma = hier steht ein Komma zu viel
+problem-file-extra-comma-mend = Streichen Sie es.
+problem-file-list-open = diese Liste ist nicht geschlossen
+problem-file-list-open-mend = Setzen Sie an ihr Ende eine eckige Klammer.
+problem-file-table-open = was hier mit einer geschweiften Klammer beginnt, ist nicht geschlossen
+problem-file-table-open-mend = Setzen Sie an sein Ende eine geschweifte Klammer.
+problem-file-text-open = dieser Text ist nicht geschlossen oder enthält, was in Text nicht stehen kann
+problem-file-text-open-mend = Text beginnt und endet in derselben Zeile, mit demselben Anführungszeichen; um Text über mehrere Zeilen stehen je drei.
+problem-file-twice = das steht hier zum zweiten Mal
+problem-file-twice-mend = Streichen Sie eines davon, oder führen Sie zusammen, was zu beiden gehört.
+problem-file-bad-key = das kann kein Name sein
+problem-file-bad-key-mend = Setzen Sie ihn in Anführungszeichen, oder schreiben Sie nur Buchstaben ohne Umlaute, Ziffern, - und _.
+problem-file-left-over = dahinter steht etwas, das nicht hierher gehört
+problem-file-left-over-mend = Setzen Sie den ganzen Wert in Anführungszeichen, beginnen Sie für den nächsten Namen eine neue Zeile, oder setzen Sie # vor eine Anmerkung.
+problem-file-nought = eine Zahl beginnt nicht mit null
+problem-file-nought-mend = Lassen Sie die Null weg, oder setzen Sie den ganzen Wert in Anführungszeichen.
+problem-file-escape = ein umgekehrter Schrägstrich steht vor etwas, zu dem er nicht passt
+problem-file-escape-mend = Schreiben Sie ihn zweimal, oder setzen Sie den Text in einfache Anführungszeichen.
+
+problem-formula-too-long = die Formel ist länger als 1000 Zeichen
+problem-formula-unexpected = hier steht unerwartet „{ $sign }“
+problem-formula-too-deep = die Klammern sind zu tief geschachtelt
+problem-formula-no-number = { $written } ist keine Zahl
+problem-formula-too-early = die Formel hört zu früh auf
+problem-formula-no-argument = nach { $name } gehört der Wert in Klammern
+problem-formula-unit-open = die Klammer der Einheit ist nicht geschlossen
+problem-formula-open = eine Klammer ist nicht geschlossen
+
+problem-expression-unreadable = Dieser Ausdruck lässt sich nicht lesen: { $why }.
+problem-expression-left = Links vom Gleichheitszeichen steht nur die Einheit der Antwort.
+problem-expression-left-mend = Schreiben Sie etwa [mm] = ..., oder gar kein Gleichheitszeichen.
+problem-expression-added-up = eine Summe von Thermometerablesungen
+problem-expression-no-kind = keine bekannte Art von Größe
+problem-expression-not-bare = Mit einer Einheit links muss rechts eine reine Zahl stehen; dort steht { $is }.
+problem-expression-other-kind = Verlangt ist hier { $wanted }, wie bei { $name }; dort steht { $is }.
+problem-expression-brackets = Schreiben Sie die Einheiten der Größen in eckigen Klammern, wie in chain.sag[mm].
+problem-expression-mend = Verbessern Sie den Ausdruck, oder schreiben Sie alle Einheiten in eckigen Klammern und die der Antwort links: [{ $si }] = ... oder [{ $us }] = ...
+problem-expression-is-choice = { $name } ist eine Auswahl; daraus lässt sich nichts berechnen.
+problem-expression-take-out = Streichen Sie es.
+problem-expression-no-unit = { $unit } ist keine Einheit dafür: Verlangt ist { $kind }.
+problem-expression-other-unit = Schreiben Sie eine, in der die Größe gemessen wird.
+problem-expression-write-units = Um mit reinen Zahlen zu rechnen, schreiben Sie Einheiten in eckigen Klammern, wie in chain.sag[mm].
+problem-expression-multiplied = Eine Temperatur wird malgenommen; das geht nur mit einer Temperaturdifferenz oder mit Temperaturen, von denen ein Mittelwert genommen wird.
+problem-expression-different-kinds = Hier werden Größen verschiedener Art addiert oder subtrahiert.
+problem-expression-exponent = Ein Exponent muss eine reine Zahl sein.
+problem-expression-power = Nur eine reine Zahl lässt sich mit diesem Exponenten potenzieren.
+problem-expression-function = { $name } lässt sich von einer solchen Größe nicht bilden.
+
+problem-family-both = { $name } ist zugleich fest und gezogen.
+problem-family-both-mend = Streichen Sie es unter [fixed] oder unter [draw].
+problem-family-pool-row = Diese Zeile [[pool]] nennt andere Größen als die erste.
+problem-family-pool-row-mend = Geben Sie jeder Zeile der Maschinentabelle dieselben Größen.
+problem-family-two-tables = Die Maschinentabelle steht zweimal: in einer eigenen Datei und hier unter [[pool]].
+problem-family-two-tables-mend = Streichen Sie eine davon.
+problem-family-no-table = Neben dieser Datei gibt es keine Tabelle { $name }.
+problem-family-no-table-mend = Legen Sie sie als CSV in UTF-8 dorthin, oder verbessern Sie ihren Namen.
+problem-family-two-faults = Es gibt zwei Fehler namens { $name }.
+problem-family-two-faults-mend = Geben Sie einem davon eine andere Kennung.
+problem-family-weight = Das Gewicht dieses Fehlers ist keine positive Zahl.
+problem-family-weight-mend = Schreiben Sie weight = 1, oder lassen Sie es weg.
+problem-family-no-like = Es gibt keine fehlerfreie Familie { $name }, der diese gleichen könnte.
+problem-family-no-like-mend = Nennen Sie eine Familie, deren Datei neben dieser liegt, oder bringen Sie zuerst jene in Ordnung.
+problem-family-without = Es gibt keine andere Familie, von der ein Fehler wegzulassen wäre.
+problem-family-without-mend = Nennen Sie sie mit `like`.
+problem-family-shares = Die Anteile unter [faults] müssen zwischen 0 und 1 liegen.
+problem-family-shares-mend = Schreiben Sie etwa healthy = 0.4 für vier Maschinen von zehn.
+problem-family-dotted = Ein Name mit einem Punkt steht in Anführungszeichen; ohne sie ist { $name } der Anfang einer Tabelle.
+problem-family-not-quoted = Ein Wert von { $name } ist Text und steht in Anführungszeichen.
+problem-family-write-so =
+    Schreiben Sie es so:
+    { $lines }
+problem-family-list = `{ $key }` verlangt eine Liste.
+problem-family-list-mend = Schreiben Sie { $key } = ["...", "..."].
+problem-family-order = Der erste Wert von `between` ist größer als der zweite.
+problem-family-order-mend = Schreiben Sie den kleineren zuerst.
+problem-family-two-values = `between` verlangt zwei Werte.
+problem-family-two-values-mend = Schreiben Sie between = ["kleinster", "größter"].
+problem-family-no-choice = Hier steht nichts zur Wahl.
+problem-family-no-choice-mend = Setzen Sie mindestens einen Wert in die Liste.
+problem-family-no-draw = Eine Ziehung mit { $keys } gibt es nicht.
+problem-family-empty-draw = Eine leere Ziehung gibt es nicht.
+problem-family-no-draw-mend = Möglich sind {"{"} between = [kleinster, größter] {"}"}, {"{"} choose = [...] {"}"}, {"{"} about = Mitte, spread = Abweichung {"}"} oder {"{"} of = Größe, between = [kleinster, größter] {"}"}.
+problem-family-stated = Ein fester Wert ist ein Wert, oder ein Wert mit seiner Quelle.
+problem-family-stated-mend = Schreiben Sie "...", oder {"{"} value = "...", source = "...", because = "..." {"}"}; `because` kann wegbleiben.
+problem-family-no-share = { $name } kann kein Anteil von { $other } sein.
+problem-family-no-share-mend = Ein Anteil braucht zwei Größen einer Art, die sich malnehmen lassen, etwa zwei Längen.
+problem-family-two-shares = `between` verlangt zwei Anteile, den kleineren zuerst.
+problem-family-two-shares-mend = Schreiben Sie ["90 %", "105 %"].
+problem-family-unreadable = { $written } lässt sich nicht lesen: { $why }
+problem-family-unreadable-as = { $written } lässt sich nicht als { $name } lesen: { $why }
+problem-family-takes = Verlangt ist { $kind }.
+problem-family-no-between = Kein Wert ist mindestens der eine und höchstens der andere.
+problem-family-no-between-mend = Vertauschen Sie at_least und at_most.
+problem-family-healthy = Eine Grenze eines Fehlers kann nicht von gesunden Maschinen verlangt werden.
+problem-family-healthy-mend = Streichen Sie healthy = true, oder setzen Sie die Grenze aus dem Fehler heraus.
+problem-family-no-bound = Diese Grenze begrenzt nichts.
+problem-family-no-bound-mend = Geben Sie ihr at_least, at_most oder beides.
+
+problem-family-like-no-fault = { $family } hat keinen Fehler namens { $name }.
+problem-family-like-no-fault-mend = Streichen Sie ihn aus `without`.
+problem-family-like-machine-of = die Maschine { $machine } von { $family }
+problem-family-like-first-of = die erste Maschine von { $family }
+
+problem-table-open = Dieses Anführungszeichen wird nie geschlossen.
+problem-table-open-mend = Schließen Sie es, oder verdoppeln Sie es innerhalb einer Zelle.
+problem-table-empty = Die Tabelle ist leer.
+problem-table-empty-mend = Ihre erste Zeile nennt Größen, etwa chain.size oder drive.motor_power [kW].
+problem-table-two-columns = Es gibt zwei Spalten dieses Namens.
+problem-table-two-columns-mend = Streichen Sie eine davon.
+problem-table-cells = Diese Zeile hat { $cells } Zellen unter { $headings } Überschriften.
+problem-table-one-cell = Diese Zeile hat eine Zelle unter { $headings } Überschriften.
+problem-table-cells-mend = Geben Sie jeder Maschine unter jeder Überschrift eine Zelle; eine Zelle, in der das Trennzeichen vorkommt, steht in Anführungszeichen.
+problem-table-two-machines = Es gibt zwei Maschinen namens { $name }; die andere steht in Zeile { $line }.
+problem-table-two-machines-mend = Geben Sie einer davon einen anderen Namen, oder streichen Sie sie.
+problem-table-no-machine = In der Tabelle steht keine Maschine.
+problem-table-no-machine-mend = Fügen Sie für jede Maschine eine Zeile an.
+problem-table-note-mend = { $mend } Streichen Sie eine Spalte mit anderem, oder beginnen Sie ihre Überschrift mit #, um sie als Anmerkung zu behalten.
+problem-table-no-unit = { $unit } ist keine Einheit von { $name }: Verlangt ist { $kind }.
+problem-table-no-unit-bare = Streichen Sie die Klammer aus der Überschrift.
+problem-table-no-unit-mend = Schreiben Sie etwa [{ $si }] oder [{ $us }].
+problem-table-lacks = Dieser Maschine fehlt { $name }.
+problem-table-lacks-mend = Füllen Sie die Zelle aus, oder streichen Sie die Spalte oder die Maschine.
+
+problem-plan-twice = { $name } steht sowohl in der Maschinentabelle als auch unter [fixed] oder [draw].
+problem-plan-twice-mend = Streichen Sie es an einer der beiden Stellen.
+problem-plan-fault-alone = Der Fehler „{ $fault }“ ändert { $name }, das die Familie selbst nicht zieht.
+problem-plan-fault-alone-mend = Geben Sie { $name } unter [fixed] oder [draw] einen gesunden Wert.
+problem-plan-share = { $name } wird als Anteil von { $other } gezogen, und das ist kein Ausgangswert.
+problem-plan-share-mend = Legen Sie { $other } selbst fest oder ziehen Sie es, und zwar nicht als Anteil.
+problem-plan-undetermined = Nichts in dieser Familie bestimmt { $name }.
+problem-plan-undetermined-mend = Streichen Sie die Grenze, oder legen Sie fest oder ziehen Sie, woraus die Größe folgt.
+problem-plan-lacks-one = Diese Maschinentabelle tritt an die Stelle der von { $family }, und ihr fehlt eine von deren Spalten.
+problem-plan-lacks = Diese Maschinentabelle tritt an die Stelle der von { $family }, und ihr fehlen { $count } von deren Spalten.
+problem-plan-lacks-mend =
+    Fügen Sie sie hinzu, jede Maschine mit ihren eigenen Werten von Schild, Zeichnung oder Katalog. Ihre Überschriften:
+    { $headings }
+    Was bei allen Ihren Maschinen gleich ist, kann stattdessen unter [fixed] stehen. Als Beispiel, über das Sie Ihre eigenen Werte schreiben, was { $machine } hat:
+    {"["}fixed]
+    { $lines }
+problem-plan-disagrees = { $name } ist hier auf { $value } festgelegt, folgt aber als { $worked } aus { $inputs } ({ $relation }).
+problem-plan-disagrees-mend =
+    Streichen Sie es, oder verbessern Sie, woraus es folgt. Ist es eine Vorgabe Ihres Betriebs, sagen Sie, wo sie steht:
+    { $line }
+
+problem-draw-cannot = Von der Familie „{ $family }“ ließ sich in { $attempts } Versuchen keine Maschine { $wanted } ziehen. { $why }
+problem-draw-sound = ohne Fehler
+problem-draw-with-fault = mit dem Fehler { $fault }
+problem-draw-with-faults = mit den Fehlern { $faults }
+problem-draw-broke = { $share } % davon hielten die Grenze nicht ein: { $limit }.
+problem-draw-no-result = In { $share } % davon hatte eine Berechnung kein Ergebnis: Die Ziehungen reichen über das hinaus, wofür die Formeln gelten.
+problem-draw-beyond = { $id }{ $notes }: „{ $name }“ war am nächsten daran { $value }, und { $bound }
+problem-draw-of-family = von der Familie { $family }
+problem-draw-least = erlaubt ist mindestens { $value }
+problem-draw-largest = erlaubt ist höchstens { $value }
+problem-draw-often-limit = { $count }-mal lag es an der Grenze von { $limit }{ $with }
+problem-draw-often-no-result = { $count }-mal hatte eine Berechnung kein Ergebnis{ $with }
+problem-draw-often-with = davon { $count }-mal mit dem Fehler „{ $fault }“ ({ $name })
+problem-draw-narrow = Ziehen Sie enger, oder verbessern Sie die Ausgangswerte.
+problem-draw-widen = Weiten Sie die Grenze, oder ziehen Sie enger, was sie nicht einhält.
+problem-draw-mend-values = Verbessern Sie die Werte, die sie nicht einhalten.
+problem-draw-other-limit =
+    Stimmt Ihr Antrieb und die Grenze nicht, setzen Sie hier eine andere an die Stelle der von { $family }; ändern Sie, was sie erlaubt:
+    { $lines }
+problem-draw-leave-out =
+    Kann Ihr Antrieb diesen Fehler nicht haben, lassen Sie ihn weg, neben `like`:
+    { $line }
