@@ -17,7 +17,7 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    bank, cli, course, demo, enter, files, grade, look, papers, practise, report_words, solve, spread,
+    bank, check, cli, course, demo, enter, files, grade, look, papers, practise, record, report_words, solve, spread,
     words_scenarios as scenarios,
 };
 
@@ -239,6 +239,9 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
         grade::SAYS,
         enter::SAYS,
         demo::SAYS,
+        bank::SAYS,
+        check::NOTICES,
+        record::REFUSALS,
         look::SAYS,
         spread::SAYS,
         solve::SAYS,

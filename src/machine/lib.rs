@@ -51,6 +51,8 @@ pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, Stated, cell,
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
 pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Needs, Plan, Rejections};
+#[cfg(not(wordless))]
+pub use plan::{Nearest, Short};
 pub use problem::Problem;
 pub use quantity::{Known, Quantity};
 pub use registry::{Conversion, Linked, QuantityId, Registry, RelationId};

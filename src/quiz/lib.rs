@@ -73,7 +73,7 @@ pub use drivecourse_machine::amount::letter;
 
 /// What this crate says of answers: to whoever practises, in the browser too.
 pub fn messages() -> Vec<Message> {
-    [explain::SAYS, judge::decide::SAYS, judge::diagnose::SAYS, judge::odd::SAYS].concat()
+    [explain::SAYS, question::SAYS, judge::decide::SAYS, judge::diagnose::SAYS, judge::odd::SAYS].concat()
 }
 
 /// What this crate says on papers and results, and of what was handed in.
