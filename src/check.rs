@@ -13,7 +13,9 @@ use drivecourse_machine::{CannotDraw, Case, Kind, Plan, Problem, QuantityId, Reg
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::predict::Cause;
-use drivecourse_quiz::{Bank, Blueprint, Draw, FileProblem, Item, Roster, Secret, Setting, Used, read_items};
+use drivecourse_quiz::{
+    Bank, Blueprint, Draw, FileProblem, Item, Roster, Secret, Setting, Used, read_items, read_skills,
+};
 
 use crate::assets::Assets;
 use crate::{bank, cli, course, files, words};
@@ -30,7 +32,9 @@ const SOUND: u64 = 12;
 
 messages! { pub(crate) NOTICES {
     ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
-    ALWAYS_OF = "check-always-of", "With nothing wrong, {machines} always have {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
+    ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
+    NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
+    MEANT_SKILL = "check-meant-skill", "Did you mean {skill}?";
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
 } }
 
@@ -46,6 +50,7 @@ pub(crate) fn run(options: &cli::Check) -> Result<()> {
     if families_are_sound {
         check.items(&bank);
         check.verdicts(&bank);
+        check.skills(&bank);
     }
     check.chapters(&bank, sound);
     check.references();
@@ -248,6 +253,24 @@ impl Check<'_> {
                 ]);
                 let mend = LOOK_AT.say(&[("from", &from.join(", "))]);
                 let notice = self.placed(&path, "", Problem::whole(what, mend));
+                self.notices.push(notice);
+            }
+        }
+    }
+
+    /// Names of skills that no item has: slips of the pen, most likely.
+    fn skills(&mut self, bank: &Bank) {
+        let all = bank::for_chapters(self.assets, bank.clone());
+        for (path, text) in self.texts("items/", ".toml").into_iter().filter(|(path, _)| self.assets.is_own(path)) {
+            for (skill, name) in read_skills(&text) {
+                let known = || all.items.iter().map(|item| item.skill.as_str());
+                if known().any(|known| known == skill) {
+                    continue;
+                }
+                let mend =
+                    nearest(&skill, known()).map_or_else(String::new, |near| MEANT_SKILL.say(&[("skill", near)]));
+                let notice = Problem::at(name.span(), NO_SUCH_SKILL.say(&[("skill", &skill)]), mend);
+                let notice = self.placed(&path, &text, notice);
                 self.notices.push(notice);
             }
         }

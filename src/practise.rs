@@ -3,9 +3,8 @@
 use anyhow::{Error, Result, bail};
 use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::language::translated;
 use drivecourse_machine::{System, Working, amount, messages};
-use drivecourse_quiz::explain::{part_letter, skill_id};
+use drivecourse_quiz::explain::{part_letter, skill_name};
 use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
 use crate::assets::Assets;
@@ -171,7 +170,7 @@ impl Session {
             ]
             .map(|(place, outcome)| (place, count(outcome).to_string()));
             let words = words.each_ref().map(|(place, count)| (*place, count.as_str()));
-            let skill = translated(&skill_id(skill), skill, false);
+            let skill = skill_name(skill);
             text.push_str(&format!("  {skill:<24} {}\n", COUNTS.say(&words)));
         }
         self.say(&text)

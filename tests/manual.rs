@@ -110,6 +110,7 @@ fn every_command_prints_what_the_manual_says() {
                     std::fs::write(path, inside.replace("~~~", "```")).unwrap();
                 }
                 _ if file("replace=").is_some() => {
+                    let inside = inside.replace("~~~", "```");
                     let (from, to) = inside.split_once("---\n").unwrap();
                     let path = file("replace=").unwrap();
                     let held = std::fs::read_to_string(&path).unwrap();

@@ -63,6 +63,7 @@ use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::packed;
 use drivecourse_machine::packed::{Packed, Reader as Unpacker};
 use drivecourse_machine::registry::nearest;
+use drivecourse_machine::told;
 use drivecourse_machine::{Case, Kind, Problem, QuantityId, Registry, RelationId, System, read_toml, schema, topics};
 use schemars::JsonSchema;
 use serde::Deserialize;
@@ -80,6 +81,11 @@ pub(crate) struct File {
     /// The items of this file.
     #[serde(default)]
     item: Vec<ItemFile>,
+    /// What skills are called in reports, by the word that items have: "chain-sag" = "sag of the chain". A skill that is
+    /// not here is called by its word.
+    #[serde(default)]
+    #[schemars(with = "BTreeMap<String, String>")]
+    skills: BTreeMap<String, Spanned<String>>,
 }
 
 /// A question that can be asked about many machines.
@@ -331,7 +337,17 @@ pub fn read_items(text: &str) -> Result<Vec<Item>, Vec<Problem>> {
     let file: File = read_toml(text)?;
     let mut reader = Reader { problems: Vec::new(), seen: BTreeMap::new() };
     let items: Vec<Item> = file.item.into_iter().filter_map(|item| reader.item(item)).collect();
+    for (skill, name) in file.skills.iter().filter(|(_, name)| name.get_ref().trim().is_empty()) {
+        let mend = "Write what reports call it, or take the line out.";
+        reader.say(name.span(), told!("The skill {skill:?} has an empty name."), mend);
+    }
     if reader.problems.is_empty() { Ok(items) } else { Err(reader.problems) }
+}
+
+/// The names that an items' file gives to skills, by the skill, each with where it stands; none where the file cannot be read,
+/// which [`read_items`] tells of.
+pub fn read_skills(text: &str) -> BTreeMap<String, Spanned<String>> {
+    read_toml::<File>(text).map_or_else(|_| BTreeMap::new(), |file| file.skills)
 }
 
 struct Reader {

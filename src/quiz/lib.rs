@@ -55,7 +55,7 @@ pub use case_name::{CaseName, Chosen};
 pub use code::Code;
 pub use exam::Exam;
 pub use grade::{Graded, grade};
-pub use item::{Ask, Item, PartSpec, When, read_items};
+pub use item::{Ask, Item, PartSpec, When, read_items, read_skills};
 pub use judge::{Call, Finding, Judge};
 pub use manifest::Manifest;
 pub use mark::{Mark, Verdict, mark, mark_by};

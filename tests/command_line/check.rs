@@ -255,21 +255,25 @@ fn a_verdict_against_every_sound_machine_is_told_and_is_no_problem() {
     let good = place.text(family);
     // A chain that is too small for the motor, on one machine alone.
     let rows = place.text(table);
-    let power = rows.lines().next().unwrap().split(',').position(|cell| cell.starts_with("drive.motor_power")).unwrap();
-    let strong = |(line, row): (usize, &str)| {
+    let size = rows.lines().next().unwrap().split(',').position(|cell| *cell == "chain.size").unwrap();
+    let smaller = |(line, row): (usize, &str)| {
         let mut cells: Vec<&str> = row.split(',').collect();
         if line == 2 {
-            cells[power] = "90";
+            cells[size] = "100";
         }
         cells.join(",")
     };
-    place.write(table, rows.lines().enumerate().map(strong).collect::<Vec<_>>().join("\n") + "\n");
+    place.write(table, rows.lines().enumerate().map(smaller).collect::<Vec<_>>().join("\n") + "\n");
     let said = plain(&place.run(&["check", "--module", "plant"]).done());
-    assert!(said.contains("With nothing wrong, SC-02 always have chain.rating_verdict"), "{said}");
+    assert!(said.contains("Every sound machine after SC-02 has chain.rating_verdict"), "{said}");
     assert!(said.contains("“too small”") && said.contains("look at what it follows from: chain."), "{said}");
     let json: Value = serde_json::from_str(&place.run(&["check", "--module", "plant", "--json"]).done()).unwrap();
     assert!(json["notes"][0]["what"].as_str().unwrap().contains("SC-02"), "{json}");
     place.write(table, rows);
+    // A limit that no housing keeps.
+    place.write(family, good.replace("[draw]", "\"heat.sump_limit\" = \"25 °C\"\n[draw]"));
+    let said = plain(&place.run(&["check", "--module", "plant"]).done());
+    assert!(said.contains("Every sound machine of this family has heat.verdict"), "{said}");
     place.write(family, good);
     assert_eq!(place.run(&["check", "--module", "plant"]).done(), sound);
 }
@@ -328,7 +332,7 @@ fn a_machine_of_the_table_is_told_by_its_name() {
     let page = place.text("course/our-drive.html");
     assert!(page.contains("<p>Machine BC-11.</p>"), "{page}");
     // A family without a table has no name to tell.
-    assert!(!place.run(&["practise", "--count", "1", "--item", "sag-wanted"]).out.contains("Machine "));
+    assert!(!place.run(&["practise", "--count", "1", "--item", "sag-to-set"]).done().contains("\nMachine "));
     place.write(table, rows);
     let spread = plain(&place.run(&["look", "our-drive", "--spread", "120", "--module", "plant"]).done());
     let shares: Vec<u32> = (spread.lines())

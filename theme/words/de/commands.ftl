@@ -83,8 +83,10 @@ bank-there-are = es gibt: { $names }
 bank-there-are-both = das Modul hat { $names }; das Programm hat { $program }
 bank-of-program = { $name } ist eine Familie des Programms, und dieses Modul fragt nicht nach ihr; `drivecourse look { $family }` zeigt sie; soll es nach ihr fragen, gehört in module.toml: [reuse] families = [{ $name }]
 
-check-always = Bei jeder Maschine dieser Familie, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner der Familien des Programms ist das so.
-check-always-of = Wenn nichts fehlt, steht bei { $machines } { $id } („{ $name }“) immer auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
+check-always = Bei jeder Maschine dieser Familie, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
+check-always-of = Bei jeder Maschine nach { $machines }, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
+check-no-such-skill = Das benennt eine Fertigkeit, die keine Aufgabe hat: { $skill }.
+check-meant-skill = War { $skill } gemeint?
 check-look-at = Ist Ihr Antrieb so gemeint, dann lassen Sie es. Wenn nicht, sehen Sie nach, woraus es folgt: { $from }.
 
 record-not-recorded-one = 1 Blatt wurde nicht verbucht; alles andere ja, und von diesem gilt, was schon da war
