@@ -258,7 +258,7 @@ impl Check<'_> {
         }
     }
 
-    /// Names of skills that no item has: slips of the pen, most likely.
+    /// Names of skills that no item has. A skill without a name is called by its word, and that is no fault.
     fn skills(&mut self, bank: &Bank) {
         let all = bank::for_chapters(self.assets, bank.clone());
         for (path, text) in self.texts("items/", ".toml").into_iter().filter(|(path, _)| self.assets.is_own(path)) {
@@ -269,9 +269,8 @@ impl Check<'_> {
                 }
                 let mend =
                     nearest(&skill, known()).map_or_else(String::new, |near| MEANT_SKILL.say(&[("skill", near)]));
-                let notice = Problem::at(name.span(), NO_SUCH_SKILL.say(&[("skill", &skill)]), mend);
-                let notice = self.placed(&path, &text, notice);
-                self.notices.push(notice);
+                let problem = Problem::at(name.span(), NO_SUCH_SKILL.say(&[("skill", &skill)]), mend);
+                self.say(&path, &text, problem);
             }
         }
     }

@@ -255,7 +255,7 @@ fn a_verdict_against_every_sound_machine_is_told_and_is_no_problem() {
     let good = place.text(family);
     // A chain that is too small for the motor, on one machine alone.
     let rows = place.text(table);
-    let size = rows.lines().next().unwrap().split(',').position(|cell| *cell == "chain.size").unwrap();
+    let size = rows.lines().next().unwrap().split(',').position(|cell| cell == "chain.size").unwrap();
     let smaller = |(line, row): (usize, &str)| {
         let mut cells: Vec<&str> = row.split(',').collect();
         if line == 2 {
@@ -347,4 +347,30 @@ fn a_machine_of_the_table_is_told_by_its_name() {
         json["table"].as_array().unwrap().iter().map(|row| row["machines"].as_u64().unwrap()).collect();
     assert_eq!(counts.iter().sum::<u64>(), json["machines"].as_u64().unwrap(), "{json}");
     assert!(place.text("spread.html").contains("<th scope=\"row\">SC-06</th>"));
+}
+
+#[test]
+fn a_skill_is_called_by_its_name_where_it_has_one() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain"]).done();
+    let today = |arguments: &[&str]| {
+        let all = [&["practise", "--count", "1"], arguments].concat();
+        place.run_with(&all, b"-\n-\n-\n-\n").done()
+    };
+    let own = ["--item", "our-guard-rule", "--module", "plant"];
+    assert!(today(&own).contains("\n  rules of our site "), "{}", today(&own));
+    // The program's own skills have names, in German their translations.
+    let sag = ["--item", "sag-to-set"];
+    assert!(today(&sag).contains("\n  sag of the chain "), "{}", today(&sag));
+    assert!(today(&["--item", "sag-to-set", "--language", "de"]).contains("Kettendurchhang"));
+    // A module's word for it goes before the program's; without a name it is the word itself, and nobody asks for more.
+    let items = "plant/scenarios/items/our-items.toml";
+    place.mend(items, "site-rules = \"rules of our site\"", "chain-sag = \"how our chains hang\"");
+    place.run(&["check", "--module", "plant"]).done();
+    assert!(today(&own).contains("\n  site rules "), "{}", today(&own));
+    assert!(today(&["--item", "our-sag-to-set", "--module", "plant"]).contains("\n  how our chains hang "));
+    place.mend(items, "chain-sag = \"how", "chain-sagg = \"how");
+    let ran = place.run(&["check", "--module", "plant"]);
+    assert!(ran.code == 1 && ran.out.contains("a skill that no item has: chain-sagg."), "{}", ran.out);
+    assert!(ran.out.contains("Did you mean chain-sag?"), "{}", ran.out);
 }
