@@ -160,6 +160,7 @@ impl Session {
         if skills.is_empty() {
             text.push_str(&format!("  {}\n", NOTHING.text()));
         }
+        let width = skills.iter().map(|skill| skill_name(skill).chars().count()).max().unwrap_or(0).max(24);
         for skill in &skills {
             let count = |outcome| self.tally.iter().filter(|(other, came)| other == skill && *came == outcome).count();
             let words = [
@@ -171,7 +172,7 @@ impl Session {
             .map(|(place, outcome)| (place, count(outcome).to_string()));
             let words = words.each_ref().map(|(place, count)| (*place, count.as_str()));
             let skill = skill_name(skill);
-            text.push_str(&format!("  {skill:<24} {}\n", COUNTS.say(&words)));
+            text.push_str(&format!("  {skill:<width$} {}\n", COUNTS.say(&words)));
         }
         self.say(&text)
     }

@@ -20,6 +20,13 @@
 //! ]
 //! ```
 //!
+//! What a skill is called may stand in any file of items; one without a name is called by its word, with spaces for hyphens:
+//!
+//! ```toml
+//! [skills]
+//! chain-tension = "pull in the chain"
+//! ```
+//!
 //! A part asks for a quantity (`ask`), for the right order of steps (`order`), or for one of some
 //! statements (`pick`). A later part may list an earlier part's quantity under `from`: it is then
 //! worked out from the learner's own answer. `read = "mount.rise_1"` asks for a reading off the face of
