@@ -1,15 +1,34 @@
 //! The bank of a module's families and items, or a report of everything wrong with them.
 
-use anyhow::{Result, bail};
-use drivecourse_machine::{CannotDraw, Plan, Problem};
+use anyhow::{Result, anyhow, bail};
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{CannotDraw, Plan, Problem, messages};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
 use crate::words::{self, Native};
 
+messages! { pub(crate) SAYS {
+    NO_FAMILY = "bank-no-family", "there is no family {name}";
+    MEANT = "bank-meant", "did you mean {name}?";
+    MEANT_PROGRAM = "bank-meant-program", "did you mean {name}, a family of the program?";
+    THERE_ARE = "bank-there-are", "there are: {names}";
+    THERE_ARE_BOTH = "bank-there-are-both", "the module has {names}; the program has {program}";
+    OF_PROGRAM = "bank-of-program", "{name} is a family of the program, and this module does not ask about it; \
+        `drivecourse look {family}` shows it; to ask about it, write it into module.toml: [reuse] families = [{name}]";
+} }
+
 /// Reads every family and item; all problems are reported in one pass.
 pub(crate) fn load(assets: &Assets) -> Result<Bank> {
-    let (bank, problems) = read(assets);
+    sound(read(assets))
+}
+
+/// As [`load`], also where no machine can be drawn of a family: to look at what is wrong with it.
+pub(crate) fn load_undrawn(assets: &Assets) -> Result<Bank> {
+    sound(read_as(assets, false))
+}
+
+fn sound((bank, problems): (Bank, Vec<FileProblem>)) -> Result<Bank> {
     if problems.is_empty() {
         return Ok(bank);
     }
@@ -21,6 +40,11 @@ pub(crate) fn load(assets: &Assets) -> Result<Bank> {
 ///
 /// A family from which no machine can be drawn is a problem too: whatever asks of it would try for a long time.
 pub(crate) fn read(assets: &Assets) -> (Bank, Vec<FileProblem>) {
+    read_as(assets, true)
+}
+
+/// As [`read`]; a machine of each family is only tried for where they `must_draw`.
+fn read_as(assets: &Assets, must_draw: bool) -> (Bank, Vec<FileProblem>) {
     let standard = standard(assets);
     let (mut bank, mut problems) = Bank::read_over(by_path(&assets.scenarios), &standard);
     words::translate(&mut bank, &Native::of(assets, assets.words.code()));
@@ -32,7 +56,7 @@ pub(crate) fn read(assets: &Assets) -> (Bank, Vec<FileProblem>) {
         }
         problem.file = file;
     }
-    for plan in &bank.plans {
+    for plan in bank.plans.iter().filter(|_| must_draw) {
         if let Err(error) = plan.draw(1) {
             problems.push(cannot_draw(assets, plan, error));
         }
@@ -79,6 +103,46 @@ pub(crate) fn for_chapters(assets: &Assets, mut bank: Bank) -> Bank {
     bank
 }
 
+/// Whether the family `id` was written in the module.
+pub(crate) fn is_own(assets: &Assets, id: &str) -> bool {
+    assets.is_own(&format!("scenarios/families/{id}.toml"))
+}
+
+/// The family called `id` among those that questions are asked about.
+///
+/// # Errors
+/// As [`no_family`]; of a family of the program that the module has not taken over, how that is done.
+pub(crate) fn plan<'b>(assets: &Assets, bank: &'b Bank, id: &str) -> Result<&'b Plan> {
+    if let Some(place) = bank.plan_place(id) {
+        return Ok(&bank.plans[place]);
+    }
+    let all = for_chapters(assets, bank.clone());
+    if all.plan_place(id).is_some() {
+        return Err(anyhow!(OF_PROGRAM.say(&[("name", &format!("{id:?}")), ("family", id)])));
+    }
+    Err(no_family(assets, &all, id))
+}
+
+/// That there is no family `id`: which was meant, or which there are, and whose.
+pub(crate) fn no_family(assets: &Assets, all: &Bank, id: &str) -> anyhow::Error {
+    let ids = all.plans.iter().map(|plan| plan.family.id.as_str());
+    let of_program = |id: &str| assets.is_module() && !is_own(assets, id);
+    let mend = match nearest(id, ids.clone()) {
+        Some(near) => {
+            let says = if of_program(near) { MEANT_PROGRAM } else { MEANT };
+            says.say(&[("name", &format!("{near:?}"))])
+        }
+        None => {
+            let (program, own): (Vec<&str>, Vec<&str>) = ids.partition(|id| of_program(id));
+            match (own.is_empty(), program.is_empty()) {
+                (false, false) => THERE_ARE_BOTH.say(&[("names", &own.join(", ")), ("program", &program.join(", "))]),
+                _ => THERE_ARE.say(&[("names", &[own, program].concat().join(", "))]),
+            }
+        }
+    };
+    anyhow!("{}; {mend}", NO_FAMILY.say(&[("name", &format!("{id:?}"))]))
+}
+
 /// The module's own settings; the usual ones where it has none.
 ///
 /// # Errors
@@ -97,7 +161,7 @@ fn text(assets: &Assets) -> String {
 }
 
 /// What the program has besides the module's own.
-fn standard(assets: &Assets) -> Bank {
+pub(crate) fn standard(assets: &Assets) -> Bank {
     // The built-in files are sound: a test reads them all.
     let mut bank = Bank::read(by_path(&assets.standard)).0;
     words::translate(&mut bank, &Native::default());

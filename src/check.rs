@@ -9,11 +9,13 @@ use drivecourse_course::links;
 use drivecourse_course::portray::PICTURES;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{CannotDraw, Plan, Problem, System, heading};
+use drivecourse_machine::{CannotDraw, Case, Kind, Plan, Problem, QuantityId, Registry, System, heading, messages};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::predict::Cause;
-use drivecourse_quiz::{Bank, Blueprint, Draw, FileProblem, Item, Roster, Secret, Setting, Used, read_items};
+use drivecourse_quiz::{
+    Bank, Blueprint, Draw, FileProblem, Item, Roster, Secret, Setting, Used, read_items, read_skills,
+};
 
 use crate::assets::Assets;
 use crate::{bank, cli, course, files, words};
@@ -25,10 +27,21 @@ const TRIES: u64 = 5;
 /// Rejected machines for each one kept from which on a family is called wasteful.
 const WASTEFUL: f64 = 20.0;
 
+/// Sound machines drawn of each row of a table, or of a family without one, to see what is said of them.
+const SOUND: u64 = 12;
+
+messages! { pub(crate) NOTICES {
+    ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
+    ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
+    NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
+    MEANT_SKILL = "check-meant-skill", "Did you mean {skill}?";
+    LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
+} }
+
 pub(crate) fn run(options: &cli::Check) -> Result<()> {
     let assets = words::begin(&options.module, None)?;
     let (bank, broken) = bank::read(&assets);
-    let mut check = Check { assets: &assets, found: Vec::new(), notes: Vec::new() };
+    let mut check = Check { assets: &assets, found: Vec::new(), notices: Vec::new(), notes: Vec::new() };
     let sound = broken.is_empty();
     check.found.extend(broken.into_iter().map(Found::from));
     check.families(&bank);
@@ -36,6 +49,8 @@ pub(crate) fn run(options: &cli::Check) -> Result<()> {
     let families_are_sound = check.found.iter().all(|found| !found.file.contains("scenarios/families/"));
     if families_are_sound {
         check.items(&bank);
+        check.verdicts(&bank);
+        check.skills(&bank);
     }
     check.chapters(&bank, sound);
     check.references();
@@ -88,6 +103,8 @@ impl Found {
 struct Check<'a> {
     assets: &'a Assets,
     found: Vec<Found>,
+    /// What may be meant so, and would be a fault if not: always told.
+    notices: Vec<Found>,
     /// What is no fault, and yet good to know.
     notes: Vec<Found>,
 }
@@ -113,7 +130,7 @@ impl Check<'_> {
 
     /// Says nothing twice: what holds in both sets of units is met once in each. What is said of a file follows its lines.
     fn once(&mut self) {
-        for list in [&mut self.found, &mut self.notes] {
+        for list in [&mut self.found, &mut self.notices, &mut self.notes] {
             let mut files: Vec<String> = Vec::new();
             for found in list.iter() {
                 if !files.contains(&found.file) {
@@ -193,6 +210,71 @@ impl Check<'_> {
         }
     }
 
+    /// Looks for verdicts that go against every sound machine of a family of the module, or of a row of its table: a chain
+    /// too small for its motor, a limit that no housing keeps. What a sound machine may be is taken from the program's own.
+    fn verdicts(&mut self, bank: &Bank) {
+        let own: Vec<&Plan> = bank.plans.iter().filter(|plan| bank::is_own(self.assets, &plan.family.id)).collect();
+        if own.is_empty() {
+            return;
+        }
+        let verdicts = Registry::get().quantities().filter(|id| id.get().id.ends_with("verdict"));
+        let verdicts: Vec<QuantityId> = verdicts.filter(|id| id.get().kind == Kind::Choice).collect();
+        let standard = bank::standard(self.assets);
+        let mut usual: BTreeSet<(QuantityId, usize)> = BTreeSet::new();
+        for case in standard.plans.iter().flat_map(sound) {
+            usual.extend(verdicts.iter().filter_map(|id| Some((*id, case.value(*id)? as usize))));
+        }
+        // A verdict that no family of the program comes to cannot be held against them.
+        let known = |id: &QuantityId| usual.iter().any(|(known, _)| known == id);
+        for plan in own {
+            let rows = rows(plan);
+            let mut against: BTreeMap<(QuantityId, usize), Vec<String>> = BTreeMap::new();
+            for (name, cases) in &rows {
+                for id in verdicts.iter().filter(|id| known(id)) {
+                    let mut values = cases.iter().map(|case| case.value(*id).map(|value| value as usize));
+                    let Some(Some(first)) = values.next() else { continue };
+                    if !usual.contains(&(*id, first)) && values.all(|value| value == Some(first)) {
+                        against.entry((*id, first)).or_default().push(name.clone());
+                    }
+                }
+            }
+            let path = format!("scenarios/families/{}.toml", plan.family.id);
+            for ((id, verdict), names) in against {
+                let quantity = id.get();
+                let steps = plan.steps().map(|step| step.get()).find(|linked| linked.gives == id);
+                let from: Vec<_> =
+                    steps.iter().flat_map(|linked| linked.inputs()).map(|input| input.get().id).collect();
+                let says = if names.len() == rows.len() { ALWAYS } else { ALWAYS_OF };
+                let what = says.say(&[
+                    ("id", quantity.id),
+                    ("name", quantity.name),
+                    ("verdict", quantity.labels.get(verdict).copied().unwrap_or("?")),
+                    ("machines", &names.join(", ")),
+                ]);
+                let mend = LOOK_AT.say(&[("from", &from.join(", "))]);
+                let notice = self.placed(&path, "", Problem::whole(what, mend));
+                self.notices.push(notice);
+            }
+        }
+    }
+
+    /// Names of skills that no item has. A skill without a name is called by its word, and that is no fault.
+    fn skills(&mut self, bank: &Bank) {
+        let all = bank::for_chapters(self.assets, bank.clone());
+        for (path, text) in self.texts("items/", ".toml").into_iter().filter(|(path, _)| self.assets.is_own(path)) {
+            for (skill, name) in read_skills(&text) {
+                let known = || all.items.iter().map(|item| item.skill.as_str());
+                if known().any(|known| known == skill) {
+                    continue;
+                }
+                let mend =
+                    nearest(&skill, known()).map_or_else(String::new, |near| MEANT_SKILL.say(&[("skill", near)]));
+                let problem = Problem::at(name.span(), NO_SUCH_SKILL.say(&[("skill", &skill)]), mend);
+                self.say(&path, &text, problem);
+            }
+        }
+    }
+
     /// Puts every item about every family, in both sets of units.
     fn items(&mut self, bank: &Bank) {
         for (path, text) in self.texts("items/", ".toml") {
@@ -205,7 +287,7 @@ impl Check<'_> {
 
     fn item(&mut self, bank: &Bank, path: &str, text: &str, item: &Item) {
         for family in item.families.iter().filter(|name| bank.plan(name).is_err()) {
-            let says = bank.plan(family).err().unwrap_or_default();
+            let says = bank::plan(self.assets, bank, family).map_or_else(|error| error.to_string(), |_| String::new());
             let what = format!("The item {:?} names a family that is not there: {says}.", item.id);
             self.say(path, text, Problem::at(item.place(family), what, "Mend its families."));
         }
@@ -396,12 +478,14 @@ impl Check<'_> {
         let sum = self.found.len();
         if options.json {
             let list = |found: &[Found]| found.iter().map(Found::json).collect::<Vec<_>>();
-            let all = serde_json::json!({ "problems": list(&self.found), "notes": list(&self.notes) });
+            let notices = self.notices.iter().chain(&self.notes).map(Found::json).collect::<Vec<_>>();
+            let all = serde_json::json!({ "problems": list(&self.found), "notes": notices });
             writeln!(out, "{}", serde_json::to_string_pretty(&all)?)?;
         } else {
             for found in &self.found {
                 writeln!(out, "{}\n", found.report)?;
             }
+            self.notices.iter().try_for_each(|notice| writeln!(out, "{}\n", notice.report))?;
             if options.all {
                 for item in &bank.items {
                     writeln!(out, "{:<28} {:<8} {:<24} {}", item.id, item.topic, item.skill, item.title)?;
@@ -431,6 +515,26 @@ fn undrawable(plan: &Plan) -> Vec<CannotDraw> {
     let kinds = sound.into_iter().chain((0..plan.family.faults.len()).map(|fault| vec![fault]));
     let undrawable: Vec<_> = kinds.filter_map(|faults| undrawable_kind(plan, &faults)).collect();
     if undrawable.is_empty() { never_drawn(plan) } else { undrawable }
+}
+
+/// Some machines of `plan` with nothing wrong, always the same ones; none of a family that has no such machine.
+fn sound(plan: &Plan) -> Vec<Case> {
+    let has = plan.family.healthy > 0.0 || plan.family.faults.is_empty();
+    let seeds = (0..SOUND).filter(|_| has).map(|seed| derive(0xc4ee, seed));
+    seeds.map_while(|seed| plan.draw_with(seed, Some(&[])).ok()).collect()
+}
+
+/// The rows of a table of machines, each by its name with some sound machines of it; the family as a whole without one.
+fn rows(plan: &Plan) -> Vec<(String, Vec<Case>)> {
+    if plan.family.machines.is_empty() {
+        return vec![(plan.family.id.clone(), sound(plan))];
+    }
+    let alone = |(name, row): (&String, &Vec<_>)| {
+        let mut family = plan.family.clone();
+        (family.pool, family.machines) = (vec![row.clone()], vec![name.clone()]);
+        Some((name.clone(), sound(&Plan::new(family).ok()?)))
+    };
+    plan.family.machines.iter().zip(&plan.family.pool).filter_map(alone).collect()
 }
 
 /// Of each row of a table of machines, why it can never be drawn: a machine of the plant that no apprentice would meet.

@@ -7,8 +7,12 @@ use std::path::Path;
 use anyhow::{Result, anyhow, bail};
 use drivecourse_course::portray::{PICTURES, Portrait};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Case, Known, Plan, QuantityId, Registry, System, amount, messages, topics};
+use drivecourse_machine::{
+    Case, Kind, Known, MOST_ATTEMPTS, Nearest, Plan, QuantityId, Registry, System, amount, messages, topics,
+};
+use drivecourse_quiz::Bank;
 
+use crate::assets::Assets;
 use crate::new::topic_list;
 use crate::{bank, cli, files, spread, words};
 
@@ -22,28 +26,46 @@ messages! { pub(crate) SAYS {
     SEEN = "look-seen", "seen";
     TRUE = "look-true", "true";
     PLANTS_OWN = "look-plants-own", "The plant's own";
+    OF_PROGRAM = "look-of-program", "Of the program, to compare with:";
+    REUSED = "look-reused", "Of the program, taken over in module.toml:";
+    NEAREST = "look-nearest", "Not one of {tried} machines could be kept. Number {attempt} of them came nearest. What is wrong with it:";
+    TOO_LITTLE = "look-too-little", "{id} ({name}) is {value}, {by} below the least allowed, {bound}";
+    TOO_MUCH = "look-too-much", "{id} ({name}) is {value}, {by} above the largest allowed, {bound}";
+    UNDER = "look-under", "{id} ({name}) is {value}, and the least allowed is {bound}";
+    OVER = "look-over", "{id} ({name}) is {value}, and the largest allowed is {bound}";
+    NO_RESULT = "look-no-result", "{relation} ({id}) has no result: {why}";
     MAY_BE_WRONG = "look-may-be-wrong", "What may be wrong with one (--fault and the id asks for it; --fault none for nothing)";
 } }
 
 pub(crate) fn run(options: &cli::Look) -> Result<()> {
     let assets = words::begin(&options.module, None)?;
-    let bank = bank::load(&assets)?;
-    let mut out = std::io::stdout().lock();
     let Some(family) = &options.family else {
-        for plan in &bank.plans {
-            writeln!(out, "{:<20} {}", plan.family.id, plan.family.name)?;
-        }
-        return Ok(());
+        return files::say(list(&assets, bank::load(&assets)?).trim_end());
     };
-    let plan = bank.plan(family).map_err(anyhow::Error::msg)?;
+    // A family of which no machine can be drawn is the one to look at.
+    let all = bank::for_chapters(&assets, bank::load_undrawn(&assets)?);
+    let place = all.plan_place(family).ok_or_else(|| bank::no_family(&assets, &all, family))?;
+    let plan = &all.plans[place];
+    let mut out = std::io::stdout().lock();
     if let Some(machines) = options.spread {
         drop(out);
         return spread::run(options, &assets, plan, machines);
     }
     let system = System::from(options.units);
     let only = only(options)?;
-    let drawn = plan.draw_with(options.seed, wanted(plan, &options.fault)?.as_deref());
-    let case = drawn.map_err(|error| anyhow!(bank::cannot_draw(&assets, plan, error).report))?;
+    let faults = wanted(plan, &options.fault)?;
+    let case = match plan.draw_with(options.seed, faults.as_deref()) {
+        Ok(case) => case,
+        Err(error) => {
+            let nearest = plan.nearest(options.seed, faults.as_deref());
+            if options.json {
+                writeln!(out, "{}", serde_json::to_string_pretty(&nearest_json(plan, &nearest, system, only))?)?;
+            } else {
+                write!(out, "{}\n{}", shortfalls(plan, &nearest, system), text(plan, &nearest.case, system, only))?;
+            }
+            return Err(anyhow!(bank::cannot_draw(&assets, plan, error).report));
+        }
+    };
     let figures = match &options.figures {
         Some(folder) => figures(plan, &case, system, folder)?,
         None => Vec::new(),
@@ -63,6 +85,93 @@ pub(crate) fn run(options: &cli::Look) -> Result<()> {
         writeln!(out, "\n{}", PICTURES_IN.say(&words))?;
     }
     Ok(())
+}
+
+/// Every family, one a line; in a module, under whose it is.
+fn list(assets: &Assets, bank: Bank) -> String {
+    use std::fmt::Write as _;
+    let reused: BTreeSet<String> = bank.plans.iter().map(|plan| plan.family.id.clone()).collect();
+    let all = bank::for_chapters(assets, bank);
+    let own = |plan: &Plan| !assets.is_module() || bank::is_own(assets, &plan.family.id);
+    let asked = |plan: &Plan| reused.contains(&plan.family.id);
+    let (mut out, mut groups) =
+        (String::new(), [(None, Vec::new()), (Some(REUSED), Vec::new()), (Some(OF_PROGRAM), Vec::new())]);
+    for plan in &all.plans {
+        let group = if own(plan) {
+            0
+        } else if asked(plan) {
+            1
+        } else {
+            2
+        };
+        groups[group].1.push(plan);
+    }
+    for (heading, plans) in groups.into_iter().filter(|(_, plans)| !plans.is_empty()) {
+        if let Some(heading) = heading {
+            let _ = writeln!(out, "{}{}", if out.is_empty() { "" } else { "\n" }, heading.text());
+        }
+        for plan in plans {
+            let _ = writeln!(out, "{:<20} {}", plan.family.id, plan.family.name);
+        }
+    }
+    out
+}
+
+/// What keeps the machine that came nearest from being kept, a line each.
+fn shortfalls(plan: &Plan, nearest: &Nearest, system: System) -> String {
+    use std::fmt::Write as _;
+    let (tried, attempt) = (MOST_ATTEMPTS.to_string(), (nearest.case.rejected + 1).to_string());
+    let mut out = format!("{}\n", NEAREST.say(&[("tried", &tried), ("attempt", &attempt)]));
+    for short in &nearest.breaks {
+        let limit = &plan.family.limits[short.limit];
+        let (quantity, value) = (limit.quantity.get(), nearest.case.values[limit.quantity.index()]);
+        let too_little = value < limit.at_least;
+        let bound = if too_little { limit.at_least } else { limit.at_most };
+        let unit = quantity.unit(system);
+        let by = (unit.from_base(value) - unit.from_base(bound)).abs();
+        let by = amount::with_unit(&amount::exact(quantity, by, system, 4), unit);
+        let says = match (quantity.kind == Kind::Choice, too_little) {
+            (false, true) => TOO_LITTLE,
+            (false, false) => TOO_MUCH,
+            (true, true) => UNDER,
+            (true, false) => OVER,
+        };
+        let (value, bound) =
+            (amount::write_exact(quantity, value, system), amount::write_exact(quantity, bound, system));
+        let words = [("id", quantity.id), ("name", quantity.name), ("value", &value), ("by", &by), ("bound", &bound)];
+        let reason = limit.reason();
+        let reason = if reason.is_empty() { reason } else { format!(" ({reason})") };
+        let _ = writeln!(out, "  {}{reason}", says.say(&words));
+    }
+    if let Some((relation, why)) = &nearest.refused {
+        let relation = relation.get().relation;
+        let _ =
+            writeln!(out, "  {}", NO_RESULT.say(&[("relation", relation.title), ("id", relation.id), ("why", why)]));
+    }
+    out
+}
+
+/// The machine that came nearest, with what it breaks.
+fn nearest_json(plan: &Plan, nearest: &Nearest, system: System, only: Option<&str>) -> serde_json::Value {
+    let mut out = json(plan, &nearest.case, system, only);
+    let breaks = nearest.breaks.iter().map(|short| {
+        let limit = &plan.family.limits[short.limit];
+        let (quantity, value) = (limit.quantity.get(), nearest.case.values[limit.quantity.index()]);
+        let unit = quantity.unit(system);
+        let bound = |bound: f64| bound.is_finite().then(|| unit.from_base(bound));
+        serde_json::json!({
+            "quantity": quantity.id,
+            "unit": unit.symbol,
+            "value": unit.from_base(value),
+            "at_least": bound(limit.at_least),
+            "at_most": bound(limit.at_most),
+            "because": limit.reason(),
+        })
+    });
+    out["kept"] = false.into();
+    out["breaks"] = breaks.collect();
+    out["no_result"] = nearest.refused.as_ref().map(|(relation, _)| relation.get().relation.id).into();
+    out
 }
 
 /// The only topic whose quantities are shown, if one is named.

@@ -91,7 +91,8 @@ pub(crate) fn topic_list() -> String {
 fn module(topics: &[&str], chapters: &BTreeMap<String, (String, String)>, plan: &Plan) -> Result<Files> {
     let own: Vec<&str> = topics.iter().copied().filter(|topic| starter(&item_file(topic)).is_ok()).collect();
     let list = |names: &mut dyn Iterator<Item = &str>| names.map(|name| format!("{name:?}")).collect::<Vec<_>>();
-    let rows: Vec<_> = topics.iter().map(|topic| format!("[[row]]\ntopic = {topic:?}\ncount = 2\n")).collect();
+    let rows: Vec<_> =
+        topics.iter().map(|topic| format!("[[row]]\ntopic = {topic:?}\ncount = 2\nweight = 4\n")).collect();
     let listed: Vec<_> = (topics.iter())
         .filter_map(|topic| chapters.get(*topic))
         .map(|(path, title)| format!("- [{title}]({path})"))

@@ -3,11 +3,11 @@
 use anyhow::{Error, Result, bail};
 use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::language::translated;
 use drivecourse_machine::{System, Working, amount, messages};
-use drivecourse_quiz::explain::{part_letter, skill_id};
+use drivecourse_quiz::explain::{part_letter, skill_name};
 use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
+use crate::assets::Assets;
 use crate::solve::working_text;
 use crate::terminal::Talk;
 use crate::{bank, cli, words};
@@ -29,7 +29,7 @@ messages! { pub(crate) SAYS {
 pub(crate) fn run(options: &cli::Practise) -> Result<()> {
     let assets = words::begin(&options.module, None)?;
     let bank = bank::load(&assets)?;
-    let settings = choose(&bank, options)?;
+    let settings = choose(&assets, &bank, options)?;
     let mut session = Session { talk: Talk::new(), tally: Vec::new() };
     session.say(&format!("{}\n\n{}\n", CAUTION.text(), HELP.text()))?;
     let mut stream = Stream::new(options.seed, "practise");
@@ -43,7 +43,8 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
         };
         let (number, all) = ((number + 1).to_string(), options.count.to_string());
         let heading = OF.say(&[("number", &number), ("all", &all), ("title", &setting.item.title)]);
-        session.say(&format!("\n{heading}\n{}\n", question.text))?;
+        let machine = question.machine_says().map_or_else(String::new, |says| says + "\n");
+        session.say(&format!("\n{heading}\n{machine}{}\n", question.text))?;
         session.say(&picture(setting, &question))?;
         if !session.question(setting, &question)? {
             break;
@@ -52,9 +53,9 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
     session.summary()
 }
 
-fn choose<'a>(bank: &'a Bank, options: &cli::Practise) -> Result<Vec<Setting<'a>>> {
+fn choose<'a>(assets: &Assets, bank: &'a Bank, options: &cli::Practise) -> Result<Vec<Setting<'a>>> {
     if let Some(family) = &options.family {
-        bank.plan(family).map_err(Error::msg)?;
+        bank::plan(assets, bank, family)?;
     }
     let topics: Vec<&str> = drivecourse_machine::topics::ALL.iter().map(|topic| topic.id).collect();
     if let Some(topic) = &options.topic
@@ -159,6 +160,7 @@ impl Session {
         if skills.is_empty() {
             text.push_str(&format!("  {}\n", NOTHING.text()));
         }
+        let width = skills.iter().map(|skill| skill_name(skill).chars().count()).max().unwrap_or(0).max(24);
         for skill in &skills {
             let count = |outcome| self.tally.iter().filter(|(other, came)| other == skill && *came == outcome).count();
             let words = [
@@ -169,8 +171,8 @@ impl Session {
             ]
             .map(|(place, outcome)| (place, count(outcome).to_string()));
             let words = words.each_ref().map(|(place, count)| (*place, count.as_str()));
-            let skill = translated(&skill_id(skill), skill, false);
-            text.push_str(&format!("  {skill:<24} {}\n", COUNTS.say(&words)));
+            let skill = skill_name(skill);
+            text.push_str(&format!("  {skill:<width$} {}\n", COUNTS.say(&words)));
         }
         self.say(&text)
     }

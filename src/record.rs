@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use anyhow::{Context, Result, bail, ensure};
+use drivecourse_machine::messages;
 use drivecourse_quiz::{Code, Exam, Graded};
 use drivecourse_records::change::Place;
 use drivecourse_records::{Date, Reason, Sitting, Store, Taken};
@@ -13,6 +14,14 @@ use sha2::{Digest, Sha256};
 use crate::terminal::clean;
 use crate::{cli, files, papers};
 
+messages! { pub(crate) REFUSALS {
+    NOT_RECORDED_ONE = "record-not-recorded-one", "1 paper was not recorded; the rest was, and of this one stands what was there before";
+    NOT_RECORDED = "record-not-recorded", "{count} papers were not recorded; the rest was, and of these stands what was there before";
+} }
+
+/// Records all that can be; where answers were handed in that the records hold in no way, that is a failure, told when
+/// everything else is in. What is there already, was corrected since, or was taken out on request is none: nothing is to
+/// be done about it.
 pub(crate) fn run(options: &cli::Record) -> Result<()> {
     let today = today();
     let correction = match (&options.correction, &options.by) {
@@ -28,6 +37,7 @@ pub(crate) fn run(options: &cli::Record) -> Result<()> {
         read.push((path, graded(path, options.results.as_deref())?));
     }
     let mut store = Store::open(&options.records)?;
+    let mut not_recorded = 0;
     for (path, (exam, graded)) in read {
         warn_of_shared_codes(&store, &exam, "name it with --exam in override and report answer")?;
         let sitting = Sitting {
@@ -37,6 +47,7 @@ pub(crate) fn run(options: &cli::Record) -> Result<()> {
         };
         let counts = take(&mut store, sitting, &graded, path)?;
         let count = |taken: Taken| counts.get(&taken).copied().unwrap_or(0);
+        not_recorded += count(Taken::Changed);
         files::say(format!(
             "{}: {} recorded, {} corrected, {} there already, {} not taken, {} not handed in",
             path.display(),
@@ -48,7 +59,11 @@ pub(crate) fn run(options: &cli::Record) -> Result<()> {
         ))?;
     }
     files::say(format!("in {}", options.records.display()))?;
-    Ok(())
+    match not_recorded {
+        0 => Ok(()),
+        1 => bail!("{}", NOT_RECORDED_ONE.text()),
+        count => bail!("{}", NOT_RECORDED.say(&[("count", &count.to_string())])),
+    }
 }
 
 /// Says which exams in the records have papers with the codes of this one, and what to do about it.

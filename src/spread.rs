@@ -14,6 +14,8 @@ use crate::{bank, cli, files, look};
 
 /// Columns of a chart.
 const BINS: usize = 24;
+/// Machines in a row of which none can be drawn, after which no more are tried.
+const HOPELESS: u64 = 20;
 /// Figures of a number beside a chart, at most.
 const FIGURES: u8 = 3;
 /// Heights of a column in the terminal, from nothing to full.
@@ -26,6 +28,7 @@ messages! { pub(crate) SAYS {
     EACH_LINE = "spread-each-line", "Each line: least … most (a tenth, half, nine tenths of the machines stay below)";
     NOT_DRAWN = "spread-not-drawn", "{count} of {all} could not be drawn";
     TITLE = "spread-title", "{family}: {machines} machines";
+    TABLE = "spread-table", "Machines of the table";
     EACH_NUMBER = "spread-each-number", "For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay below.";
 } }
 
@@ -38,6 +41,10 @@ pub(crate) fn run(options: &cli::Look, assets: &Assets, plan: &Plan, machines: u
         match plan.draw(derive(options.seed, machine)) {
             Ok(case) => cases.push(case),
             Err(error) => {
+                // Of a family that gives nothing, no more need be tried.
+                if cases.is_empty() && machine + 1 >= HOPELESS {
+                    break;
+                }
                 let alike = undrawn.entry((error.limit, error.wanted.clone())).or_insert((0, error));
                 alike.0 += 1;
             }
@@ -49,20 +56,25 @@ pub(crate) fn run(options: &cli::Look, assets: &Assets, plan: &Plan, machines: u
         .filter(|id| plan.determines(*id) && only.is_none_or(|topic| id.get().topic() == topic))
         .filter_map(|id| Spread::of(id, &cases, system))
         .collect();
+    let table = table(plan, &cases);
     if let Some(path) = &options.page {
-        files::write(path, page(plan, cases.len(), &undrawn, &spreads).as_bytes())?;
+        files::write(path, page(plan, cases.len(), &undrawn, &table, &spreads).as_bytes())?;
     }
     if options.json {
         let all: Vec<_> = spreads.iter().map(Spread::json).collect();
-        let all = serde_json::json!({
+        let mut all = serde_json::json!({
             "family": plan.family.id,
             "machines": cases.len(),
             "not_drawn": undrawn.iter().map(Undrawn::json).collect::<Vec<_>>(),
             "quantities": all,
         });
+        if !table.is_empty() {
+            let row = |(name, count): &(&str, u32)| serde_json::json!({ "machine": name, "machines": count });
+            all["table"] = table.iter().map(row).collect();
+        }
         return files::say(serde_json::to_string_pretty(&all)?);
     }
-    files::say(text(plan, &cases, &undrawn, &spreads).trim_end())?;
+    files::say(text(plan, &cases, &undrawn, &table, &spreads).trim_end())?;
     if let Some(path) = &options.page {
         files::say(format!("\n{}", PAGE_IN.say(&[("file", &path.display().to_string())])))?;
     }
@@ -206,11 +218,10 @@ impl Spread {
                 number(ninth)
             ),
             Shape::Choices(counts) => {
-                let share = |count: u32| f64::from(count) / machines.max(1) as f64 * 100.0;
                 let mut counts = counts.clone();
                 counts.sort_by_key(|(_, count)| core::cmp::Reverse(*count));
                 let words: Vec<_> =
-                    counts.iter().map(|(choice, count)| format!("{choice} {:.0} %", share(*count))).collect();
+                    counts.iter().map(|(choice, count)| format!("{choice} {}", percent(*count, machines))).collect();
                 words.join(", ")
             }
         }
@@ -227,7 +238,20 @@ fn bars(counts: &[u32]) -> String {
     counts.iter().map(|count| BARS[(*count as usize * (BARS.len() - 1)).div_ceil(most as usize)]).collect()
 }
 
-fn text(plan: &Plan, cases: &[Case], undrawn: &[Undrawn], spreads: &[Spread]) -> String {
+/// Each row of a table of machines, by its name, and how many of `cases` come from it; nothing without a table.
+fn table<'p>(plan: &'p Plan, cases: &[Case]) -> Vec<(&'p str, u32)> {
+    let mut counts: BTreeMap<&str, u32> = BTreeMap::new();
+    cases.iter().filter_map(|case| plan.machine_name(case)).for_each(|name| *counts.entry(name).or_default() += 1);
+    let rows = plan.family.machines.iter();
+    rows.map(|name| (name.as_str(), counts.get(name.as_str()).copied().unwrap_or(0))).collect()
+}
+
+/// A share of all machines, as a percentage.
+fn percent(count: u32, all: usize) -> String {
+    format!("{:.0} %", f64::from(count) / all.max(1) as f64 * 100.0)
+}
+
+fn text(plan: &Plan, cases: &[Case], undrawn: &[Undrawn], table: &[(&str, u32)], spreads: &[Spread]) -> String {
     let mut out = String::new();
     let sound = cases.iter().filter(|case| case.faults.is_empty()).count();
     let rejected: u32 = cases.iter().map(|case| case.rejected).sum();
@@ -240,6 +264,13 @@ fn text(plan: &Plan, cases: &[Case], undrawn: &[Undrawn], spreads: &[Spread]) ->
         for undrawn in undrawn {
             let _ = writeln!(out, "  {}", undrawn.text());
         }
+    }
+    if !table.is_empty() {
+        let _ = writeln!(out, "\n{}", TABLE.text());
+        for (name, count) in table {
+            let _ = writeln!(out, "  {name:<26} {:>5}", percent(*count, cases.len()));
+        }
+        out.push('\n');
     }
     let _ = writeln!(out, "{}", EACH_LINE.text());
     for topic in topics::ALL {
@@ -260,7 +291,7 @@ fn text(plan: &Plan, cases: &[Case], undrawn: &[Undrawn], spreads: &[Spread]) ->
 }
 
 /// A page of its own, with a chart for each quantity: no script, no file beside it.
-fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], spreads: &[Spread]) -> String {
+fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], table: &[(&str, u32)], spreads: &[Spread]) -> String {
     let (language, about) = (code(), escape(EACH_NUMBER.text()));
     let title = escape(&TITLE.say(&[("family", &plan.family.name), ("machines", &machines.to_string())]));
     let mut out = format!(
@@ -283,6 +314,14 @@ fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], spreads: &[Spread]) -
             let _ = writeln!(out, "<li>{}</li>", escape(&undrawn.text()));
         }
         out.push_str("</ul>\n");
+    }
+    if !table.is_empty() {
+        let _ = writeln!(out, "<h2>{}</h2>\n<table>", escape(TABLE.text()));
+        for (name, count) in table {
+            let share = percent(*count, machines);
+            let _ = writeln!(out, "<tr><th scope=\"row\">{}</th><td></td><td>{share}</td></tr>", escape(name));
+        }
+        out.push_str("</table>\n");
     }
     for topic in topics::ALL {
         let of_topic: Vec<_> = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).collect();

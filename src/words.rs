@@ -11,13 +11,14 @@ use drivecourse_course::words::{self as fluent, ENGLISH, Words};
 use drivecourse_machine::language::{self, Language, Message};
 use drivecourse_machine::words as registry;
 use drivecourse_quiz::exam::Spoken;
-use drivecourse_quiz::explain::skill_id;
+use drivecourse_quiz::explain::{SkillName, name_skills, skill_as_written, skill_id};
+use drivecourse_quiz::read_skills;
 use serde::Deserialize;
 use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    bank, cli, course, demo, enter, files, grade, look, papers, practise, report_words, solve, spread,
+    bank, check, cli, course, demo, enter, files, grade, look, papers, practise, record, report_words, solve, spread,
     words_scenarios as scenarios,
 };
 
@@ -56,6 +57,7 @@ fn begin_in(
     let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
     let words = read(&assets, &code, speech.mark_untranslated)?;
     let native = is_native(&assets, &code);
+    name_skills(skills(&assets, native));
     assets.speak(words, native);
     if code != ENGLISH {
         let texts = assets.words.texts();
@@ -65,6 +67,21 @@ fn begin_in(
         }
     }
     Ok(assets)
+}
+
+/// What skills are called: as the program's items say, and before that as the module's own do.
+fn skills(assets: &Assets, native: bool) -> BTreeMap<String, SkillName> {
+    let mut out = BTreeMap::new();
+    let is_own = |path: &str| assets.is_own(&format!("scenarios/{path}"));
+    let of_items = |(path, _): &(&String, &Vec<u8>)| path.starts_with("items/") && path.ends_with(".toml");
+    let (own, program): (Vec<_>, Vec<_>) = assets.scenarios.iter().filter(of_items).partition(|(path, _)| is_own(path));
+    let files = assets.standard.iter().filter(of_items).chain(program).map(|file| (file, false));
+    for ((_, bytes), own) in files.chain(own.into_iter().map(|file| (file, true))) {
+        for (skill, name) in read_skills(&String::from_utf8_lossy(bytes)) {
+            out.insert(skill, SkillName { name: name.into_inner(), native: own && native });
+        }
+    }
+    out
 }
 
 /// The language that `module.toml` names; whatever else is wrong in it is told of when it is read.
@@ -163,6 +180,7 @@ pub(crate) fn run(options: &cli::Words) -> Result<()> {
     let code = options.module.speech.language.as_deref();
     // What is listed is English; the language is only held against it.
     let mut assets = Assets::load(options.module.folder().as_deref())?;
+    name_skills(skills(&assets, true));
     assets.words = read(&assets, ENGLISH, false)?;
     let known = match code.filter(|code| *code != ENGLISH) {
         Some(code) => Some(read(&assets, code, false)?),
@@ -239,6 +257,9 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
         grade::SAYS,
         enter::SAYS,
         demo::SAYS,
+        bank::SAYS,
+        check::NOTICES,
+        record::REFUSALS,
         look::SAYS,
         spread::SAYS,
         solve::SAYS,
@@ -258,7 +279,7 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
     let bank = bank::for_chapters(assets, bank::load(assets)?);
     let mut skills: BTreeMap<String, String> = BTreeMap::new();
     for item in &bank.items {
-        skills.insert(skill_id(&item.skill), item.skill.replace('-', " "));
+        skills.insert(skill_id(&item.skill), skill_as_written(&item.skill));
     }
     let skills = skills.into_iter().map(|(id, name)| Entry::new(id, name)).collect();
     let group = |name, heading, entries| Group { name, heading, entries };

@@ -110,7 +110,10 @@ fn every_command_prints_what_the_manual_says() {
                     std::fs::write(path, inside.replace("~~~", "```")).unwrap();
                 }
                 _ if file("replace=").is_some() => {
+                    let inside = inside.replace("~~~", "```");
                     let (from, to) = inside.split_once("---\n").unwrap();
+                    // The beginning of a long line may be replaced alone.
+                    let (from, to) = (from.trim_end_matches('\n'), to.trim_end_matches('\n'));
                     let path = file("replace=").unwrap();
                     let held = std::fs::read_to_string(&path).unwrap();
                     assert!(held.contains(from), "{page}: {} has no {from}", path.display());

@@ -191,10 +191,11 @@ pub fn solution_row(question: &Question, index: usize, practice: bool) -> Soluti
     row
 }
 
-/// The paragraphs of a question's story.
+/// The paragraphs of a question's story; the first names the machine, where a table does.
 #[must_use]
 pub fn story(question: &Question) -> Vec<String> {
-    question.text.split("\n\n").map(str::trim).filter(|line| !line.is_empty()).map(str::to_owned).collect()
+    let lines = question.text.split("\n\n").map(str::trim).filter(|line| !line.is_empty()).map(str::to_owned);
+    question.machine_says().into_iter().chain(lines).collect()
 }
 
 /// The questions about one machine that differ in their units: one alone where nothing in them depends on the units.

@@ -145,6 +145,19 @@ pub struct Limit {
 }
 
 impl Limit {
+    /// Whether it is asked of a machine with these faults (places in the family's).
+    pub(crate) fn is_asked(&self, faults: &[usize]) -> bool {
+        match self.asked {
+            Asked::Always => true,
+            Asked::Healthy => faults.is_empty(),
+            Asked::Fault(fault) => faults.contains(&fault),
+        }
+    }
+
+    /// How far `value` lies beyond it (SI, never less than nothing); NaN stays NaN.
+    pub(crate) fn beyond(&self, value: f64) -> f64 {
+        if value.is_nan() { value } else { (self.at_least - value).max(value - self.at_most).max(0.0) }
+    }
     /// Why, and where it comes from, as a clause; empty where nobody says.
     pub fn reason(&self) -> String {
         [&self.because, &self.source]

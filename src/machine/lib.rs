@@ -55,6 +55,8 @@ pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, Stated, cell,
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
 pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Needs, Plan, Rejections};
+#[cfg(not(wordless))]
+pub use plan::{Nearest, Short};
 pub use problem::{Problem, did_you_mean, quoted, refusal};
 pub use quantity::{Known, Quantity};
 pub use registry::{Conversion, Linked, QuantityId, Registry, RelationId};

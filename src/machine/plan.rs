@@ -1,6 +1,8 @@
 //! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
 
 mod agree;
+#[cfg(not(wordless))]
+mod nearest;
 mod needs;
 mod rejections;
 
@@ -9,7 +11,7 @@ use std::borrow::Cow;
 use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
-use crate::family::{Asked, Draw, Family, heading, line};
+use crate::family::{Draw, Family, heading, line};
 use crate::messages;
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
@@ -17,6 +19,8 @@ use crate::relation::{Eval, Given, Role, work};
 use crate::unit::{Kind, System};
 
 pub(crate) use agree::SAYS as AGREE_SAYS;
+#[cfg(not(wordless))]
+pub use nearest::{Nearest, Short};
 pub use needs::Needs;
 use rejections::Broken;
 pub(crate) use rejections::SAYS as REJECTIONS_SAY;
@@ -321,8 +325,25 @@ impl Plan {
 
     /// The name of the machine whose row of the table the case comes from, where the table names its machines.
     pub fn machine_name(&self, case: &Case) -> Option<&str> {
-        let fits = |row: &Vec<(QuantityId, f64)>| row.iter().all(|(id, value)| case.values[id.index()] == *value);
-        self.family.machines.get(self.family.pool.iter().position(fits)?).map(String::as_str)
+        if self.family.machines.is_empty() {
+            return None;
+        }
+        // What a fault of the case draws again is no longer the row's.
+        let faults = || case.faults.iter().map(|fault| &self.family.faults[*fault]);
+        let redrawn = |id: QuantityId| faults().any(|fault| fault.draws.iter().any(|(drawn, _)| *drawn == id));
+        let fits =
+            |row: &[(QuantityId, f64)]| row.iter().all(|(id, value)| case.values[id.index()] == *value || redrawn(*id));
+        // Rows with the same values are told apart by what the seed drew; a machine like another one has the other's row.
+        let drawn = self.row(derive(case.seed, u64::from(case.rejected)));
+        let pool = &self.family.pool;
+        let row =
+            if pool.get(drawn).is_some_and(|row| fits(row)) { drawn } else { pool.iter().position(|row| fits(row))? };
+        self.family.machines.get(row).map(String::as_str)
+    }
+
+    /// The row of the table that an attempt's seed draws; the table must have rows.
+    fn row(&self, seed: u64) -> usize {
+        Stream::new(seed, "pool").below(self.family.pool.len())
     }
 
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
@@ -334,11 +355,24 @@ impl Plan {
         needs: Option<&Needs>,
         case: &mut Case,
     ) -> Result<(), Option<usize>> {
+        self.draw_roots(seed, like, needs, case);
+        let values = &mut case.values;
+        self.steps[..self.guarded].iter().try_for_each(|step| self.run(step, values))?;
+        for (index, limit) in self.family.limits.iter().enumerate() {
+            let value = values[limit.quantity.index()];
+            if limit.is_asked(&case.faults) && !(value >= limit.at_least && value <= limit.at_most) {
+                return Err(Some(index));
+            }
+        }
+        self.run_rest(needs, values)
+    }
+
+    /// Empties `case` and draws what one attempt starts from.
+    fn draw_roots(&self, seed: u64, like: Option<Like<'_>>, needs: Option<&Needs>, case: &mut Case) {
         let values = &mut case.values;
         values.fill(f64::NAN);
         if !self.family.pool.is_empty() {
-            let row = Stream::new(seed, "pool").below(self.family.pool.len());
-            for (id, value) in &self.family.pool[row] {
+            for (id, value) in &self.family.pool[self.row(seed)] {
                 values[id.index()] = like.map_or(*value, |like| like.values[id.index()]);
             }
         }
@@ -371,22 +405,6 @@ impl Plan {
         if let Some(Like { values: other, held }) = like {
             held.iter().for_each(|id| values[id.index()] = other[id.index()]);
         }
-        self.steps[..self.guarded].iter().try_for_each(|step| self.run(step, values))?;
-        for (index, limit) in self.family.limits.iter().enumerate() {
-            let asked = match limit.asked {
-                Asked::Always => true,
-                Asked::Healthy => case.faults.is_empty(),
-                Asked::Fault(fault) => case.faults.contains(&fault),
-            };
-            if !asked {
-                continue;
-            }
-            let value = values[limit.quantity.index()];
-            if !(value >= limit.at_least && value <= limit.at_most) {
-                return Err(Some(index));
-            }
-        }
-        self.run_rest(needs, values)
     }
 
     /// What the limits do not wait for.

@@ -27,12 +27,16 @@ pub fn read_toml<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     let (mut table, faults) = DeTable::parse_recoverable(text);
     if !faults.is_empty() {
         let mut problems: Vec<_> = faults.iter().map(|fault| of_syntax(fault, text)).collect();
-        // A misspelt heading may be what the rest stumbles over.
-        if let Err(error) = T::deserialize(Deserializer::from(table))
-            && error.message().starts_with("unknown field")
-            && !error.message().starts_with("unknown field ``")
-        {
-            problems.push(of_shape(&error, text, None));
+        // A misspelt heading may be what the rest stumbles over; what stumbles is taken out until it is found.
+        for _ in 0..MOST {
+            let Err(error) = T::deserialize(Deserializer::from(table.clone())) else { break };
+            if error.message().starts_with("unknown field") && !error.message().starts_with("unknown field ``") {
+                problems.push(of_shape(&error, text, None));
+                break;
+            }
+            if error.span().and_then(|span| remove(table.get_mut(), &span)).is_none() {
+                break;
+            }
         }
         problems.sort_by_key(|problem| problem.span.as_ref().map(|span| span.start));
         return Err(problems);
@@ -167,6 +171,14 @@ mod tests {
     fn told(text: &str) -> Vec<(usize, String)> {
         let problems = read_toml::<File>(text).unwrap_err();
         problems.iter().map(|problem| (problem.line_column(text).unwrap().0, problem.to_string())).collect()
+    }
+
+    #[test]
+    fn a_misspelt_heading_is_named_beside_what_stumbles_over_it() {
+        // Without its own heading `row.more` makes a table, which the next `[[row]]` cannot add to.
+        let text = "name = \"x\"\n[[rowq]]\ncount = 1\n[[row.more]]\ncount = 2\n[[row]]\ncount = 3\n";
+        let told = told(text);
+        assert!(told.iter().any(|(line, says)| *line == 2 && says.contains("Did you mean \"row\"?")), "{told:?}");
     }
 
     #[test]

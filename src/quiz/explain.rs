@@ -1,5 +1,10 @@
 //! What the program says about an answer: to the person, in a sentence or two.
 
+#[cfg(not(wordless))]
+use std::collections::BTreeMap;
+#[cfg(not(wordless))]
+use std::sync::{PoisonError, RwLock};
+
 use drivecourse_machine::amount::{SPACE, number, with_unit};
 use drivecourse_machine::language::{slug, translated};
 use drivecourse_machine::{Figures, Registry, Unit, messages};
@@ -78,9 +83,48 @@ pub fn skill_id(skill: &str) -> String {
     format!("skill-{}", slug(skill))
 }
 
-/// A skill as people are told it.
+/// What an author calls a skill.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SkillName {
+    /// In the author's words.
+    pub name: String,
+    /// Whether they are in the language spoken, and so go before a translation.
+    pub native: bool,
+}
+
+/// What skills are called, by the skill: what items' files say.
+#[cfg(not(wordless))]
+static NAMED: RwLock<BTreeMap<String, SkillName>> = RwLock::new(BTreeMap::new());
+
+/// Takes on what skills are called, in place of what was taken on before.
+#[cfg(not(wordless))]
+pub fn name_skills(names: BTreeMap<String, SkillName>) {
+    // A map that is only ever replaced whole is whole after a panic elsewhere, too.
+    *NAMED.write().unwrap_or_else(PoisonError::into_inner) = names;
+}
+
+/// A skill as its author calls it: by its name, or else by its word with spaces for hyphens.
+#[cfg(not(wordless))]
+pub fn skill_as_written(skill: &str) -> String {
+    let named = NAMED.read().unwrap_or_else(PoisonError::into_inner);
+    named.get(skill).map_or_else(|| skill.replace('-', " "), |named| named.name.clone())
+}
+
+/// A skill as people are told it: the course has handed over its name.
+#[cfg(wordless)]
 pub fn skill_name(skill: &str) -> String {
     translated(&skill_id(skill), &skill.replace('-', " "), false).into_owned()
+}
+
+/// A skill as people are told it.
+#[cfg(not(wordless))]
+pub fn skill_name(skill: &str) -> String {
+    let written = skill_as_written(skill);
+    let named = NAMED.read().unwrap_or_else(PoisonError::into_inner);
+    match named.get(skill) {
+        Some(named) if named.native => written,
+        _ => translated(&skill_id(skill), &written, false).into_owned(),
+    }
 }
 
 /// `says`, and that a machine was called fit to run that must stop.

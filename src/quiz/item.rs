@@ -20,6 +20,13 @@
 //! ]
 //! ```
 //!
+//! What a skill is called may stand in any file of items; one without a name is called by its word, with spaces for hyphens:
+//!
+//! ```toml
+//! [skills]
+//! chain-tension = "pull in the chain"
+//! ```
+//!
 //! A part asks for a quantity (`ask`), for the right order of steps (`order`), or for one of some
 //! statements (`pick`). A later part may list an earlier part's quantity under `from`: it is then
 //! worked out from the learner's own answer. `read = "mount.rise_1"` asks for a reading off the face of
@@ -72,6 +79,7 @@ use toml::{Spanned, Value as Toml};
 
 use crate::judge::Judge;
 use part::PartFile;
+use crate::mend::quoted;
 use read::Reader;
 pub use wrong::OwnTurn;
 
@@ -83,6 +91,11 @@ pub(crate) struct File {
     /// The items of this file.
     #[serde(default)]
     item: Vec<ItemFile>,
+    /// What skills are called in reports, by the word that items have: "chain-sag" = "sag of the chain". A skill that is
+    /// not here is called by its word.
+    #[serde(default)]
+    #[schemars(with = "BTreeMap<String, String>")]
+    skills: BTreeMap<String, Spanned<String>>,
 }
 
 /// A question that can be asked about many machines.
@@ -153,6 +166,8 @@ pub struct When {
 messages! { pub(crate) SAYS {
     BELOW = "problem-item-below", "{quantity} is {value}, and at least {bound} is allowed";
     ABOVE = "problem-item-above", "{quantity} is {value}, and at most {bound} is allowed";
+    NO_SKILL_NAME = "problem-item-no-skill-name", "The skill {skill} has an empty name.";
+    SKILL_NAME = "problem-item-skill-name", "Write what reports call it, or take the line out.";
 } }
 
 impl When {
@@ -345,7 +360,16 @@ pub fn read_items(text: &str) -> Result<Vec<Item>, Vec<Problem>> {
     let file: File = read_toml(text)?;
     let mut reader = Reader { problems: Vec::new(), seen: BTreeMap::new() };
     let items: Vec<Item> = file.item.into_iter().filter_map(|item| reader.item(item)).collect();
+    for (skill, name) in file.skills.iter().filter(|(_, name)| name.get_ref().trim().is_empty()) {
+        reader.say(name.span(), NO_SKILL_NAME.say(&[("skill", &quoted(skill))]), SKILL_NAME.text());
+    }
     if reader.problems.is_empty() { Ok(items) } else { Err(reader.problems) }
+}
+
+/// The names that an items' file gives to skills, by the skill, each with where it stands; none where the file cannot be read,
+/// which [`read_items`] tells of.
+pub fn read_skills(text: &str) -> BTreeMap<String, Spanned<String>> {
+    read_toml::<File>(text).map_or_else(|_| BTreeMap::new(), |file| file.skills)
 }
 
 /// The names in curly brackets.

@@ -56,7 +56,7 @@ pub use case_name::{CaseName, Chosen};
 pub use code::Code;
 pub use exam::Exam;
 pub use grade::{Graded, grade};
-pub use item::{Ask, Item, PartSpec, When, read_items};
+pub use item::{Ask, Item, PartSpec, When, read_items, read_skills};
 pub use judge::{Call, Finding, Judge};
 pub use manifest::Manifest;
 pub use mark::{Mark, Verdict, mark, mark_by};
@@ -74,7 +74,7 @@ pub use drivecourse_machine::amount::letter;
 
 /// What this crate says of answers: to whoever practises, in the browser too.
 pub fn messages() -> Vec<Message> {
-    [explain::SAYS, judge::decide::SAYS, judge::diagnose::SAYS, judge::odd::SAYS].concat()
+    [explain::SAYS, question::SAYS, judge::decide::SAYS, judge::diagnose::SAYS, judge::odd::SAYS].concat()
 }
 
 /// What this crate says on papers and results, and of what was handed in.

@@ -1,6 +1,7 @@
 //! What several files say of what is wrong in them, and how it is mended.
 
 use drivecourse_machine::messages;
+pub(crate) use drivecourse_machine::quoted;
 
 messages! { pub(crate) SAYS {
     NEAR = "problem-mend-near", "Did you mean {near}?";
@@ -18,11 +19,6 @@ messages! { pub(crate) SAYS {
     NO_FAMILY = "problem-no-family", "There is no family called {name}.";
     TWO_ITEMS = "problem-two-items", "There are two items called {name}.";
 } }
-
-/// Between quotation marks, with what cannot be seen written out.
-pub(crate) fn quoted(text: &str) -> String {
-    format!("{text:?}")
-}
 
 /// `Did you mean "..."?`
 pub(crate) fn near(name: &str) -> String {

@@ -3,13 +3,17 @@
 use std::sync::Arc;
 
 use drivecourse_machine::face::feeler_leaves;
-use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, Stated, System, amount};
+use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, Stated, System, amount, messages};
 
 use crate::item::OwnTurn;
 use crate::letter;
 use crate::predict::{self, Cause, Predicted};
 use crate::setting::Harmless;
 use crate::tolerance;
+
+messages! { pub(crate) SAYS {
+    MACHINE = "question-machine", "Machine {name}.";
+} }
 
 /// One accepted answer to a part.
 #[derive(Debug, Clone, PartialEq)]
@@ -92,6 +96,9 @@ pub struct Question {
     pub system: System,
     /// The hidden machine.
     pub case: Case,
+    /// The machine's own name, where it comes from a table that names it. It is public: what is wrong is drawn, and stands
+    /// in no table.
+    pub machine: Option<String>,
     /// What the learner stands in front of.
     pub text: String,
     /// The parts.
@@ -186,6 +193,11 @@ impl Part {
 }
 
 impl Question {
+    /// Which machine of the table it is about, as a sentence; `None` where no table names it.
+    pub fn machine_says(&self) -> Option<String> {
+        self.machine.as_ref().map(|name| MACHINE.say(&[("name", name)]))
+    }
+
     /// The value of `quantity` as it is shown: seen, or worked out and rounded as usual.
     pub fn shown(&self, quantity: QuantityId) -> f64 {
         let value = self.case.values[quantity.index()];

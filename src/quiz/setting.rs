@@ -206,6 +206,7 @@ impl<'a> Setting<'a> {
             family: self.plan.family.id.clone(),
             seed,
             system: self.system,
+            machine: None,
             text: self.item.text.clone(),
             parts: Vec::new(),
             stated: self.plan.family.stated.clone(),
@@ -218,7 +219,7 @@ impl<'a> Setting<'a> {
         Ok(question)
     }
 
-    /// Fills in every `{machine}` and `{quantity}`: done once, for the numbers that are kept.
+    /// Names the machine, and fills in every `{machine}` and `{quantity}`: done once, for the numbers that are kept.
     pub(crate) fn put_in_words(&self, mut question: Question) -> Question {
         let words = |text: &str, question: &Question| {
             fill(text, |name| {
@@ -229,6 +230,7 @@ impl<'a> Setting<'a> {
                 Some(amount::write(id.get(), question.shown(id), self.system))
             })
         };
+        question.machine = self.plan.machine_name(&question.case).map(str::to_owned);
         question.text = words(&question.text, &question);
         for index in 0..question.parts.len() {
             let text = words(&question.parts[index].text, &question);

@@ -37,7 +37,7 @@ fn answers_are_judged_and_counted() {
         "“abc” cannot be read",
         "Which of the readings",
         "Right.\n",
-        "  1 right, 1 wrong, 0 shown, 0 passed over",
+        "  temperature rise and its limits 1 right, 1 wrong, 0 shown, 0 passed over",
     ] {
         assert!(said.contains(part), "{part:?}: {said}");
     }

@@ -173,6 +173,8 @@ odd-misread = falsch abgelesen, { $instrument } ({ $how })
 odd-clash = Ohne „{ $quantity }“ passt der Rest noch immer nicht: „{ $other }“ ergibt sich aus den anderen zu { $comes }, und geschrieben steht { $written }.
 odd-agrees = Ohne „{ $quantity }“ passt alles andere zusammen. Richtig wäre { $right }: { $how }.
 
+question-machine = Maschine { $name }.
+
 ## Übung und Fortschritt im Browser
 
 desk-not-understood = Diese Anfrage ist nicht zu verstehen.

@@ -67,6 +67,30 @@ look-seen = abgelesen
 look-true = wahr
 look-plants-own = Vom Betrieb selbst
 look-may-be-wrong = Was einer fehlen kann (--fault mit der Kennung fragt danach; --fault none nach einer ohne Fehler)
+look-of-program = Vom Programm, zum Vergleich:
+look-reused = Vom Programm, übernommen in module.toml:
+look-nearest = Keine von { $tried } Maschinen ließ sich behalten. Die Nummer { $attempt } kam am nächsten. Was an ihr nicht stimmt:
+look-too-little = { $id } ({ $name }) ist { $value }, { $by } unter dem kleinsten erlaubten Wert, { $bound }
+look-too-much = { $id } ({ $name }) ist { $value }, { $by } über dem größten erlaubten Wert, { $bound }
+look-under = { $id } ({ $name }) ist { $value }, und der kleinste erlaubte Wert ist { $bound }
+look-over = { $id } ({ $name }) ist { $value }, und der größte erlaubte Wert ist { $bound }
+look-no-result = { $relation } ({ $id }) hat kein Ergebnis: { $why }
+
+bank-no-family = eine Familie { $name } gibt es nicht
+bank-meant = war { $name } gemeint?
+bank-meant-program = war { $name } gemeint, eine Familie des Programms?
+bank-there-are = es gibt: { $names }
+bank-there-are-both = das Modul hat { $names }; das Programm hat { $program }
+bank-of-program = { $name } ist eine Familie des Programms, und dieses Modul fragt nicht nach ihr; `drivecourse look { $family }` zeigt sie; soll es nach ihr fragen, gehört in module.toml: [reuse] families = [{ $name }]
+
+check-always = Bei jeder Maschine dieser Familie, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
+check-always-of = Bei jeder Maschine nach { $machines }, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
+check-no-such-skill = Das benennt eine Fertigkeit, die keine Aufgabe hat: { $skill }.
+check-meant-skill = War { $skill } gemeint?
+check-look-at = Ist Ihr Antrieb so gemeint, dann lassen Sie es. Wenn nicht, sehen Sie nach, woraus es folgt: { $from }.
+
+record-not-recorded-one = 1 Blatt wurde nicht verbucht; alles andere ja, und von diesem gilt, was schon da war
+record-not-recorded = { $count } Blätter wurden nicht verbucht; alles andere ja, und von diesen gilt, was schon da war
 
 spread-page-in = dasselbe als Seite in { $file }
 spread-always = immer { $value }
@@ -74,6 +98,7 @@ spread-machines = { $family }: { $machines } Maschinen, { $sound } davon in Ordn
 spread-each-line = Jede Zeile: kleinster … größter Wert (ein Zehntel, die Hälfte, neun Zehntel der Maschinen bleiben darunter)
 spread-not-drawn = { $count } von { $all } ließen sich nicht ziehen
 spread-title = { $family }: { $machines } Maschinen
+spread-table = Maschinen der Tabelle
 spread-each-number = Zu jeder Zahl: kleinster … größter Wert, in Klammern, worunter ein Zehntel, die Hälfte und neun Zehntel der Maschinen bleiben.
 
 solve-given = Gegeben

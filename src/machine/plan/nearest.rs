@@ -1,0 +1,82 @@
+//! Where no machine keeps every limit: the one that came nearest, so that its author sees it whole.
+
+use super::{Case, MOST_ATTEMPTS, Plan};
+use crate::chance::{Stream, derive};
+use crate::family::Limit;
+use crate::registry::{Registry, RelationId};
+use crate::relation::{Given, work};
+
+/// A limit that a machine breaks.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Short {
+    /// Which: a place in the family's limits.
+    pub limit: usize,
+    /// How far beyond it the machine is (SI), more than nothing.
+    pub by: f64,
+}
+
+/// A machine that was not kept.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Nearest {
+    /// The machine; NaN where a calculation had no result.
+    pub case: Case,
+    /// The limits that it breaks, in the family's order.
+    pub breaks: Vec<Short>,
+    /// The first calculation that had no result, and why.
+    pub refused: Option<(RelationId, String)>,
+}
+
+impl Nearest {
+    /// What makes it better or worse than another, in this order: whether every calculation has a result, how many limits
+    /// it breaks, and how far it is beyond them, each as a share of its bound.
+    fn distance(&self, limits: &[Limit]) -> (bool, usize, f64) {
+        let share = |short: &Short| {
+            let limit = &limits[short.limit];
+            let value = self.case.values[limit.quantity.index()];
+            let bound = if value < limit.at_least { limit.at_least } else { limit.at_most };
+            short.by / if bound == 0.0 { 1.0 } else { bound.abs() }
+        };
+        (self.refused.is_some(), self.breaks.len(), self.breaks.iter().map(share).sum())
+    }
+}
+
+impl Plan {
+    /// Of the attempts at the machine of `seed`, the one that comes nearest to keeping every limit, the first of those alike:
+    /// what [`Plan::draw_with`] refuses, as it would be. `rejected` of its case is the place of the attempt.
+    pub fn nearest(&self, seed: u64, faults: Option<&[usize]>) -> Nearest {
+        let faults = faults.map_or_else(|| self.pick_faults(&mut Stream::new(seed, "faults")), <[usize]>::to_vec);
+        let mut best = self.try_whole(seed, 0, &faults);
+        for attempt in 1..MOST_ATTEMPTS {
+            let tried = self.try_whole(seed, attempt, &faults);
+            if tried.distance(&self.family.limits) < best.distance(&self.family.limits) {
+                best = tried;
+            }
+        }
+        best
+    }
+
+    /// One attempt, gone through to its end whatever it breaks.
+    fn try_whole(&self, seed: u64, attempt: u32, faults: &[usize]) -> Nearest {
+        let values = vec![f64::NAN; Registry::get().len()];
+        let mut case = Case { seed, rejected: attempt, faults: faults.to_vec(), values };
+        self.draw_roots(derive(seed, u64::from(attempt)), None, None, &mut case);
+        let mut refused = None;
+        for step in &self.steps {
+            let at = &self.at[step.from as usize..step.to as usize];
+            // What follows from what has no result has none either, and is no refusal of its own.
+            if at.iter().any(|input| case.values[usize::from(*input)].is_nan()) {
+                continue;
+            }
+            match work(step.eval, &Given { values: &case.values, at }) {
+                Ok(value) => case.values[usize::from(step.gives)] = value,
+                Err(error) => refused = refused.or_else(|| Some((step.by, error.to_string()))),
+            }
+        }
+        let breaks = (self.family.limits.iter().enumerate())
+            .filter(|(_, limit)| limit.is_asked(faults))
+            .map(|(place, limit)| Short { limit: place, by: limit.beyond(case.values[limit.quantity.index()]) })
+            .filter(|short| short.by > 0.0)
+            .collect();
+        Nearest { case, breaks, refused }
+    }
+}
