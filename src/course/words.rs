@@ -314,8 +314,10 @@ impl Places {
 pub fn written(id: &str, text: &str) -> String {
     let mut out = String::new();
     let mut rest = text;
+    // A closing bracket that closes no place must be told apart from one that does.
+    let plain = |text: &str| text.replace('}', "{\"}\"}");
     while let Some((before, after)) = rest.split_once('{') {
-        out.push_str(before);
+        out.push_str(&plain(before));
         match after.split_once('}').filter(|(name, _)| is_name(name)) {
             Some((name, tail)) => {
                 out.push_str(&format!("{{ ${} }}", name.replace('.', "-")));
@@ -327,7 +329,7 @@ pub fn written(id: &str, text: &str) -> String {
             }
         }
     }
-    out.push_str(&rest.replace('}', "{\"}\"}"));
+    out.push_str(&plain(rest));
     // A line that begins so would be read as an attribute, a variant or a selector's end.
     let mut lines = out.split('\n').enumerate().map(|(place, line)| {
         let line = match line.chars().next() {

@@ -92,9 +92,16 @@ fn faults_are_told_with_their_line() {
 
 #[test]
 fn what_is_written_is_read_again() {
-    for text in
-        ["Plain", "With {unit} and {heat.rise_limit}", "{odd", "two }", "[first", "one\n\n*two\n.three", "a \"b\" ’c’"]
-    {
+    for text in [
+        "Plain",
+        "With {unit} and {heat.rise_limit}",
+        "{odd",
+        "two }",
+        "{ a } or { b } of {c}",
+        "[first",
+        "one\n\n*two\n.three",
+        "a \"b\" ’c’",
+    ] {
         let source = format!("m = x\n{}\n", written(".part", text));
         let words = Words::read(ENGLISH, &[], &[&files(&source)], false).unwrap();
         assert_eq!(words.texts()["m.part"], text.replace("heat.rise", "heat-rise"), "{source}");
