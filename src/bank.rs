@@ -1,11 +1,15 @@
 //! The bank of a module's families and items, or a report of everything wrong with them.
 
 use anyhow::{Result, bail};
-use drivecourse_machine::{CannotDraw, Plan, Problem};
+use drivecourse_machine::{CannotDraw, Plan, Problem, messages};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
 use crate::words::{self, Native};
+
+messages! { pub(crate) ERRORS {
+    CANNOT_BE_USED = "error-scenarios", "the scenarios cannot be used:\n{problems}";
+} }
 
 /// Reads every family and item; all problems are reported in one pass.
 pub(crate) fn load(assets: &Assets) -> Result<Bank> {
@@ -14,7 +18,7 @@ pub(crate) fn load(assets: &Assets) -> Result<Bank> {
         return Ok(bank);
     }
     let report: Vec<_> = problems.iter().map(|problem| problem.report.as_str()).collect();
-    bail!("the scenarios cannot be used:\n{}", report.join("\n"))
+    bail!(CANNOT_BE_USED.say(&[("problems", &report.join("\n"))]))
 }
 
 /// What can be read of the families and items, and every problem, each in a file as a person finds it.
