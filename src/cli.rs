@@ -79,10 +79,10 @@ pub(crate) struct Module {
 #[derive(Debug, Clone, Default, Args)]
 pub(crate) struct Speech {
     /// Language of everything people read, such as de [default: the exam's, the module's, or en]
-    #[arg(long, value_name = "TAG", global = true)]
+    #[arg(long, value_name = "TAG", global = true, display_order = 900)]
     pub(crate) language: Option<String>,
     /// With another language: put ⟦ and ⟧ round every text that is not translated
-    #[arg(long, global = true)]
+    #[arg(long, global = true, display_order = 900)]
     pub(crate) mark_untranslated: bool,
 }
 

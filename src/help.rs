@@ -2,7 +2,8 @@
 //!
 //! In English the help texts are the comments in `cli.rs` and the files beside it, and clap shows them as they are. Each
 //! has an id made of where it stands: `help-papers` is what the command `papers` is for, `help-papers-roster` its option
-//! `--roster`. Options that several commands have in common are named after their struct: `help-module-module`.
+//! `--roster`. Options that several commands have in common are named after their struct (`help-module-module`), or after the
+//! command above that has them all (`help-report-records`).
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -35,14 +36,18 @@ messages! { pub(crate) SAYS {
 /// What clap writes into a line of usage for options.
 const CLAPS_OPTIONS: &str = "[OPTIONS]";
 
-/// Every help text in English, under its id.
+/// Every help text in English, under its id, in the order of the commands.
 pub(crate) fn entries() -> Vec<Entry> {
-    let mut found: BTreeMap<String, String> = BTreeMap::new();
+    let mut found: Vec<Entry> = SAYS.iter().map(|message| Entry::new(message.id, message.english)).collect();
     exchange(Arguments::command(), &mut |id, english| {
-        found.insert(id, english.to_owned());
+        if !found.iter().any(|entry| entry.id == id) {
+            found.push(Entry::new(id, english));
+        }
         english.to_owned()
     });
-    found.into_iter().map(|(id, english)| Entry::new(id, english)).collect()
+    // What stands for a value stands in the help of many.
+    found.sort_by_key(|entry| entry.id.starts_with("help-value-"));
+    found
 }
 
 /// The commands with every text in the language spoken.
@@ -63,7 +68,7 @@ fn exchange(command: Command, say: &mut dyn FnMut(String, &str) -> String) -> Co
     let mut times: BTreeMap<String, usize> = BTreeMap::new();
     count(&command, &mut times);
     let shared = times.into_iter().filter(|(_, times)| *times > 1).map(|(struct_, _)| struct_).collect();
-    exchange_in(command, "help", &shared, say)
+    exchange_in(command, "help", &shared, &BTreeMap::new(), say)
 }
 
 /// How many commands take their arguments from each struct: clap keeps a group of the struct's name.
@@ -72,10 +77,12 @@ fn count(command: &Command, times: &mut BTreeMap<String, usize>) {
     command.get_subcommands().for_each(|inner| count(inner, times));
 }
 
+/// As [`exchange`], of a command at `path`; `above` are arguments that bear the name of the command above.
 fn exchange_in(
     mut command: Command,
     path: &str,
     shared: &BTreeSet<String>,
+    above: &BTreeMap<String, String>,
     say: &mut dyn FnMut(String, &str) -> String,
 ) -> Command {
     let own = if path == "help" { "help-program" } else { path };
@@ -89,11 +96,12 @@ fn exchange_in(
     if let Some(text) = command.get_after_help().map(plain) {
         command = command.after_help(say(format!("{own}.after"), &text));
     }
-    let mut of: BTreeMap<String, String> = BTreeMap::new();
+    let mut of = above.clone();
     for group in command.get_groups().filter(|group| shared.contains(group.get_id().as_str())) {
         let name = format!("help-{}", slug(group.get_id().as_str()));
         of.extend(group.get_args().map(|arg| (arg.to_string(), name.clone())));
     }
+    let common: BTreeMap<String, String> = in_common(&command).map(|arg| (arg, path.to_owned())).collect();
     command
         .mut_args(|arg| {
             let before = of.get(arg.get_id().as_str()).map_or(path, String::as_str);
@@ -102,8 +110,19 @@ fn exchange_in(
         })
         .mut_subcommands(|inner| {
             let path = format!("{path}-{}", inner.get_name());
-            exchange_in(inner, &path, shared, say)
+            exchange_in(inner, &path, shared, &common, say)
         })
+}
+
+/// The arguments that all commands below `command` have, with the same text.
+fn in_common(command: &Command) -> impl Iterator<Item = String> {
+    let mut times: BTreeMap<(String, String), usize> = BTreeMap::new();
+    for arg in command.get_subcommands().flat_map(Command::get_arguments) {
+        let text = arg.get_help().map(plain).unwrap_or_default();
+        *times.entry((arg.get_id().to_string(), text)).or_default() += 1;
+    }
+    let all = command.get_subcommands().count();
+    times.into_iter().filter(move |(_, times)| *times == all && all > 1).map(|((arg, _), _)| arg)
 }
 
 fn exchange_arg(mut arg: Arg, id: &str, say: &mut dyn FnMut(String, &str) -> String) -> Arg {

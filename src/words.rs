@@ -366,7 +366,6 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         schema::SAYS,
         SAYS,
         manual::SAYS,
-        help::SAYS,
     ]
     .concat();
     let errors = [
