@@ -60,7 +60,9 @@ pub(crate) fn command() -> Command {
 
 /// A text of clap's in which nothing but a line of usage is left to be exchanged.
 pub(crate) fn with_usage(text: &str) -> String {
-    text.replace(CLAPS_OPTIONS, ANY_OPTIONS.text())
+    // clap indents empty lines too.
+    let lines: Vec<&str> = text.split('\n').map(str::trim_end).collect();
+    lines.join("\n").replace(CLAPS_OPTIONS, ANY_OPTIONS.text())
 }
 
 /// `command` and all below it with every text of ours exchanged for what `say` makes of its id and English.

@@ -6,6 +6,7 @@ use std::time::{SystemTime, UNIX_EPOCH};
 
 use anyhow::{Context, Result, bail};
 use drivecourse_machine::messages;
+use drivecourse_quiz::explain::part_letter;
 use drivecourse_quiz::{Code, Exam, Graded};
 use drivecourse_records::change::Place;
 use drivecourse_records::{Date, Filter, Reason, Sitting, Store, Taken};
@@ -23,6 +24,7 @@ messages! { pub(crate) SAYS {
     BEFORE_CORRECTION = "record-before-correction", "paper {code} of {name}: answers from before a correction; the correction stands";
     STAYS_OUT = "record-stays-out", "paper {code} of {name}: taken out on request, and stays out";
     LEFT_BEHIND = "record-left-behind", "paper {code}: marks that an assessor had changed stay with the earlier answers; look at them again";
+    PLACE = "override-place", "question {question} ({part}) of paper {code}";
     MARK_STOOD = "override-stood", "{place}: {marks} of {of} already, for this reason; nothing was changed";
     MARK_CHANGED = "override-changed", "{place}: {marks} of {of} now, {was} before; the original stays on record";
     TAKEN_OUT = "forget-taken-out", "taken out: {papers} papers, {answers} answers, {changed} changed marks; totals are kept";
@@ -223,7 +225,9 @@ pub(crate) fn change(options: &cli::Override, speech: &cli::Speech) -> Result<()
     let change = store.change_mark(&place, options.marks, &reason, options.on.unwrap_or_else(today))?;
     let says = if change.stood { MARK_STOOD } else { MARK_CHANGED };
     let [marks, of, was] = [options.marks, change.of, change.was].map(|marks| marks.to_string());
-    files::say(says.say(&[("place", &place.to_string()), ("marks", &marks), ("of", &of), ("was", &was)]))
+    let (question, part) = (place.question.to_string(), part_letter(place.part).to_string());
+    let place = PLACE.say(&[("question", &question), ("part", &part), ("code", &place.code)]);
+    files::say(says.say(&[("place", &place), ("marks", &marks), ("of", &of), ("was", &was)]))
 }
 
 pub(crate) fn forget(options: &cli::Forget, speech: &cli::Speech) -> Result<()> {

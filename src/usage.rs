@@ -39,7 +39,7 @@ messages! { pub(crate) ERRORS {
     NO_NUMBER = "usage-no-number", "invalid digit found in string";
     NO_DIGITS = "usage-no-digits", "cannot parse integer from empty string";
     TOO_LARGE = "usage-too-large", "number too large to fit in target type";
-    OUT_OF_RANGE = "usage-out-of-range", "{value} is not in {range}";
+    OUT_OF_RANGE = "usage-out-of-range", "{value} is not in {least}..={most}";
     NO_CHARACTER = "usage-no-character", "one character is wanted";
     // Tips.
     LIKE_ARGUMENT = "usage-like-argument", "a similar argument exists: '{name}'";
@@ -211,8 +211,9 @@ fn because(error: &Error) -> Option<String> {
     }
     let says = source.to_string();
     // clap's sentence about a number that is out of its range, which it gives as text alone.
-    Some(match says.split_once(" is not in ") {
-        Some((value, range)) => OUT_OF_RANGE.say(&[("value", value), ("range", range)]),
+    let range = says.split_once(" is not in ").and_then(|(value, range)| Some((value, range.split_once("..=")?)));
+    Some(match range {
+        Some((value, (least, most))) => OUT_OF_RANGE.say(&[("value", value), ("least", least), ("most", most)]),
         None => says,
     })
 }

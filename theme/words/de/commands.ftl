@@ -107,6 +107,7 @@ record-other-answers = Blatt { $code } von { $name }: andere Antworten oder Punk
 record-before-correction = Blatt { $code } von { $name }: Antworten von vor einer Berichtigung; die Berichtigung bleibt
 record-stays-out = Blatt { $code } von { $name }: auf Verlangen herausgenommen, und bleibt draußen
 record-left-behind = Blatt { $code }: Punkte, die ein Prüfer geändert hatte, bleiben bei den früheren Antworten; bitte noch einmal ansehen
+override-place = Aufgabe { $question } ({ $part }) des Blatts { $code }
 override-stood = { $place }: schon { $marks } von { $of }, aus diesem Grund; es wurde nichts geändert
 override-changed = { $place }: jetzt { $marks } von { $of }, vorher { $was }; die ursprünglichen Punkte bleiben verbucht
 forget-taken-out = herausgenommen: { $papers } Blätter, { $answers } Antworten, { $changed } geänderte Punkte; Summen bleiben

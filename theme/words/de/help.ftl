@@ -56,7 +56,7 @@ help-papers-records = Die Aufzeichnungen, um vor Blattnummern gewarnt zu werden,
 help-grade = Antworten bewerten: Punkte, was falsch lief, Ergebnisse als Seiten, CSV und JSON
 help-grade-exam = Der Ordner der Prüfung, den `papers` angelegt hat
 help-grade-responses = Dateien mit Antworten, CSV oder JSON
-help-grade-out = Ordner für die Ergebnisse [Vorgabe: results im Ordner der Prüfung]
+help-grade-out = Ordner für die Ergebnisse [Vorgabe: `results` im Ordner der Prüfung]
 help-grade-plant = Betrieb, der auf den Ergebnissen steht [Vorgabe: der auf den Blättern]
 help-grade-date = Datum, das auf den Ergebnissen steht, so wie es dastehen soll [Vorgabe: das auf den Blättern]
 help-grade-json = JSON ausgeben, für Programme
@@ -67,7 +67,7 @@ help-enter = Antworten vom Papier eintippen, jede wird gleich zurückgelesen; es
 
     Nach jeder Antwort wird alles gespeichert.
 help-enter-exam = Der Ordner der Prüfung, den `papers` angelegt hat
-help-enter-out = Die Datei mit den Antworten, CSV [Vorgabe: responses.csv im Ordner der Prüfung]
+help-enter-out = Die Datei mit den Antworten, CSV [Vorgabe: `responses.csv` im Ordner der Prüfung]
 
 help-record = Bewertete Prüfungen verbuchen; noch einmal dasselbe ändert nichts
     .after =
