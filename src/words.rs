@@ -154,6 +154,9 @@ fn speaks(folder: Option<&Path>, speech: &cli::Speech) -> bool {
 /// The words of the language that a run will most likely speak: the one asked for, else the module's; `None` for English
 /// and where there are no such words.
 pub(crate) fn foreseen(folder: Option<&Path>, speech: &cli::Speech) -> Option<Arc<Words>> {
+    if folder.is_none() && speech.language.is_none() {
+        return None;
+    }
     let own = folder.and_then(|folder| Assets::load(Some(folder)).ok());
     let assets = own.map_or_else(|| Assets::load(None), Ok).ok()?;
     let code = speech.language.clone().or_else(|| of_module(&assets)).filter(|code| code != ENGLISH)?;
