@@ -6,6 +6,7 @@
 //! command above that has them all (`help-report-records`).
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::ffi::OsStr;
 
 use clap::builder::StyledStr;
 use clap::{Arg, ArgAction, Command, CommandFactory};
@@ -155,8 +156,11 @@ fn exchange_arg(mut arg: Arg, id: &str, say: &mut dyn FnMut(String, &str) -> Str
 /// `arg` with its default and choices written into its help, since what clap adds itself is English.
 fn with_choices(arg: Arg, choices: &[(String, String)]) -> Arg {
     let help = arg.get_help().map(plain).unwrap_or_default();
-    let default: Vec<String> =
-        arg.get_default_values().iter().map(|value| value.to_string_lossy().into_owned()).collect();
+    let shown = |value: &OsStr| {
+        let value = value.to_string_lossy();
+        if value.is_empty() { "\"\"".to_owned() } else { value.into_owned() }
+    };
+    let default: Vec<String> = arg.get_default_values().iter().map(|value| shown(value)).collect();
     let default = default.join(" ");
     let default = if default.is_empty() { String::new() } else { DEFAULT.say(&[("value", &default)]) };
     let names: Vec<&str> = choices.iter().map(|(name, _)| name.as_str()).collect();

@@ -364,7 +364,7 @@ const COMMANDS: [&[&str]; 24] = [
     &["manual"],
 ];
 
-/// What a person reads of a help text or of a usage error: without names of commands and what stands in backticks.
+/// What a person reads of a help text or of a usage error: without names of commands and what is quoted.
 fn told(help: &str) -> String {
     // The only text that shows the marks.
     let plain = help.replace("⟦ und ⟧", "");
@@ -374,7 +374,8 @@ fn told(help: &str) -> String {
         out.push_str(named.map_or(line, |rest| rest.split_once(' ').map_or("", |(_, rest)| rest)));
         out.push('\n');
     }
-    out.split('`').step_by(2).collect::<Vec<_>>().join(" ")
+    // Names are quoted as they are typed.
+    out.split(['`', '„', '“']).step_by(2).collect::<Vec<_>>().join(" ")
 }
 
 #[test]
