@@ -8,13 +8,19 @@ use anyhow::{Context, Result, bail};
 use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_machine::Family;
 use drivecourse_machine::language::MARKS;
+use drivecourse_machine::messages;
 use include_dir::{Dir, include_dir};
 
-use crate::words;
+use crate::{files, words};
 
 static BOOK: Dir = include_dir!("$CARGO_MANIFEST_DIR/book");
 static SCENARIOS: Dir = include_dir!("$CARGO_MANIFEST_DIR/scenarios");
 static THEME: Dir = include_dir!("$CARGO_MANIFEST_DIR/theme");
+
+messages! { pub(crate) ERRORS {
+    NO_FOLDER = "error-no-module-folder", "there is no folder {folder}; name the folder of your module with --module";
+    NO_MODULE = "error-no-module", "{folder} is no module: it has none of the folders book, scenarios and theme; name the folder that holds them with --module";
+} }
 
 /// Files by their path inside a folder, with forward slashes.
 pub(crate) type Files = BTreeMap<String, Vec<u8>>;
@@ -81,19 +87,15 @@ impl Assets {
             return Ok(assets);
         };
         if !module.is_dir() {
-            bail!("there is no folder {}; name the folder of your module with --module", module.display());
+            bail!(NO_FOLDER.say(&[("folder", &module.display().to_string())]));
         }
         let settings = module.join(MANIFEST);
         if !["book", "scenarios", "theme"].iter().any(|name| module.join(name).is_dir()) && !settings.is_file() {
-            bail!(
-                "{} is no module: it has none of the folders book, scenarios and theme; \
-                 name the folder that holds them with --module",
-                module.display()
-            );
+            bail!(NO_MODULE.say(&[("folder", &module.display().to_string())]));
         }
         assets.module = module.to_path_buf();
         if settings.is_file() {
-            let bytes = std::fs::read(&settings).with_context(|| format!("cannot read {}", settings.display()))?;
+            let bytes = std::fs::read(&settings).with_context(|| files::cannot_read(&settings))?;
             assets.manifest = Some(bytes);
             assets.own.insert(MANIFEST.to_owned());
         }
@@ -252,8 +254,8 @@ pub(crate) fn read_folder(folder: &Path) -> Result<Files> {
         if !next.is_dir() {
             continue;
         }
-        for entry in std::fs::read_dir(&next).with_context(|| format!("cannot list {}", next.display()))? {
-            let path = entry.with_context(|| format!("cannot list {}", next.display()))?.path();
+        for entry in std::fs::read_dir(&next).with_context(|| files::cannot_list(&next))? {
+            let path = entry.with_context(|| files::cannot_list(&next))?.path();
             let hidden = path.file_name().is_some_and(|name| name.to_string_lossy().starts_with('.'));
             if hidden {
                 continue;
@@ -262,7 +264,7 @@ pub(crate) fn read_folder(folder: &Path) -> Result<Files> {
                 open.push(path);
                 continue;
             }
-            let bytes = std::fs::read(&path).with_context(|| format!("cannot read {}", path.display()))?;
+            let bytes = std::fs::read(&path).with_context(|| files::cannot_read(&path))?;
             let inside = path.strip_prefix(folder).unwrap_or(&path).to_string_lossy().replace('\\', "/");
             out.insert(inside, bytes);
         }

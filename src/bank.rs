@@ -18,6 +18,10 @@ messages! { pub(crate) SAYS {
         `drivecourse look {family}` shows it; to ask about it, write it into module.toml: [reuse] families = [{name}]";
 } }
 
+messages! { pub(crate) ERRORS {
+    CANNOT_BE_USED = "error-scenarios", "the scenarios cannot be used:\n{problems}";
+} }
+
 /// Reads every family and item; all problems are reported in one pass.
 pub(crate) fn load(assets: &Assets) -> Result<Bank> {
     sound(read(assets))
@@ -33,7 +37,7 @@ fn sound((bank, problems): (Bank, Vec<FileProblem>)) -> Result<Bank> {
         return Ok(bank);
     }
     let report: Vec<_> = problems.iter().map(|problem| problem.report.as_str()).collect();
-    bail!("the scenarios cannot be used:\n{}", report.join("\n"))
+    bail!(CANNOT_BE_USED.say(&[("problems", &report.join("\n"))]))
 }
 
 /// What can be read of the families and items, and every problem, each in a file as a person finds it.

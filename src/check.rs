@@ -20,6 +20,48 @@ use drivecourse_quiz::{
 use crate::assets::Assets;
 use crate::{bank, cli, course, files, words};
 
+messages! { pub(crate) SAYS {
+    READ_ONE = "check-read-one", "1 family, {items} items read";
+    READ_MORE = "check-read-more", "{families} families, {items} items read";
+    ONE_NOTE = "check-one-note", "1 note besides; --all lists them";
+    MORE_NOTES = "check-more-notes", "{count} notes besides; --all lists them";
+} }
+
+messages! { pub(crate) ERRORS {
+    ONE_PROBLEM = "error-check-one", "1 problem was found";
+    MORE_PROBLEMS = "error-check-more", "{count} problems were found";
+} }
+
+messages! { pub(crate) PROBLEMS {
+    NOT_TEXT = "check-not-text", "The file is not UTF-8 text.";
+    NOT_TEXT_MEND = "check-not-text-mend", "Save it as UTF-8.";
+    LACKS_COLUMN = "check-lacks-column", "The table of machines has no column {columns}; what would need it is not asked of this family.";
+    LACKS_COLUMNS = "check-lacks-columns", "The table of machines has no column {columns}; what would need them is not asked of this family.";
+    LACKS_COLUMN_MEND = "check-lacks-column-mend", "Add what you know of your machines.";
+    WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
+    WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
+    WASTEFUL_MEND = "check-wasteful-mend", "Narrow the draws that break it, or widen the limit.";
+    NO_FAMILY = "check-no-family", "The item {item} names a family that is not there: {says}.";
+    NO_FAMILY_MEND = "check-no-family-mend", "Mend its families.";
+    NO_PICTURE = "check-no-picture", "There is no picture called {name}.";
+    NO_FAULT = "check-no-fault", "No family has a fault called {name}.";
+    NO_FAULT_MEND = "check-no-fault-mend", "`drivecourse look FAMILY` shows what may be wrong with its machines.";
+    MEANT = "check-did-you-mean", "Did you mean {name}?";
+    THERE_ARE = "check-there-are", "There are {names}.";
+    ALL_FAMILIES = "check-all-families", "all families";
+    NO_DIFFERENCE = "check-no-difference", "{item} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {families}";
+    ALIKE = "check-alike", "{item} ({part}): “{one}” and “{other}” cannot be told apart in {families}";
+    IDLE_TURN = "check-idle-turn", "This wrong turn never gives an answer of its own: it comes to the right one, or needs what no family determines.";
+    IDLE_TURN_MEND = "check-idle-turn-mend", "Mend its expression, or take it out.";
+    NEVER_ASKED = "check-never-asked", "No family fits the item {item}: it is never asked. {reasons}.";
+    NEVER_ASKED_MEND = "check-never-asked-mend", "Ask from quantities that a family determines, or let a family determine these.";
+    DO_NOT_FIT = "check-do-not-fit", "The item {item} names families that do not fit it. {reasons}.";
+    DO_NOT_FIT_MEND = "check-do-not-fit-mend", "Take them out of its families, or mend the family.";
+    NO_TEMPLATE = "check-no-template", "A page template cannot be used: {error}";
+    ROW = "check-row", "row {row} of its table";
+    AS_NAMED = "check-as-named", "as {name}, {wanted}";
+} }
+
 /// Machines drawn from each family to see how many it rejects.
 const MACHINES: u64 = 200;
 /// Seeds with which a machine of one sort is tried for before it is said that none can be drawn.
@@ -38,8 +80,12 @@ messages! { pub(crate) NOTICES {
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
 } }
 
-pub(crate) fn run(options: &cli::Check) -> Result<()> {
-    let assets = words::begin(&options.module, None)?;
+pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
+    let assets = if options.json {
+        words::begin_unsaid(&options.module, speech)?
+    } else {
+        words::begin(&options.module, speech)?
+    };
     let (bank, broken) = bank::read(&assets);
     let mut check = Check { assets: &assets, found: Vec::new(), notices: Vec::new(), notes: Vec::new() };
     let sound = broken.is_empty();
@@ -158,8 +204,8 @@ impl Check<'_> {
                 Err(error) => self.found.push(Found {
                     file: self.assets.shown(&path),
                     place: None,
-                    what: "The file is not UTF-8 text.".into(),
-                    mend: "Save it as UTF-8.".into(),
+                    what: NOT_TEXT.text().into(),
+                    mend: NOT_TEXT_MEND.text().into(),
                     report: error.to_string(),
                 }),
             }
@@ -185,12 +231,9 @@ impl Check<'_> {
             let text = text.map_or("".into(), |bytes| String::from_utf8_lossy(bytes)).into_owned();
             let lacks: Vec<_> = plan.family.lacks().filter(|id| !plan.determines(*id)).map(heading).collect();
             if !lacks.is_empty() {
-                let what = format!(
-                    "The table of machines has no column {}; what would need {} is not asked of this family.",
-                    lacks.join(", "),
-                    if lacks.len() == 1 { "it" } else { "them" }
-                );
-                self.note(&path, &text, Problem::whole(what, "Add what you know of your machines."));
+                let what = if lacks.len() == 1 { LACKS_COLUMN } else { LACKS_COLUMNS };
+                let what = what.say(&[("columns", &lacks.join(", "))]);
+                self.note(&path, &text, Problem::whole(what, LACKS_COLUMN_MEND.text()));
             }
             // Now and then a machine cannot be drawn, one with two faults, say: that is a question of rate.
             let rejections = plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)));
@@ -199,13 +242,11 @@ impl Check<'_> {
             }
             let span = rejections.worst.map(|place| plan.family.limits[place].span.clone());
             let span = span.filter(|span| span.end <= text.len());
-            let (rate, most) = (rejections.rate(), &rejections.most);
-            let undrawn = match rejections.undrawn.len() {
-                0 => String::new(),
-                count => format!(" {count} of {MACHINES} machines could not be drawn at all."),
-            };
-            let what = format!("{rate:.0} machines are rejected for each one kept; {most}.{undrawn}");
-            let mend = "Narrow the draws that break it, or widen the limit.".into();
+            let (rate, most) = (format!("{:.0}", rejections.rate()), rejections.most.to_string());
+            let what = if rejections.undrawn.is_empty() { WASTEFUL_FAMILY } else { WASTEFUL_UNDRAWN };
+            let (count, all) = (rejections.undrawn.len().to_string(), MACHINES.to_string());
+            let what = what.say(&[("rate", &rate), ("most", &most), ("count", &count), ("all", &all)]);
+            let mend = WASTEFUL_MEND.text().into();
             self.note(&path, &text, Problem { span, what, mend });
         }
     }
@@ -288,29 +329,21 @@ impl Check<'_> {
     fn item(&mut self, bank: &Bank, path: &str, text: &str, item: &Item) {
         for family in item.families.iter().filter(|name| bank.plan(name).is_err()) {
             let says = bank::plan(self.assets, bank, family).map_or_else(|error| error.to_string(), |_| String::new());
-            let what = format!("The item {:?} names a family that is not there: {says}.", item.id);
-            self.say(path, text, Problem::at(item.place(family), what, "Mend its families."));
+            let what = NO_FAMILY.say(&[("item", &format!("{:?}", item.id)), ("says", &says)]);
+            self.say(path, text, Problem::at(item.place(family), what, NO_FAMILY_MEND.text()));
         }
         if let Some(figure) = &item.figure
             && let Err(mend) = picture(figure)
         {
-            self.say(
-                path,
-                text,
-                Problem::at(item.place(figure), format!("There is no picture called {figure:?}."), mend),
-            );
+            let what = NO_PICTURE.say(&[("name", &format!("{figure:?}"))]);
+            self.say(path, text, Problem::at(item.place(figure), what, mend));
         }
         let faults = || bank.plans.iter().flat_map(|plan| &plan.family.faults).map(|fault| fault.id.as_str());
         for fault in item.faults.iter().filter(|name| *name != "none" && !faults().any(|known| known == *name)) {
-            let mend = nearest(fault, faults()).map_or_else(
-                || "`drivecourse look FAMILY` shows what may be wrong with its machines.".to_owned(),
-                |near| format!("Did you mean {near:?}?"),
-            );
-            self.say(
-                path,
-                text,
-                Problem::at(item.place(fault), format!("No family has a fault called {fault:?}."), mend),
-            );
+            let mend = nearest(fault, faults())
+                .map_or_else(|| NO_FAULT_MEND.text().to_owned(), |near| MEANT.say(&[("name", &format!("{near:?}"))]));
+            let what = NO_FAULT.say(&[("name", &format!("{fault:?}"))]);
+            self.say(path, text, Problem::at(item.place(fault), what, mend));
         }
         let named = |plan: &&Plan| item.families.is_empty() || item.families.contains(&plan.family.id);
         let plans: Vec<&Plan> = bank.plans.iter().filter(named).collect();
@@ -350,24 +383,24 @@ impl Check<'_> {
             }
         }
         let places = |places: Vec<String>| {
-            if places.len() == settled { "all families".to_owned() } else { places.join(", ") }
+            if places.len() == settled { ALL_FAMILIES.text().to_owned() } else { places.join(", ") }
         };
         for ((part, cause), at) in dropped {
             let (part, at) = (part_letter(part), places(at));
-            let what = format!("{} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {at}", item.id);
+            let part = part.to_string();
+            let what = NO_DIFFERENCE.say(&[("item", &item.id), ("part", &part), ("cause", &cause), ("families", &at)]);
             self.note(path, text, Problem::at(item.span.clone(), what, ""));
         }
         for ((part, one, two), at) in alike {
             let (part, at) = (part_letter(part), places(at));
-            let what = format!("{} ({part}): “{one}” and “{two}” cannot be told apart in {at}", item.id);
+            let part = part.to_string();
+            let words = [("item", &*item.id), ("part", &part), ("one", &one), ("other", &two), ("families", &at)];
+            let what = ALIKE.say(&words);
             self.note(path, text, Problem::at(item.span.clone(), what, ""));
         }
         for (index, part) in item.parts.iter().enumerate().filter(|_| settled > 0) {
             for turn in part.wrong.iter().filter(|turn| !useful.contains(&(index, turn.says.clone()))) {
-                let what = "This wrong turn never gives an answer of its own: it comes to the right one, or needs what \
-                            no family determines.";
-                let mend = "Mend its expression, or take it out.";
-                self.say(path, text, Problem::at(turn.span.clone(), what, mend));
+                self.say(path, text, Problem::at(turn.span.clone(), IDLE_TURN.text(), IDLE_TURN_MEND.text()));
             }
         }
         let span = || item.span.clone();
@@ -375,8 +408,8 @@ impl Check<'_> {
             reasons.iter().map(|(family, reason)| format!("{family}: {reason}")).collect::<Vec<_>>().join("; ")
         };
         if fits.is_empty() {
-            let what = format!("No family fits the item {:?}: it is never asked. {}.", item.id, list(&reasons));
-            let mend = "Ask from quantities that a family determines, or let a family determine these.";
+            let what = NEVER_ASKED.say(&[("item", &format!("{:?}", item.id)), ("reasons", &list(&reasons))]);
+            let mend = NEVER_ASKED_MEND.text();
             // The program's own items are there to be taken or left.
             if !self.assets.is_module() || self.assets.is_own(path) {
                 self.say(path, text, Problem::at(span(), what, mend));
@@ -384,8 +417,8 @@ impl Check<'_> {
                 self.note(path, text, Problem::at(span(), what, mend));
             }
         } else if !item.families.is_empty() && !reasons.is_empty() {
-            let what = format!("The item {:?} names families that do not fit it. {}.", item.id, list(&reasons));
-            self.say(path, text, Problem::at(span(), what, "Take them out of its families, or mend the family."));
+            let what = DO_NOT_FIT.say(&[("item", &format!("{:?}", item.id)), ("reasons", &list(&reasons))]);
+            self.say(path, text, Problem::at(span(), what, DO_NOT_FIT_MEND.text()));
         }
     }
 
@@ -400,7 +433,7 @@ impl Check<'_> {
         let pages = match course::pages(self.assets) {
             Ok(pages) => pages,
             Err(error) => {
-                let what = format!("A page template cannot be used: {error:#}");
+                let what = NO_TEMPLATE.say(&[("error", &format!("{error:#}"))]);
                 self.say("theme/pages", "", Problem::whole(what, ""));
                 return;
             }
@@ -493,17 +526,18 @@ impl Check<'_> {
                 writeln!(out)?;
                 self.notes.iter().try_for_each(|note| writeln!(out, "{}", note.report))?;
             }
-            let families = if bank.plans.len() == 1 { "family" } else { "families" };
-            writeln!(out, "{} {families}, {} items read", bank.plans.len(), bank.items.len())?;
+            let read = if bank.plans.len() == 1 { READ_ONE } else { READ_MORE };
+            let (families, items) = (bank.plans.len().to_string(), bank.items.len().to_string());
+            writeln!(out, "{}", read.say(&[("families", &families), ("items", &items)]))?;
             if !self.notes.is_empty() && !options.all {
-                let notes = if self.notes.len() == 1 { "note" } else { "notes" };
-                writeln!(out, "{} {notes} besides; --all lists them", self.notes.len())?;
+                let besides = if self.notes.len() == 1 { ONE_NOTE } else { MORE_NOTES };
+                writeln!(out, "{}", besides.say(&[("count", &self.notes.len().to_string())]))?;
             }
         }
         match sum {
             0 => Ok(()),
-            1 => bail!("1 problem was found"),
-            _ => bail!("{sum} problems were found"),
+            1 => bail!(ONE_PROBLEM.text()),
+            _ => bail!(MORE_PROBLEMS.say(&[("count", &sum.to_string())])),
         }
     }
 }
@@ -546,8 +580,8 @@ fn never_drawn(plan: &Plan) -> Vec<CannotDraw> {
         (family.pool, family.machines) = (vec![row.clone()], name.cloned().into_iter().collect());
         let plan = Plan::new(family).ok()?;
         let mut error = undrawable_kind(&plan, &[])?;
-        let name = name.map_or_else(|| format!("row {} of its table", place + 1), Clone::clone);
-        error.wanted = format!("as {name}, {}", error.wanted);
+        let row = || ROW.say(&[("row", &(place + 1).to_string())]);
+        error.wanted = AS_NAMED.say(&[("name", &name.map_or_else(row, Clone::clone)), ("wanted", &error.wanted)]);
         Some(error)
     };
     rows.filter(|_| plan.family.healthy > 0.0).filter_map(alone).collect()
@@ -572,8 +606,8 @@ fn picture(name: &str) -> Result<(), String> {
         return Ok(());
     }
     Err(match nearest(name, PICTURES.into_iter()) {
-        Some(near) => format!("Did you mean {near:?}?"),
-        None => format!("There are {}.", PICTURES.join(", ")),
+        Some(near) => MEANT.say(&[("name", &format!("{near:?}"))]),
+        None => THERE_ARE.say(&[("names", &PICTURES.join(", "))]),
     })
 }
 

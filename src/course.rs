@@ -20,8 +20,8 @@ messages! { pub(crate) SAYS {
     MADE = "build-made", "{count} chapters in {folder}; open {file}";
 } }
 
-pub(crate) fn run(options: &cli::Build) -> Result<()> {
-    let assets = words::begin(&options.module, None)?;
+pub(crate) fn run(options: &cli::Build, speech: &cli::Speech) -> Result<()> {
+    let assets = words::begin(&options.module, speech)?;
     let bank = bank::load(&assets)?;
     let units = options.units.map_or(Units::Both, Units::from);
     let built = build(&assets, bank, &options.out, units, options.module.folder().as_deref())?;

@@ -58,10 +58,10 @@ struct Plant {
     sat: Date,
 }
 
-pub(crate) fn run(options: &cli::Demo) -> Result<()> {
-    let assets = words::begin_built_in(&options.speech)?;
+pub(crate) fn run(options: &cli::Demo, speech: &cli::Speech) -> Result<()> {
+    let assets = words::begin_built_in(speech)?;
     let bank = bank::load(&assets)?;
-    let plant = assets.scenarios.get("plant.toml").context("the built-in plant is missing")?;
+    let plant = assets.scenarios.get("plant.toml").context(NO_PLANT.text())?;
     let plant: Plant = toml::from_str(std::str::from_utf8(plant)?)?;
     let out = &options.out;
     check_folder(out)?;
@@ -78,15 +78,12 @@ fn check_folder(out: &Path) -> Result<()> {
         Ok(entries) => entries,
         Err(error) if error.kind() == std::io::ErrorKind::NotFound => return Ok(()),
         Err(_) if out.ancestors().any(Path::is_file) => {
-            bail!("{} is a file or lies in one; name a new folder with --out", out.display())
+            bail!(IS_A_FILE.say(&[("folder", &out.display().to_string())]))
         }
-        Err(error) => return Err(error).with_context(|| format!("cannot look into {}", out.display())),
+        Err(error) => return Err(error).with_context(|| CANNOT_LOOK.say(&[("folder", &out.display().to_string())])),
     };
     if inside.next().is_some() {
-        bail!(
-            "{} holds files that no demonstration put there; nothing was changed; name a new folder with --out",
-            out.display()
-        );
+        bail!(HOLDS_FILES.say(&[("folder", &out.display().to_string())]));
     }
     Ok(())
 }
@@ -180,6 +177,13 @@ messages! { pub(crate) SAYS {
     ONCE = "demo-once", "once";
     TIMES = "demo-times", "{count} times";
     OPEN_FIRST = "demo-open-first", "Open first: {file}";
+} }
+
+messages! { pub(crate) ERRORS {
+    NO_PLANT = "error-no-plant", "the built-in plant is missing";
+    IS_A_FILE = "error-demo-is-a-file", "{folder} is a file or lies in one; name a new folder with --out";
+    CANNOT_LOOK = "error-cannot-look-into", "cannot look into {folder}";
+    HOLDS_FILES = "error-demo-holds-files", "{folder} holds files that no demonstration put there; nothing was changed; name a new folder with --out";
 } }
 
 fn tell(out: &Path, chapters: usize, exam: &Exam, graded: &Graded) -> Result<()> {

@@ -33,12 +33,15 @@ messages! { pub(crate) SAYS {
     ON_THE_WAY = "enter-on-the-way", "results on the way, with ; between:";
 } }
 
+messages! { pub(crate) ERRORS {
+    WOULD_LOSE = "error-would-lose-rows", "{file} would lose rows if it were written again; mend it, or choose another file with --out:\n{notices}";
+} }
+
 /// What was typed for a question and part of a paper: answer, results on the way.
 type Typed = BTreeMap<(usize, usize, usize), (String, String)>;
 
-pub(crate) fn run(options: &cli::Enter) -> Result<()> {
-    let exam = papers::read_record(&options.exam)?;
-    let assets = words::begin(&options.module, exam.language.as_ref().map(|language| language.tag.as_str()))?;
+pub(crate) fn run(options: &cli::Enter, speech: &cli::Speech) -> Result<()> {
+    let (exam, assets) = words::begin_exam(&options.module, speech, &options.exam)?;
     let bank = bank::load(&assets)?;
     let settings = exam.settings(&bank);
     let made: Result<Vec<Paper>, _> = exam.papers.iter().map(|record| exam.paper(record, &settings)).collect();
@@ -59,17 +62,13 @@ fn earlier(exam: &Exam, file: &Path) -> Result<Typed> {
     if !file.exists() {
         return Ok(typed);
     }
-    let bytes = std::fs::read(file).with_context(|| format!("cannot read {}", file.display()))?;
+    let bytes = std::fs::read(file).with_context(|| files::cannot_read(file))?;
     let mut responses = Responses::new(exam);
     responses.add(&file.display().to_string(), &bytes);
     let lost: Vec<String> =
         responses.notices.iter().filter(|notice| notice.lost).map(|n| clean(&n.to_string())).collect();
     if !lost.is_empty() {
-        bail!(
-            "{} would lose rows if it were written again; mend it, or choose another file with --out:\n{}",
-            file.display(),
-            lost.join("\n")
-        );
+        bail!(WOULD_LOSE.say(&[("file", &file.display().to_string()), ("notices", &lost.join("\n"))]));
     }
     for (place, record) in exam.papers.iter().enumerate() {
         for (question, reference) in record.questions.iter().enumerate() {

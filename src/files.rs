@@ -4,6 +4,28 @@ use std::io::{ErrorKind, Write};
 use std::path::Path;
 
 use anyhow::{Context, Result};
+use drivecourse_machine::messages;
+
+messages! { pub(crate) ERRORS {
+    CANNOT_READ = "error-cannot-read", "cannot read {file}";
+    CANNOT_LIST = "error-cannot-list", "cannot list {folder}";
+    CANNOT_WRITE = "error-cannot-write", "cannot write {file}; nothing was changed there";
+    CANNOT_WRITE_IN = "error-cannot-write-in", "cannot write in {folder}; nothing was changed there";
+    CANNOT_PLACE = "error-cannot-place", "cannot put {file} in its place";
+    CANNOT_MAKE = "error-cannot-make-folder", "cannot make the folder {folder}";
+    FILE_IN_THE_WAY = "error-file-in-the-way", "cannot make the folder {folder}: {file} is a file; choose another folder";
+    NOT_TEXT = "error-not-text", "{file}:{line}: the file is not UTF-8 text; save it as UTF-8";
+} }
+
+/// That `file` cannot be read; the system says why.
+pub(crate) fn cannot_read(file: &Path) -> String {
+    CANNOT_READ.say(&[("file", &file.display().to_string())])
+}
+
+/// That `folder` cannot be listed; the system says why.
+pub(crate) fn cannot_list(folder: &Path) -> String {
+    CANNOT_LIST.say(&[("folder", &folder.display().to_string())])
+}
 
 /// Fills `folder` whole or not at all: `work` writes into a fresh folder inside it, and what stands there at the end
 /// takes the place of what bears the same name; `last`, which says that the rest is whole, comes last.
@@ -22,7 +44,7 @@ pub(crate) fn fill<T>(folder: &Path, last: &str, work: impl FnOnce(&Path) -> Res
 }
 
 fn fill_in<T>(folder: &Path, last: &str, work: impl FnOnce(&Path) -> Result<T>) -> Result<T> {
-    let cannot = || format!("cannot write in {}; nothing was changed there", folder.display());
+    let cannot = || CANNOT_WRITE_IN.say(&[("folder", &folder.display().to_string())]);
     let stage = tempfile::Builder::new().prefix(".drivecourse-").tempdir_in(folder).with_context(cannot)?;
     // A folder inside it, because a temporary folder itself is closed to other users.
     let (fresh, old) = (stage.path().join("new"), stage.path().join("old"));
@@ -40,7 +62,7 @@ fn fill_in<T>(folder: &Path, last: &str, work: impl FnOnce(&Path) -> Result<T>) 
     names.sort_by_key(|name| (name == last, name.clone()));
     for name in names {
         let place = folder.join(&name);
-        let failed = || format!("cannot put {} in its place", place.display());
+        let failed = || CANNOT_PLACE.say(&[("file", &place.display().to_string())]);
         if place.exists() {
             std::fs::rename(&place, old.join(&name)).with_context(failed)?;
         }
@@ -51,13 +73,12 @@ fn fill_in<T>(folder: &Path, last: &str, work: impl FnOnce(&Path) -> Result<T>) 
 
 /// Makes a folder and those above it.
 fn make_folder(folder: &Path) -> Result<()> {
+    let named = folder.display().to_string();
     std::fs::create_dir_all(folder).map_err(|error| match folder.ancestors().find(|above| above.is_file()) {
-        Some(file) => anyhow::anyhow!(
-            "cannot make the folder {}: {} is a file; choose another folder",
-            folder.display(),
-            file.display()
-        ),
-        None => anyhow::Error::new(error).context(format!("cannot make the folder {}", folder.display())),
+        Some(file) => {
+            anyhow::anyhow!(FILE_IN_THE_WAY.say(&[("folder", &named), ("file", &file.display().to_string())]))
+        }
+        None => anyhow::Error::new(error).context(CANNOT_MAKE.say(&[("folder", &named)])),
     })
 }
 
@@ -91,7 +112,7 @@ fn write_as(path: &Path, bytes: &[u8], mode: u32) -> Result<()> {
         file.persist(path).map_err(|error| error.error)?;
         Ok(())
     };
-    attempt().with_context(|| format!("cannot write {}; nothing was changed there", path.display()))
+    attempt().with_context(|| CANNOT_WRITE.say(&[("file", &path.display().to_string())]))
 }
 
 /// Text of a file that a person named.
@@ -99,7 +120,7 @@ fn write_as(path: &Path, bytes: &[u8], mode: u32) -> Result<()> {
 /// # Errors
 /// Says which file and why.
 pub(crate) fn read_text(path: &Path) -> Result<String> {
-    let bytes = std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))?;
+    let bytes = std::fs::read(path).with_context(|| cannot_read(path))?;
     text(&path.display().to_string(), bytes)
 }
 
@@ -111,7 +132,7 @@ pub(crate) fn text(file: &str, bytes: Vec<u8>) -> Result<String> {
     String::from_utf8(bytes).map_err(|error| {
         let line =
             error.as_bytes()[..error.utf8_error().valid_up_to()].iter().filter(|byte| **byte == b'\n').count() + 1;
-        anyhow::anyhow!("{file}:{line}: the file is not UTF-8 text; save it as UTF-8")
+        anyhow::anyhow!(NOT_TEXT.say(&[("file", file), ("line", &line.to_string())]))
     })
 }
 

@@ -15,9 +15,6 @@ use crate::course::pages;
 use crate::terminal::clean;
 use crate::{bank, cli, files, papers, words};
 
-/// Why papers in another language may not come out as they were printed.
-const OTHER_WORDS: &str = "the language or its words are not those the papers were made with";
-
 messages! { pub(crate) SAYS {
     RESULTS_IN = "grade-results-in", "results in {folder}; open {file}";
     UNREAD_ONE = "grade-unread-one", "1 answer could not be read, and earned nothing so far:";
@@ -26,22 +23,31 @@ messages! { pub(crate) SAYS {
     WHAT_TO_DO = "grade-what-to-do", "Look at the sheets. What was copied wrongly, mend with `drivecourse enter` and grade again; once it is recorded, record it\nagain with --correction. What stands so on the sheet and is worth marks, settle with `drivecourse override`.";
 } }
 
-pub(crate) fn run(options: &cli::Grade) -> Result<()> {
-    let exam = papers::read_record(&options.exam)?;
-    let assets = words::begin(&options.module, exam.language.as_ref().map(|language| language.tag.as_str()))?;
+messages! { pub(crate) ERRORS {
+    /// Why papers in another language may not come out as they were printed.
+    OTHER_WORDS = "error-other-words", "the language or its words are not those the papers were made with";
+    NO_ANSWERS = "error-no-answers", "there are no answers to any paper of this exam in what was handed in; nothing was written";
+    NOT_GRADED = "error-not-graded", "nothing was graded:\n{mismatches}";
+    NOT_GRADED_CHANGED = "error-not-graded-changed", "nothing was graded:\n{mismatches}\nThe families or items have changed since the papers were made.";
+} }
+
+pub(crate) fn run(options: &cli::Grade, speech: &cli::Speech) -> Result<()> {
+    let (exam, assets) = words::begin_exam(&options.module, speech, &options.exam)?;
     let bank = bank::load(&assets)?;
     let mut inputs = Vec::new();
     for path in &options.responses {
-        let bytes = std::fs::read(path).with_context(|| format!("cannot read {}", path.display()))?;
+        let bytes = std::fs::read(path).with_context(|| files::cannot_read(path))?;
         inputs.push((path.display().to_string(), bytes));
     }
     let Judged { graded, nothing, notices } = judge(&bank, &exam, &papers::scenario_digest(&assets.scenarios), &inputs)
-        .map_err(|error| if exam.language == words::spoken(&assets) { error } else { error.context(OTHER_WORDS) })?;
+        .map_err(
+            |error| if exam.language == words::spoken(&assets) { error } else { error.context(OTHER_WORDS.text()) },
+        )?;
     for notice in &notices {
         eprintln!("{}", clean(&notice.to_string()));
     }
     if nothing {
-        bail!("there are no answers to any paper of this exam in what was handed in; nothing was written");
+        bail!(NO_ANSWERS.text());
     }
     let unread = unread(&graded);
     if !unread.is_empty() {
@@ -90,12 +96,8 @@ pub(crate) fn judge(bank: &Bank, exam: &Exam, scenario: &str, inputs: &[(String,
         Ok(graded) => Ok(Judged { graded, nothing: responses.is_empty(), notices: responses.notices }),
         Err(mismatches) => {
             let lines: Vec<_> = mismatches.iter().take(5).map(ToString::to_string).collect();
-            let changed = if scenario == exam.scenario {
-                ""
-            } else {
-                "\nThe families or items have changed since the papers were made."
-            };
-            bail!("nothing was graded:\n{}{changed}", lines.join("\n"))
+            let said = if scenario == exam.scenario { NOT_GRADED } else { NOT_GRADED_CHANGED };
+            bail!(said.say(&[("mismatches", &lines.join("\n"))]))
         }
     }
 }

@@ -13,7 +13,7 @@ use drivecourse_machine::{
 use drivecourse_quiz::Bank;
 
 use crate::assets::Assets;
-use crate::new::topic_list;
+use crate::new::no_topic;
 use crate::{bank, cli, files, spread, words};
 
 messages! { pub(crate) SAYS {
@@ -37,8 +37,13 @@ messages! { pub(crate) SAYS {
     MAY_BE_WRONG = "look-may-be-wrong", "What may be wrong with one (--fault and the id asks for it; --fault none for nothing)";
 } }
 
-pub(crate) fn run(options: &cli::Look) -> Result<()> {
-    let assets = words::begin(&options.module, None)?;
+messages! { pub(crate) ERRORS {
+    NO_FAULT = "error-no-fault", "{family} has no fault called {fault}; {mend}";
+    LISTS_FAULTS = "error-look-lists-faults", "`drivecourse look {family}` lists those it may have";
+} }
+
+pub(crate) fn run(options: &cli::Look, speech: &cli::Speech) -> Result<()> {
+    let assets = words::begin(&options.module, speech)?;
     let Some(family) = &options.family else {
         return files::say(list(&assets, bank::load(&assets)?).trim_end());
     };
@@ -178,9 +183,7 @@ fn nearest_json(plan: &Plan, nearest: &Nearest, system: System, only: Option<&st
 pub(crate) fn only(options: &cli::Look) -> Result<Option<&str>> {
     let Some(topic) = options.topic.as_deref() else { return Ok(None) };
     if !topics::ALL.iter().any(|known| known.id == topic) {
-        let near = nearest(topic, topics::ALL.iter().map(|topic| topic.id));
-        let near = near.map_or_else(String::new, |near| format!("did you mean {near:?}? "));
-        bail!("there is no topic {topic:?}; {near}there are:\n{}", topic_list());
+        bail!(no_topic(topic));
     }
     Ok(Some(topic))
 }
@@ -195,10 +198,11 @@ fn wanted(plan: &Plan, named: &[String]) -> Result<Option<Vec<usize>>> {
         let known = || plan.family.faults.iter().map(|fault| fault.id.as_str());
         let Some(place) = known().position(|id| id == name) else {
             let mend = nearest(name, known()).map_or_else(
-                || format!("`drivecourse look {}` lists those it may have", plan.family.id),
-                |near| format!("did you mean {near:?}?"),
+                || LISTS_FAULTS.say(&[("family", &plan.family.id)]),
+                |near| words::MEANT.say(&[("name", &format!("{near:?}"))]),
             );
-            bail!("{} has no fault called {name:?}; {mend}", plan.family.id);
+            let named = format!("{name:?}");
+            bail!(NO_FAULT.say(&[("family", &plan.family.id), ("fault", &named), ("mend", &mend)]));
         };
         places.insert(place);
     }

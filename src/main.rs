@@ -4,15 +4,20 @@
 #![warn(clippy::print_stdout)]
 
 mod assets;
-mod author;
 mod bank;
 mod check;
 mod cli;
+mod cli_authors;
+mod cli_courses;
+mod cli_exams;
+mod cli_machines;
+mod cli_records;
 mod course;
 mod demo;
 mod enter;
 mod files;
 mod grade;
+mod help;
 mod look;
 mod manual;
 mod new;
@@ -29,12 +34,11 @@ mod serve;
 mod solve;
 mod spread;
 mod terminal;
+mod usage;
 mod words;
 mod words_scenarios;
 
 use std::process::ExitCode;
-
-use clap::Parser;
 
 /// Everything went as asked.
 const DONE: u8 = 0;
@@ -42,30 +46,30 @@ const DONE: u8 = 0;
 const FAILED: u8 = 1;
 
 fn main() -> ExitCode {
-    // clap itself prints help and usage errors, the latter with exit code 2.
-    let arguments = cli::Arguments::parse();
-    if let Some(module) = arguments.command.module() {
-        module.announce();
-    }
+    let arguments = match usage::read(std::env::args_os()) {
+        Ok(arguments) => arguments,
+        Err(code) => return code,
+    };
+    let speech = &arguments.speech;
     let outcome = match arguments.command {
-        cli::Command::Demo(options) => demo::run(&options),
-        cli::Command::Build(options) => course::run(&options),
-        cli::Command::Serve(options) => serve::run(&options),
-        cli::Command::Papers(options) => papers::run(&options),
-        cli::Command::Grade(options) => grade::run(&options),
-        cli::Command::Enter(options) => enter::run(&options),
-        cli::Command::Record(options) => record::run(&options),
-        cli::Command::Report(options) => report::run(&options),
-        cli::Command::Override(options) => record::change(&options),
-        cli::Command::Forget(options) => record::forget(&options),
-        cli::Command::Look(options) => look::run(&options),
-        cli::Command::Practise(options) => practise::run(&options),
-        cli::Command::Solve(options) => solve::run(&options),
-        cli::Command::New(options) => new::run(&options),
-        cli::Command::Check(options) => check::run(&options),
-        cli::Command::Schema(options) => schema::run(&options),
-        cli::Command::Words(options) => words::run(&options),
-        cli::Command::Manual(options) => manual::run(&options),
+        cli::Command::Demo(options) => demo::run(&options, speech),
+        cli::Command::Build(options) => course::run(&options, speech),
+        cli::Command::Serve(options) => serve::run(&options, speech),
+        cli::Command::Papers(options) => papers::run(&options, speech),
+        cli::Command::Grade(options) => grade::run(&options, speech),
+        cli::Command::Enter(options) => enter::run(&options, speech),
+        cli::Command::Record(options) => record::run(&options, speech),
+        cli::Command::Report(options) => report::run(&options, speech),
+        cli::Command::Override(options) => record::change(&options, speech),
+        cli::Command::Forget(options) => record::forget(&options, speech),
+        cli::Command::Look(options) => look::run(&options, speech),
+        cli::Command::Practise(options) => practise::run(&options, speech),
+        cli::Command::Solve(options) => solve::run(&options, speech),
+        cli::Command::New(options) => new::run(&options, speech),
+        cli::Command::Check(options) => check::run(&options, speech),
+        cli::Command::Schema(options) => schema::run(&options, speech),
+        cli::Command::Words(options) => words::run(&options, speech),
+        cli::Command::Manual(options) => manual::run(&options, speech),
     };
     match outcome {
         Ok(()) => ExitCode::from(DONE),

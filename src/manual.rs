@@ -5,14 +5,20 @@ use std::sync::Arc;
 use anyhow::Result;
 use drivecourse_course::book::{self, Options};
 use drivecourse_course::words::ENGLISH;
+use drivecourse_machine::messages;
 
 use crate::assets::{Assets, Files};
 use crate::{cli, files, words};
 
+messages! { pub(crate) SAYS {
+    MADE = "manual-made", "{count} pages in {folder}; open {file}";
+} }
+
 /// The folder of its chapters, beside those of the course.
 const FOLDER: &str = "manual/";
 
-pub(crate) fn run(options: &cli::Manual) -> Result<()> {
+pub(crate) fn run(options: &cli::Manual, speech: &cli::Speech) -> Result<()> {
+    words::begin_built_in(speech)?;
     let mut assets = Assets::load(None)?;
     // The manual is written in English, and so is its frame.
     let english = words::read(&assets, ENGLISH, false)?;
@@ -30,5 +36,6 @@ pub(crate) fn run(options: &cli::Manual) -> Result<()> {
         eprintln!("drivecourse: {warning}");
     }
     let out = &options.out;
-    files::say(format!("{} pages in {}; open {}", built.chapters, out.display(), out.join("index.html").display()))
+    let (folder, file) = (out.display().to_string(), out.join("index.html").display().to_string());
+    files::say(MADE.say(&[("count", &built.chapters.to_string()), ("folder", &folder), ("file", &file)]))
 }

@@ -4,13 +4,25 @@ use std::collections::BTreeMap;
 
 use anyhow::{Context, Result, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, cell, heading, topics};
+use drivecourse_machine::{Plan, cell, heading, messages, topics};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::schema::Sort;
 use include_dir::{Dir, include_dir};
 
 use crate::assets::{self, Assets, Files};
-use crate::{bank, cli, files};
+use crate::{bank, cli, files, words};
+
+messages! { pub(crate) SAYS {
+    MADE = "new-made", "{count} files in {folder}; begin with {file}";
+} }
+
+messages! { pub(crate) ERRORS {
+    NOT_EMPTY = "error-new-not-empty", "{folder} is there already and not empty; nothing was changed; name a new folder";
+    NO_TOPIC = "error-no-topic", "there is no topic {topic}; there are:\n{topics}";
+    NO_TOPIC_BUT = "error-no-topic-but", "there is no topic {topic}; {meant} there are:\n{topics}";
+    STARTER_LACKS = "error-starter-lacks", "the starter has no {file}";
+    STARTER_NO_TEXT = "error-starter-no-text", "{file} of the starter is no text";
+} }
 
 static STARTER: Dir = include_dir!("$CARGO_MANIFEST_DIR/scenarios/starter");
 
@@ -23,11 +35,13 @@ const MACHINES: usize = 6;
 /// What every exam and chapter leans on, whatever its topics.
 const SAFE_WORK: &str = "safe-work";
 
-pub(crate) fn run(options: &cli::New) -> Result<()> {
+pub(crate) fn run(options: &cli::New, speech: &cli::Speech) -> Result<()> {
+    words::begin_built_in(speech)?;
     let folder = &options.folder;
     if folder.is_file() || std::fs::read_dir(folder).is_ok_and(|mut inside| inside.next().is_some()) {
-        bail!("{} is there already and not empty; nothing was changed; name a new folder", folder.display());
+        bail!(NOT_EMPTY.say(&[("folder", &folder.display().to_string())]));
     }
+    // The module itself begins in English, whatever is spoken.
     let assets = Assets::load(None)?;
     let bank = bank::load(&assets)?;
     let chapters = chapters(&assets, &bank);
@@ -38,7 +52,8 @@ pub(crate) fn run(options: &cli::New) -> Result<()> {
         made.iter().try_for_each(|(path, bytes)| files::write(&fresh.join(path), bytes))
     })?;
     let shown = folder.display();
-    files::say(format!("{} files in {shown}; begin with {}", made.len(), folder.join("README.md").display()))?;
+    let (count, first) = (made.len().to_string(), folder.join("README.md").display().to_string());
+    files::say(MADE.say(&[("count", &count), ("folder", &shown.to_string()), ("file", &first)]))?;
     files::say(format!("\n  drivecourse check --module {shown}"))?;
     files::say(format!("  drivecourse serve --module {shown}"))?;
     let papers = "--exam first-check --roster first-group --secret secret --out exam";
@@ -72,19 +87,22 @@ fn chosen(words: &[String], chapters: &BTreeMap<String, (String, String)>) -> Re
         let of_chapter = chapters.iter().find(|(_, (path, _))| path.strip_suffix(".md") == Some(word));
         let topic = of_chapter.map_or(word, |(topic, _)| topic);
         if !topics::ALL.iter().any(|known| known.id == topic) {
-            let near = nearest(word, topics::ALL.iter().map(|topic| topic.id));
-            let near = near.map_or_else(String::new, |near| format!("did you mean {near:?}? "));
-            bail!("there is no topic {word:?}; {near}there are:\n{}", topic_list());
+            bail!(no_topic(word));
         }
         wanted.push(topic);
     }
     Ok(topics::ALL.iter().map(|topic| topic.id).filter(|id| wanted.contains(id)).collect())
 }
 
-/// Id and title of every topic, one a line.
-pub(crate) fn topic_list() -> String {
+/// That there is no such topic, with id and title of every one that there is.
+pub(crate) fn no_topic(word: &str) -> String {
     let lines = topics::ALL.iter().map(|topic| format!("  {:<8} {}", topic.id, topic.heading()));
-    lines.collect::<Vec<_>>().join("\n")
+    let list = lines.collect::<Vec<_>>().join("\n");
+    let (named, near) = (format!("{word:?}"), nearest(word, topics::ALL.iter().map(|topic| topic.id)));
+    match near.map(|near| words::MEANT.say(&[("name", &format!("{near:?}"))])) {
+        Some(meant) => NO_TOPIC_BUT.say(&[("topic", &named), ("meant", &meant), ("topics", &list)]),
+        None => NO_TOPIC.say(&[("topic", &named), ("topics", &list)]),
+    }
 }
 
 /// Every file of a module about `topics`.
@@ -140,8 +158,8 @@ fn item_file(topic: &str) -> String {
 }
 
 fn starter(path: &str) -> Result<String> {
-    let file = STARTER.get_file(path).with_context(|| format!("the starter has no {path}"))?;
-    Ok(file.contents_utf8().with_context(|| format!("{path} of the starter is no text"))?.to_owned())
+    let file = STARTER.get_file(path).with_context(|| STARTER_LACKS.say(&[("file", path)]))?;
+    Ok(file.contents_utf8().with_context(|| STARTER_NO_TEXT.say(&[("file", path)]))?.to_owned())
 }
 
 /// A table of machines like those of `plan`, each under an invented number.

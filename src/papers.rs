@@ -33,12 +33,26 @@ messages! { pub(crate) SAYS {
     UNSHOWN = "papers-unshown", "the fonts of the PDF lack {letters}; an empty square stands for each; the pages show them as the browser can";
     UNTRANSLATED = "papers-untranslated", "{count} of {all} texts on papers, keys and results are not translated; `drivecourse words --missing --language {tag}` lists them";
     TRANSLATED = "papers-translated", "all {all} texts on papers, keys and results are translated";
+    OTHER_CODES = "papers-other-codes", "to have other codes, make these papers again with another --name";
     NEW_SECRET = "papers-new-secret", "made a new secret in {file}; keep it safe, no paper can be made again without it";
 } }
 
-pub(crate) fn run(options: &cli::Papers) -> Result<()> {
-    let assets = words::begin_with(&options.module, |assets| {
-        Ok(words::of_exam(&named_file(assets, "exams", &options.exam, ".toml")?.1))
+messages! { pub(crate) ERRORS {
+    HOLDS_EXAM = "error-holds-exam", "{folder} holds an exam already: there is {name} in it; choose another folder with --out, or move that one away";
+    NO_PAPERS = "error-no-papers", "no papers can be drawn:\n{problems}";
+    NOT_DRAWN = "error-paper-not-drawn", "the paper of {name} cannot be drawn";
+    NOT_MADE = "error-not-made", "{file} is not made";
+    NO_EXAM = "error-no-exam", "there is no file {name}, and no such name among the exams ({there})";
+    NO_ROSTER = "error-no-roster", "there is no file {name}, and no such name among the rosters ({there})";
+    UNUSABLE = "error-unusable", "{file} cannot be used:\n{problems}";
+    CANNOT_USE = "error-cannot-use", "cannot use {file}";
+    NO_RANDOM = "error-no-random-numbers", "the system gives no random numbers: {error}";
+    NO_EXAM_FOLDER = "error-no-exam-folder", "{folder} is no exam folder: it has no {record}";
+} }
+
+pub(crate) fn run(options: &cli::Papers, speech: &cli::Speech) -> Result<()> {
+    let ((), assets) = words::begin_with(&options.module, speech, |assets| {
+        Ok(((), words::of_exam(&named_file(assets, "exams", &options.exam, ".toml")?.1)))
     })?;
     let bank = bank::load(&assets)?;
     let written = blueprint(&assets, &options.exam)?;
@@ -46,10 +60,7 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
     let folder = &options.out;
     for name in [RECORD, PAPERS, SCREENS, KEYS] {
         if folder.join(name).exists() {
-            bail!(
-                "{} holds an exam already: there is {name} in it; choose another folder with --out, or move that one away",
-                folder.display()
-            );
+            bail!(HOLDS_EXAM.say(&[("folder", &folder.display().to_string()), ("name", name)]));
         }
     }
     let mut used = Used::new();
@@ -77,7 +88,7 @@ pub(crate) fn run(options: &cli::Papers) -> Result<()> {
         eprintln!("drivecourse: {remark}");
     }
     if let Some(store) = &known {
-        warn_of_shared_codes(store, &made.exam, "to have other codes, make these papers again with another --name")?;
+        warn_of_shared_codes(store, &made.exam, OTHER_CODES.text())?;
     }
     let inside = |name: &str| folder.join(name).display().to_string();
     let (papers, questions) = (made.exam.papers.len().to_string(), made.exam.blueprint.questions().to_string());
@@ -193,7 +204,7 @@ impl Order {
         let mut exam = Exam::new(&self.exam, scenario, &secret, blueprint.clone())
             .spoken(self.spoken.clone())
             .headed(&self.plant, self.date.clone());
-        let told = |problems: Vec<Problem>| anyhow!("no papers can be drawn:\n{}", self.written.report(&problems));
+        let told = |problems: Vec<Problem>| anyhow!(NO_PAPERS.say(&[("problems", &self.written.report(&problems))]));
         let mut draw = Draw::new(bank, blueprint, &self.exam, secret, &self.people, used).map_err(told)?;
         let mut remarks = draw.remarks();
         let mut shown = BTreeSet::new();
@@ -238,7 +249,7 @@ impl Order {
         let time = Some(self.words.say("paper-minutes", &[("minutes", &self.written.blueprint.minutes.to_string())]));
         let policy = self.written.blueprint.policy();
         let mut sheet = paper_model(head.clone(), &sheets, time, self.written.blueprint.cautions.clone(), policy)
-            .with_context(|| format!("the paper of {} cannot be drawn", paper.candidate.name))?;
+            .with_context(|| NOT_DRAWN.say(&[("name", &paper.candidate.name)]))?;
         if self.written.blueprint.marking.asks_steps() {
             ask_for_the_way(&mut sheet, &sheets);
         }
@@ -289,7 +300,8 @@ impl Order {
     /// Writes a PDF where one is wanted, and adds the characters that its fonts lack to `unshown`.
     fn typeset(&self, printout: &Printout, file: &Path, unshown: &mut BTreeSet<char>) -> Result<()> {
         let Some(press) = &self.press else { return Ok(()) };
-        let (pdf, missing) = press.print(printout).with_context(|| format!("{} is not made", file.display()))?;
+        let (pdf, missing) =
+            press.print(printout).with_context(|| NOT_MADE.say(&[("file", &file.display().to_string())]))?;
         unshown.extend(missing);
         files::write(file, &pdf)
     }
@@ -371,19 +383,20 @@ fn named_file(assets: &Assets, folder: &str, name: &str, ending: &str) -> Result
         }
     }
     let there: Vec<_> = assets.scenarios.keys().filter_map(|path| path.strip_prefix(&format!("{folder}/"))).collect();
-    bail!("there is no file {name}, and no such name among the {folder} ({})", there.join(", "))
+    let said = if folder == "exams" { NO_EXAM } else { NO_ROSTER };
+    bail!(said.say(&[("name", name), ("there", &there.join(", "))]))
 }
 
 fn report(file: &str, text: &str, problems: &[Problem]) -> anyhow::Error {
     let lines: Vec<_> = problems.iter().map(|problem| problem.report(file, text)).collect();
-    anyhow!("{file} cannot be used:\n{}", lines.join("\n"))
+    anyhow!(UNUSABLE.say(&[("file", file), ("problems", &lines.join("\n"))]))
 }
 
 /// The assessor's secret, made at first use.
 pub(crate) fn secret(path: &Path) -> Result<Secret> {
     if path.exists() {
         let text = files::read_text(path)?;
-        return Secret::read(&text).with_context(|| format!("cannot use {}", path.display()));
+        return Secret::read(&text).with_context(|| CANNOT_USE.say(&[("file", &path.display().to_string())]));
     }
     let secret = new_secret()?;
     files::write_private(path, secret.write().as_bytes())?;
@@ -394,7 +407,7 @@ pub(crate) fn secret(path: &Path) -> Result<Secret> {
 /// A secret from the system's random source.
 pub(crate) fn new_secret() -> Result<Secret> {
     let mut bytes = [0; 32];
-    getrandom::fill(&mut bytes).map_err(|error| anyhow!("the system gives no random numbers: {error}"))?;
+    getrandom::fill(&mut bytes).map_err(|error| anyhow!(NO_RANDOM.say(&[("error", &error.to_string())])))?;
     Ok(Secret::new(bytes))
 }
 
@@ -402,7 +415,7 @@ pub(crate) fn new_secret() -> Result<Secret> {
 pub(crate) fn read_record(path: &Path) -> Result<Exam> {
     let file: PathBuf = if path.is_dir() { path.join(RECORD) } else { path.to_path_buf() };
     if !file.exists() {
-        bail!("{} is no exam folder: it has no {RECORD}", path.display());
+        bail!(NO_EXAM_FOLDER.say(&[("folder", &path.display().to_string()), ("record", RECORD)]));
     }
     let text = files::read_text(&file)?;
     Exam::read(&text).map_err(|problem| anyhow!("{}", problem.report(&file.display().to_string(), &text)))

@@ -2,6 +2,7 @@
 
 use anyhow::Result;
 use drivecourse_course::pages::model::Printout;
+use drivecourse_machine::messages;
 
 use crate::assets::Assets;
 use crate::cli::SheetSize;
@@ -10,6 +11,10 @@ use crate::cli::SheetSize;
 pub(crate) use with::Press;
 #[cfg(not(feature = "pdf"))]
 pub(crate) use without::Press;
+
+messages! { pub(crate) ERRORS {
+    WITHOUT_PDF = "error-without-pdf", "this program was built without PDF; build it with `cargo run --release --features pdf -- papers ...` (minutes, once), or leave --pdf out and print the pages from a browser";
+} }
 
 #[cfg(feature = "pdf")]
 mod with {
@@ -58,10 +63,7 @@ mod without {
     impl Press {
         /// Says how to get one.
         pub(crate) fn new(_: &Assets, _: SheetSize) -> Result<Self> {
-            anyhow::bail!(
-                "this program was built without PDF; build it with `cargo run --release --features pdf -- papers ...` (minutes, \
-                 once), or leave --pdf out and print the pages from a browser"
-            )
+            anyhow::bail!(super::WITHOUT_PDF.text())
         }
 
         pub(crate) fn print(&self, _: &Printout) -> Result<(Vec<u8>, Vec<char>)> {

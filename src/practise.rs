@@ -26,8 +26,14 @@ messages! { pub(crate) SAYS {
     READ_AS = "practise-read-as", "read as {answer}.";
 } }
 
-pub(crate) fn run(options: &cli::Practise) -> Result<()> {
-    let assets = words::begin(&options.module, None)?;
+messages! { pub(crate) ERRORS {
+    NO_QUESTION = "error-no-question", "the item {item} has no question about {family}: {reason}";
+    NO_TOPIC = "error-no-practice-topic", "there is no topic {topic}{hint}";
+    NOTHING_FITS = "error-nothing-fits", "no item fits all of that; leave out --topic, --item or --family";
+} }
+
+pub(crate) fn run(options: &cli::Practise, speech: &cli::Speech) -> Result<()> {
+    let assets = words::begin(&options.module, speech)?;
     let bank = bank::load(&assets)?;
     let settings = choose(&assets, &bank, options)?;
     let mut session = Session { talk: Talk::new(), tally: Vec::new() };
@@ -38,7 +44,8 @@ pub(crate) fn run(options: &cli::Practise) -> Result<()> {
         let question = match setting.question(derive(options.seed, u64::from(number))) {
             Ok(question) => question,
             Err(reason) => {
-                bail!("the item {:?} has no question about {:?}: {reason:?}", setting.item.id, setting.plan.family.id)
+                let (item, family) = (format!("{:?}", setting.item.id), format!("{:?}", setting.plan.family.id));
+                bail!(NO_QUESTION.say(&[("item", &item), ("family", &family), ("reason", &format!("{reason:?}"))]))
             }
         };
         let (number, all) = ((number + 1).to_string(), options.count.to_string());
@@ -61,7 +68,7 @@ fn choose<'a>(assets: &Assets, bank: &'a Bank, options: &cli::Practise) -> Resul
     if let Some(topic) = &options.topic
         && !topics.contains(&topic.as_str())
     {
-        bail!("there is no topic {topic:?}{}", hint(topic, topics.iter().copied()));
+        bail!(NO_TOPIC.say(&[("topic", &format!("{topic:?}")), ("hint", &hint(topic, topics.iter().copied()))]));
     }
     if let Some(item) = &options.item {
         bank.item(item).map_err(Error::msg)?;
@@ -72,7 +79,7 @@ fn choose<'a>(assets: &Assets, bank: &'a Bank, options: &cli::Practise) -> Resul
             && options.family.as_ref().is_none_or(|family| family == &plan.family.id)
     });
     if settings.is_empty() {
-        bail!("no item fits all of that; leave out --topic, --item or --family");
+        bail!(NOTHING_FITS.text());
     }
     Ok(settings)
 }

@@ -11,7 +11,7 @@ use drivecourse_records::{Date, Filter, Store};
 use serde::Serialize;
 
 use crate::assets::Assets;
-use crate::cli::{self, Only, ReportOf, Reporting};
+use crate::cli::{self, Only, ReportOf, Reporting, Speech};
 use crate::course::pages;
 use crate::record::{place, today};
 use crate::report_words::{CAUTION, MORE_LATER, NONE_HANDED_IN, ONE_LATER, WRITTEN_TO};
@@ -19,10 +19,11 @@ use crate::terminal::clean;
 use crate::{files, words};
 use crate::{report_pages as make, report_tables as tables};
 
-pub(crate) fn run(options: &cli::Report) -> Result<()> {
+pub(crate) fn run(options: &cli::Report, speech: &Speech) -> Result<()> {
     match &options.of {
         ReportOf::Person { id, common } => {
-            let (store, assets) = open(common, &Filter { person: Some(id.clone()), ..Filter::default() }, None)?;
+            let (store, assets) =
+                open(common, speech, &Filter { person: Some(id.clone()), ..Filter::default() }, None)?;
             let report = store.person(id, day(common), common.within)?;
             tell(
                 common,
@@ -34,14 +35,14 @@ pub(crate) fn run(options: &cli::Report) -> Result<()> {
             )
         }
         ReportOf::Class { only, common } => {
-            let (store, assets) = open(common, &filter(only), None)?;
+            let (store, assets) = open(common, speech, &filter(only), None)?;
             let report = store.class(&filter(only), day(common), common.within)?;
             tell(common, &assets, "class", make::class(&report)?, &tables::standings_csv(&report.standings), &report)
         }
         ReportOf::Items { item, family, only, common } => {
             let which = ItemFilter { item: item.clone(), family: family.clone() };
             let filter = Filter { until: Some(day(common)), ..filter(only) };
-            let (store, assets) = open(common, &filter, None)?;
+            let (store, assets) = open(common, speech, &filter, None)?;
             let report = store.items(&filter, &which)?;
             let mut page = make::items(&report, day(common))?;
             if report.exams.is_empty() {
@@ -51,13 +52,13 @@ pub(crate) fn run(options: &cli::Report) -> Result<()> {
             tell(common, &assets, "items", page, &tables::items_csv(&report), &report)
         }
         ReportOf::Due { only, common } => {
-            let (store, assets) = open(common, &filter(only), None)?;
+            let (store, assets) = open(common, speech, &filter(only), None)?;
             let report = store.due(&filter(only), day(common), common.within)?;
             tell(common, &assets, "due", make::due(&report), &tables::standings_csv(&report.due), &report)
         }
         ReportOf::Answer { code, question, part, exam, common } => {
             let place = place(code, *question, *part, exam.as_deref())?;
-            let (store, assets) = open(common, &Filter::default(), Some(&place.code))?;
+            let (store, assets) = open(common, speech, &Filter::default(), Some(&place.code))?;
             let report = store.answer(&place)?;
             let name = format!("answer-{}-{question}{part}", place.code);
             tell(common, &assets, &name, make::answer(&report), &tables::answer_csv(&report), &report)
@@ -67,11 +68,12 @@ pub(crate) fn run(options: &cli::Report) -> Result<()> {
 
 /// The records, and the program's files in the language of the report: the one asked for, else that of every exam of the
 /// papers it looks at.
-fn open(common: &Reporting, of: &Filter, code: Option<&str>) -> Result<(Store, Assets)> {
-    let store = Store::existing(&common.records)?;
-    let language = store.language(of, code)?;
-    let assets = words::begin(&common.module, language.as_deref())?;
-    Ok((store, assets))
+fn open(common: &Reporting, speech: &Speech, of: &Filter, code: Option<&str>) -> Result<(Store, Assets)> {
+    words::begin_with(&common.module, speech, |_| {
+        let store = Store::existing(&common.records)?;
+        let language = store.language(of, code)?;
+        Ok((store, language))
+    })
 }
 
 fn day(common: &Reporting) -> Date {

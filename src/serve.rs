@@ -6,10 +6,32 @@ use std::time::{Duration, SystemTime};
 
 use anyhow::{Result, anyhow};
 use drivecourse_course::book::Units;
+use drivecourse_machine::language::{self, Message};
+use drivecourse_machine::messages;
 use tiny_http::{Header, Method, Request, Response, Server};
 
 use crate::assets::{Files, read_folder};
 use crate::{bank, cli, course, files, words};
+
+messages! { pub(crate) SAYS {
+    SHOWS = "serve-shows", "{address} shows the course to this machine alone; end it with Ctrl+C";
+    WATCHING = "serve-watching", "watching {folder}";
+    BUILT_AGAIN = "serve-built-again", "built again";
+    // On pages.
+    NOT_BY_THIS_NAME = "serve-not-by-this-name", "This server answers to 127.0.0.1 and localhost alone.";
+    READ_ONLY = "serve-read-only", "Pages here can be read, nothing else.";
+    NO_PAGE = "serve-no-page", "There is no such page.";
+    NOT_SERVED = "serve-not-served", "Not while serving.";
+    NO_COURSE = "serve-no-course", "No course yet";
+    FIRST_FAILED = "serve-first-failed", "The first build failed. This page shows the course as soon as one succeeds.";
+    NO_SUCH_PAGE = "serve-no-such-page", "No such page";
+    TO_THE_START = "serve-to-the-start", "To the start of the course";
+    ENDED = "serve-ended", "The server has ended; these pages no longer follow the files.";
+} }
+
+messages! { pub(crate) ERRORS {
+    CANNOT_LISTEN = "error-cannot-listen", "cannot listen on port {port}: {error}; choose another one with --port, or 0 for any";
+} }
 
 /// How often the module's files are looked at.
 const EVERY: Duration = Duration::from_millis(400);
@@ -29,27 +51,28 @@ struct Shown {
     error: Option<String>,
 }
 
-pub(crate) fn run(options: &cli::Serve) -> Result<()> {
+pub(crate) fn run(options: &cli::Serve, speech: &cli::Speech) -> Result<()> {
     let module = options.module.folder();
     let module = module.as_deref();
     let shown = Arc::new(RwLock::new(Shown::default()));
     let mut state = module.map(fingerprint);
-    build_into(&shown, options);
+    build_into(&shown, options, speech);
     let server = Server::http(("127.0.0.1", options.port)).map_err(|error| {
-        anyhow!("cannot listen on port {}: {error}; choose another one with --port, or 0 for any", options.port)
+        anyhow!(CANNOT_LISTEN.say(&[("port", &options.port.to_string()), ("error", &error.to_string())]))
     })?;
     let port = server.server_addr().to_ip().map_or(options.port, |address| address.port());
-    files::say(format!("http://127.0.0.1:{port}/ shows the course to this machine alone; end it with Ctrl+C"))?;
+    files::say(SHOWS.say(&[("address", &format!("http://127.0.0.1:{port}/"))]))?;
     if let Some(module) = module {
-        eprintln!("drivecourse: watching {}", module.display());
-        let (shown, module, options) = (Arc::clone(&shown), module.to_path_buf(), options.clone());
+        eprintln!("drivecourse: {}", WATCHING.say(&[("folder", &module.display().to_string())]));
+        let (shown, module) = (Arc::clone(&shown), module.to_path_buf());
+        let (options, speech) = (options.clone(), speech.clone());
         std::thread::spawn(move || {
             loop {
                 std::thread::sleep(EVERY);
                 let now = Some(fingerprint(&module));
                 if now != state {
                     state = now;
-                    build_into(&shown, &options);
+                    build_into(&shown, &options, &speech);
                 }
             }
         });
@@ -62,8 +85,8 @@ pub(crate) fn run(options: &cli::Serve) -> Result<()> {
 }
 
 /// Builds, and shows what came of it in the terminal and to the pages; a bad build leaves the last good one standing.
-fn build_into(shown: &RwLock<Shown>, options: &cli::Serve) {
-    let built = build(options);
+fn build_into(shown: &RwLock<Shown>, options: &cli::Serve, speech: &cli::Speech) {
+    let built = build(options, speech);
     // A thread that panicked while holding the lock ends the program's use anyway.
     let mut shown = shown.write().unwrap_or_else(std::sync::PoisonError::into_inner);
     shown.build += 1;
@@ -71,7 +94,7 @@ fn build_into(shown: &RwLock<Shown>, options: &cli::Serve) {
         Ok((pages, warnings)) => {
             warnings.iter().for_each(|warning| eprintln!("drivecourse: {warning}"));
             if shown.build > 1 {
-                eprintln!("drivecourse: built again");
+                eprintln!("drivecourse: {}", BUILT_AGAIN.text());
             }
             (shown.pages, shown.error) = (pages, None);
         }
@@ -82,9 +105,9 @@ fn build_into(shown: &RwLock<Shown>, options: &cli::Serve) {
     }
 }
 
-fn build(options: &cli::Serve) -> Result<(Files, Vec<String>)> {
+fn build(options: &cli::Serve, speech: &cli::Speech) -> Result<(Files, Vec<String>)> {
     let module = options.module.folder();
-    let assets = words::begin(&options.module, None)?;
+    let assets = words::begin(&options.module, speech)?;
     let bank = bank::load(&assets)?;
     let units = options.units.map_or(Units::Both, Units::from);
     let place = tempfile::tempdir()?;
@@ -137,28 +160,30 @@ fn reply(request: &Request, shown: &Shown, port: u16) -> (u16, &'static str, Vec
     let host = request.headers().iter().find(|header| header.field.equiv("Host")).map(|header| header.value.as_str());
     let ours = [format!("127.0.0.1:{port}"), format!("localhost:{port}")];
     if !host.is_some_and(|host| ours.iter().any(|name| name == host)) {
-        return (403, TEXT, b"This server answers to 127.0.0.1 and localhost alone.\n".to_vec());
+        return (403, TEXT, line(NOT_BY_THIS_NAME));
     }
     if !matches!(request.method(), Method::Get | Method::Head) {
-        return (405, TEXT, b"Pages here can be read, nothing else.\n".to_vec());
+        return (405, TEXT, line(READ_ONLY));
     }
     let address = request.url().split(['?', '#']).next().unwrap_or_default();
-    let Some(name) = page_name(address) else { return (404, TEXT, b"There is no such page.\n".to_vec()) };
+    let Some(name) = page_name(address) else { return (404, TEXT, line(NO_PAGE)) };
     match name.as_str() {
         STATE => {
             let state = serde_json::json!({ "build": shown.build, "error": shown.error });
             return (200, "application/json", state.to_string().into_bytes());
         }
-        SCRIPT => return (200, kind(SCRIPT), WATCHER.as_bytes().to_vec()),
+        SCRIPT => return (200, kind(SCRIPT), watcher().into_bytes()),
         // The pages of a course being written must never come out of a store.
-        "service-worker.js" => return (404, TEXT, b"Not while serving.\n".to_vec()),
+        "service-worker.js" => return (404, TEXT, line(NOT_SERVED)),
         _ => {}
     }
     match shown.pages.get(&name) {
         Some(page) if name.ends_with(".html") => (200, HTML, watched(page)),
         Some(file) => (200, kind(&name), file.clone()),
-        None if shown.pages.is_empty() => (200, HTML, watched(EMPTY.as_bytes())),
-        None => (404, HTML, watched(MISSING.as_bytes())),
+        None if shown.pages.is_empty() => (200, HTML, watched(page(NO_COURSE, FIRST_FAILED.text()).as_bytes())),
+        None => {
+            (404, HTML, watched(page(NO_SUCH_PAGE, &format!("<a href=\"/\">{}</a>", TO_THE_START.text())).as_bytes()))
+        }
     }
 }
 
@@ -192,10 +217,25 @@ fn watched(page: &[u8]) -> Vec<u8> {
     text.replacen("</head>", &format!("<script src=\"/{SCRIPT}\" defer></script></head>"), 1).into_bytes()
 }
 
-const EMPTY: &str = "<!DOCTYPE html><html lang=\"en\"><head><title>No course yet</title></head>\
-    <body><h1>No course yet</h1><p>The first build failed. This page shows the course as soon as one succeeds.</p></body></html>";
-const MISSING: &str = "<!DOCTYPE html><html lang=\"en\"><head><title>No such page</title></head>\
-    <body><h1>No such page</h1><p><a href=\"/\">To the start of the course</a></p></body></html>";
+/// One line of text.
+fn line(says: Message) -> Vec<u8> {
+    format!("{}\n", says.text()).into_bytes()
+}
+
+/// A page of this server's own, with a heading and one paragraph of markup.
+fn page(heading: Message, markup: &str) -> String {
+    let (tag, heading) = (language::code(), heading.text());
+    format!(
+        "<!DOCTYPE html><html lang=\"{tag}\"><head><title>{heading}</title></head>\
+         <body><h1>{heading}</h1><p>{markup}</p></body></html>"
+    )
+}
+
+/// The script that watches, in the language spoken.
+fn watcher() -> String {
+    // A string of JSON is one of the script's too.
+    WATCHER.replace("@ENDED@", &serde_json::json!(ENDED.text()).to_string())
+}
 
 /// Asks for the state once a second; loads the page again after a good build and shows what is wrong with a bad one.
 const WATCHER: &str = r#""use strict";
@@ -219,7 +259,7 @@ const WATCHER: &str = r#""use strict";
       build = state.error ? build ?? state.build : state.build;
       show(state.error);
     } catch {
-      show("The server has ended; these pages no longer follow the files.");
+      show(@ENDED@);
     }
     setTimeout(ask, 1000);
   };

@@ -5,6 +5,7 @@ use std::io::Write as _;
 
 use anyhow::{Result, anyhow, bail};
 use drivecourse_machine::amount::{self, Wanted};
+use drivecourse_machine::language::{Message, with_decimal_mark};
 use drivecourse_machine::messages;
 use drivecourse_machine::solve::{Disagreement, Solution, Unsolved, contradictions, solve};
 use drivecourse_machine::{Kind, PathChoice, QuantityId, Registry, RelationId, System, Working};
@@ -22,13 +23,37 @@ messages! { pub(crate) SAYS {
     BY_FROM = "solve-by-from", "by {method}  from {quantities}";
 } }
 
-pub(crate) fn run(options: &cli::Solve) -> Result<()> {
-    words::begin_built_in(&options.speech)?;
+messages! { pub(crate) ERRORS {
+    WHICH = "error-which-quantity", "say which quantity you want, such as load.overhung; `drivecourse solve --list` names them all";
+    IS_ASKED = "error-given-is-asked", "{quantity} is what you ask for; leave it out of what is given, and it is worked out from the rest";
+    GIVEN_TWICE = "error-given-twice", "{quantity} is given twice";
+    CONTRADICT = "error-givens-contradict", "the givens contradict each other:\n{which}";
+    NAMES_ALL = "error-solve-names-all", "`drivecourse solve --list` names them all";
+    NO_QUANTITY = "error-no-quantity", "there is no quantity {name}; {hint}";
+    AMBIGUOUS = "error-ambiguous", "{name} may be {names}: write it out";
+    NO_METHOD = "error-no-method", "there is no method {method}; `drivecourse solve --list WORD` names the methods of each quantity";
+    NO_METHOD_BUT = "error-no-method-but", "there is no method {method}; {meant}; `drivecourse solve --list WORD` names the methods of each quantity";
+    NOT_A_GIVEN = "error-not-a-given", "{text} is not a given; write it as name=value, such as chain.sag=\"11 mm\"";
+    NO_CHOICE = "error-no-choice", "{written} is none of its choices: {choices}.{called}";
+    CANNOT_BE_READ = "error-given-cannot-be-read", "what is given for {quantity} cannot be read. {error}";
+    DOES_NOT_FOLLOW = "error-does-not-follow", "{quantity} does not follow from what is given.";
+    NO_WAY_TO_IT = "error-no-way-to-it", "{quantity} does not follow from what is given. No method gives it: it is read or stated, not worked out.";
+    GIVE_ALSO = "error-give-also", "by {method}, give also:";
+    NO_RESULT = "error-no-result", "the step “{step}” has no result: {error}.";
+    HOLDS_FOR = "error-holds-for", "It holds for: {limits}";
+    AND = "error-and", "{one} and {other}";
+    DISAGREES = "error-givens-disagree", "{quantity} is given as {given}, but {from} make it {worked}{off}";
+    LEAVE_OUT = "error-leave-out", "Leave the doubtful one out, or correct it.";
+    NO_SUCH_WORD = "error-no-quantity-with", "no quantity has {word} in its name; `drivecourse solve --list` names them all";
+} }
+
+pub(crate) fn run(options: &cli::Solve, speech: &cli::Speech) -> Result<()> {
+    words::begin_built_in(speech)?;
     if let Some(word) = &options.list {
         return list(word);
     }
     let Some(wanted) = &options.quantity else {
-        bail!("say which quantity you want, such as load.overhung; `drivecourse solve --list` names them all");
+        bail!(WHICH.text());
     };
     let asked = quantity(wanted)?;
     let near = nearness(asked);
@@ -37,13 +62,10 @@ pub(crate) fn run(options: &cli::Solve) -> Result<()> {
     for text in &options.givens {
         let (id, value, is_us) = given(text, &near)?;
         if id == asked {
-            bail!(
-                "{} is what you ask for; leave it out of what is given, and it is worked out from the rest",
-                id.get().id
-            );
+            bail!(IS_ASKED.say(&[("quantity", id.get().id)]));
         }
         if givens.iter().any(|(other, _)| *other == id) {
-            bail!("{} is given twice", id.get().id);
+            bail!(GIVEN_TWICE.say(&[("quantity", id.get().id)]));
         }
         us += u32::from(is_us);
         // A factor says nothing of the units a person works in.
@@ -57,7 +79,7 @@ pub(crate) fn run(options: &cli::Solve) -> Result<()> {
     let choice = PathChoice { by, ..PathChoice::default() };
     let disagreements = contradictions(&givens, AGREE, system);
     if !disagreements.is_empty() {
-        bail!("the givens contradict each other:\n{}", disagree(&disagreements, system));
+        bail!(CONTRADICT.say(&[("which", &disagree(&disagreements, system))]));
     }
     let solution = solve(&givens, asked, &choice, system).map_err(|error| unsolved(&error, &givens, system))?;
     let mut out = std::io::stdout().lock();
@@ -80,19 +102,26 @@ fn quantity(name: &str) -> Result<QuantityId> {
     match ends.as_slice() {
         [id] => Ok(*id),
         [] => {
-            let hint = registry.suggestion(name).map_or_else(
-                || "`drivecourse solve --list` names them all".to_owned(),
-                |near| format!("did you mean {near}?"),
-            );
-            bail!("there is no quantity {name:?}; {hint}")
+            let hint = registry
+                .suggestion(name)
+                .map_or_else(|| NAMES_ALL.text().to_owned(), |near| words::MEANT.say(&[("name", near)]));
+            bail!(NO_QUANTITY.say(&[("name", &format!("{name:?}")), ("hint", &hint)]))
         }
         many => Err(ambiguous(name, many)),
     }
 }
 
+/// The names in a row, each joined to those before it by `joint`, which has a place for either.
+fn listed(names: &[&str], joint: Message) -> String {
+    let mut names = names.iter().map(|name| (*name).to_owned());
+    let first = names.next().unwrap_or_default();
+    names.fold(first, |one, other| joint.say(&[("one", &one), ("other", &other)]))
+}
+
 fn ambiguous(name: &str, may_be: &[QuantityId]) -> anyhow::Error {
     let names: Vec<_> = may_be.iter().map(|id| id.get().id).collect();
-    anyhow!("{name:?} may be {}: write it out", names.join(" or "))
+    let names = listed(&names, OR);
+    anyhow!(AMBIGUOUS.say(&[("name", &format!("{name:?}")), ("names", &names)]))
 }
 
 /// How many steps each quantity is before `asked`; nothing where no relation leads from it there.
@@ -144,15 +173,17 @@ fn method(id: &str) -> Result<RelationId> {
         return Ok(linked.id);
     }
     let near = drivecourse_machine::registry::nearest(id, registry.relations().iter().map(|linked| linked.relation.id));
-    let hint = near.map_or_else(String::new, |near| format!("; did you mean {near}?"));
-    bail!("there is no method {id:?}{hint}; `drivecourse solve --list WORD` names the methods of each quantity")
+    let named = format!("{id:?}");
+    match near.map(|near| words::MEANT.say(&[("name", near)])) {
+        Some(meant) => bail!(NO_METHOD_BUT.say(&[("method", &named), ("meant", &meant)])),
+        None => bail!(NO_METHOD.say(&[("method", &named)])),
+    }
 }
 
 /// One given, and whether it was written in a US customary unit.
 fn given(text: &str, near: &[Option<u32>]) -> Result<(QuantityId, f64, bool)> {
-    let (name, value) = text
-        .split_once('=')
-        .ok_or_else(|| anyhow!("{text:?} is not a given; write it as name=value, such as chain.sag=\"11 mm\""))?;
+    let (name, value) =
+        text.split_once('=').ok_or_else(|| anyhow!(NOT_A_GIVEN.say(&[("text", &format!("{text:?}"))])))?;
     let id = given_quantity(name.trim(), near)?;
     let quantity = id.get();
     if quantity.kind == Kind::Choice {
@@ -161,7 +192,8 @@ fn given(text: &str, near: &[Option<u32>]) -> Result<(QuantityId, f64, bool)> {
             amount::ReadError::NoSuchChoice { written, choices } => {
                 let called =
                     amount::called_here(quantity, &written).map_or_else(String::new, |called| format!(" {called}"));
-                unread(id, &format!("{written:?} is none of its choices: {}.{called}", choices.join(", ")))
+                let (written, choices) = (format!("{written:?}"), choices.join(", "));
+                unread(id, &NO_CHOICE.say(&[("written", &written), ("choices", &choices), ("called", &called)]))
             }
             other => unread(id, &other),
         })?;
@@ -175,7 +207,7 @@ fn given(text: &str, near: &[Option<u32>]) -> Result<(QuantityId, f64, bool)> {
 }
 
 fn unread(id: QuantityId, error: &dyn std::fmt::Display) -> anyhow::Error {
-    anyhow!("what is given for {} cannot be read. {error}", id.get().id)
+    anyhow!(CANNOT_BE_READ.say(&[("quantity", id.get().id), ("error", &error.to_string())]))
 }
 
 fn shown(id: QuantityId, value: f64, system: System) -> String {
@@ -226,12 +258,10 @@ fn capital(text: &str) -> String {
 fn unsolved(error: &Unsolved, givens: &[(QuantityId, f64)], system: System) -> anyhow::Error {
     match error {
         Unsolved::Missing(missing) => {
-            let mut out = format!("{} does not follow from what is given.", missing.asked.get().id);
-            if missing.missing.is_empty() {
-                out.push_str(" No method gives it: it is read or stated, not worked out.");
-            }
+            let said = if missing.missing.is_empty() { NO_WAY_TO_IT } else { DOES_NOT_FOLLOW };
+            let mut out = said.say(&[("quantity", missing.asked.get().id)]);
             for (relation, lacking) in missing.missing.iter().take(4) {
-                let _ = write!(out, "\n  by {}, give also:", relation.get().relation.id);
+                let _ = write!(out, "\n  {}", GIVE_ALSO.say(&[("method", relation.get().relation.id)]));
                 for id in lacking {
                     let _ = write!(out, "\n      {:<28} {}", id.get().id, id.get().name);
                 }
@@ -240,14 +270,15 @@ fn unsolved(error: &Unsolved, givens: &[(QuantityId, f64)], system: System) -> a
         }
         Unsolved::Failed(relation, error) => {
             let linked = relation.get();
-            let mut out = format!("the step “{}” has no result: {error}.", linked.relation.title);
+            let words = [("step", linked.relation.title), ("error", &error.to_string())];
+            let mut out = NO_RESULT.say(&words);
             for id in linked.inputs() {
                 if let Some((_, value)) = givens.iter().find(|(given, _)| *given == id) {
                     let _ = write!(out, "\n  {} = {}", id.get().name, shown(id, *value, system));
                 }
             }
             if !linked.relation.limits.is_empty() {
-                let _ = write!(out, "\n  It holds for: {}", linked.relation.limits);
+                let _ = write!(out, "\n  {}", HOLDS_FOR.say(&[("limits", linked.relation.limits)]));
             }
             anyhow!(out)
         }
@@ -257,19 +288,22 @@ fn unsolved(error: &Unsolved, givens: &[(QuantityId, f64)], system: System) -> a
 fn disagree(disagreements: &[Disagreement], system: System) -> String {
     let mut out = String::new();
     for d in disagreements {
-        let off =
-            if d.given == 0.0 { String::new() } else { format!(", {:+.1} %", (d.worked / d.given - 1.0) * 100.0) };
+        let off = if d.given == 0.0 {
+            String::new()
+        } else {
+            with_decimal_mark(format!(", {:+.1} %", (d.worked / d.given - 1.0) * 100.0))
+        };
         let from: Vec<_> = d.from.iter().map(|id| id.get().id).collect();
-        let _ = writeln!(
-            out,
-            "  {} is given as {}, but {} make it {}{off}",
-            d.quantity.get().id,
-            shown(d.quantity, d.given, system),
-            from.join(" and "),
-            shown(d.quantity, d.worked, system),
-        );
+        let words = [
+            ("quantity", d.quantity.get().id),
+            ("given", &shown(d.quantity, d.given, system)),
+            ("from", &listed(&from, AND)),
+            ("worked", &shown(d.quantity, d.worked, system)),
+            ("off", &off),
+        ];
+        let _ = writeln!(out, "  {}", DISAGREES.say(&words));
     }
-    out.push_str("  Leave the doubtful one out, or correct it.");
+    let _ = write!(out, "  {}", LEAVE_OUT.text());
     out
 }
 
@@ -334,7 +368,7 @@ fn list(word: &str) -> Result<()> {
         }
     }
     if !any {
-        bail!("no quantity has {word:?} in its name; `drivecourse solve --list` names them all");
+        bail!(NO_SUCH_WORD.say(&[("word", &format!("{word:?}"))]));
     }
     Ok(())
 }

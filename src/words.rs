@@ -9,7 +9,8 @@ use anyhow::{Result, anyhow, bail};
 use drivecourse_course::card;
 use drivecourse_course::words::{self as fluent, ENGLISH, Words};
 use drivecourse_machine::language::{self, Language, Message};
-use drivecourse_machine::words as registry;
+use drivecourse_machine::{messages, words as registry};
+use drivecourse_quiz::Exam;
 use drivecourse_quiz::exam::Spoken;
 use drivecourse_quiz::explain::{SkillName, name_skills, skill_as_written, skill_id};
 use drivecourse_quiz::read_skills;
@@ -18,55 +19,165 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    bank, check, cli, course, demo, enter, files, grade, look, papers, practise, record, report_words, solve, spread,
-    words_scenarios as scenarios,
+    assets, bank, check, cli, course, demo, enter, files, grade, help, look, manual, new, papers, pdf, practise,
+    record, report_words, schema, serve, solve, spread, usage, words_scenarios as scenarios,
 };
 
 pub(crate) use crate::words_scenarios::{Native, translate};
 
-/// The files of a module with the language that is spoken: the one asked for, else that of the exam, else the module's.
+messages! { pub(crate) SAYS {
+    // What the groups of the list hold.
+    ANSWERS = "words-answers", "how an answer is read, and what is said of it";
+    BROWSER = "words-browser", "practice and progress in the browser";
+    PICTURES = "words-pictures", "cards and pictures";
+    PAPERS = "words-papers", "papers, keys, results, reference tables";
+    REPORTS = "words-reports", "reports from the records";
+    COMMANDS = "words-commands", "what commands say in the terminal";
+    HELP = "words-help", "help texts, by command and argument";
+    CANNOT = "words-errors", "what commands cannot do, and how to mend it";
+    PROBLEMS = "words-problems", "what cannot be used in a file, and how to mend it";
+    SKILLS = "words-skills", "what items practise";
+    REGISTRY = "words-registry", "quantities, relations, their sources and wrong turns";
+    FAMILIES = "words-families", "machines and what may be wrong with them";
+    ITEMS = "words-items", "questions";
+    EXAMS = "words-exams", "titles of exams";
+    NOT_TRANSLATED = "words-not-translated", "{count} of {all} texts are not translated.";
+} }
+
+messages! { pub(crate) ERRORS {
+    HAS_CHANGED = "error-language-changed", "the language has changed from {before} to {after}: end this run and begin another";
+    CANNOT_BE_USED = "error-words", "the words cannot be used:\n{problems}";
+    WHICH_LANGUAGE = "error-which-language", "say which language: --missing --language de";
+    /// After a name that is not there.
+    MEANT = "error-did-you-mean", "did you mean {name}?";
+} }
+
+/// The files of a module with the language that is spoken: the one asked for, else the module's.
 ///
 /// # Errors
 /// When the files cannot be read, there are no such words, or they cannot be used.
-pub(crate) fn begin(options: &cli::Module, exam: Option<&str>) -> Result<Assets> {
-    begin_with(options, |_| Ok(exam.map(str::to_owned)))
+pub(crate) fn begin(options: &cli::Module, speech: &cli::Speech) -> Result<Assets> {
+    Ok(begin_with(options, speech, |_| Ok(((), None)))?.1)
 }
 
-/// As [`begin`], of the program's own files alone.
-pub(crate) fn begin_built_in(speech: &cli::Speech) -> Result<Assets> {
-    begin_in(None, speech, |_| Ok(None))
+/// As [`begin`], in the language of the exam recorded at `path` where none is asked for.
+pub(crate) fn begin_exam(options: &cli::Module, speech: &cli::Speech, path: &Path) -> Result<(Exam, Assets)> {
+    begin_with(options, speech, |_| {
+        let exam = papers::read_record(path)?;
+        let tag = exam.language.as_ref().map(|language| language.tag.clone());
+        Ok((exam, tag))
+    })
 }
 
-/// As [`begin`], where the exam's language stands in one of the files.
-pub(crate) fn begin_with(
+/// As [`begin`], where `first` is read to know the language; it goes before the module's.
+pub(crate) fn begin_with<T>(
     options: &cli::Module,
-    exam: impl FnOnce(&Assets) -> Result<Option<String>>,
-) -> Result<Assets> {
-    begin_in(options.folder().as_deref(), &options.speech, exam)
+    speech: &cli::Speech,
+    first: impl Fn(&Assets) -> Result<(T, Option<String>)>,
+) -> Result<(T, Assets)> {
+    let begun = begin_in(options.folder().as_deref(), speech, first);
+    options.announce();
+    begun
+}
+
+/// As [`begin`], of the program's own files alone; a module in this folder says no more than the language.
+pub(crate) fn begin_built_in(speech: &cli::Speech) -> Result<Assets> {
+    Ok(begin_built_in_with(speech, || Ok(((), None)))?.1)
+}
+
+/// As [`begin_built_in`], where `first` is read to know the language. One that the program has no words for is English
+/// where nobody asked for it: what is read here needs no words.
+pub(crate) fn begin_built_in_with<T>(
+    speech: &cli::Speech,
+    first: impl Fn() -> Result<(T, Option<String>)>,
+) -> Result<(T, Assets)> {
+    let folder = cli::Module::new(None).folder();
+    let (known, exam) = match first() {
+        Err(_) if speaks(folder.as_deref(), speech) => first()?,
+        read => read?,
+    };
+    if speech.language.is_some() {
+        return Ok((known, begin_in(None, speech, |_| Ok(((), None)))?.1));
+    }
+    let mut assets = Assets::load(None)?;
+    if let Some(words) = foreseen(folder.as_deref(), &cli::Speech { language: exam, ..speech.clone() }) {
+        take_on(&words)?;
+        assets.speak(words, false);
+    }
+    Ok((known, assets))
+}
+
+/// As [`begin`], but what the code says stays English: for programs that read it.
+pub(crate) fn begin_unsaid(options: &cli::Module, speech: &cli::Speech) -> Result<Assets> {
+    let mut assets = load(options.folder().as_deref(), speech)?;
+    options.announce();
+    let wanted = speech.language.clone().or_else(|| of_module(&assets));
+    let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
+    let (words, native) = (read(&assets, &code, speech.mark_untranslated)?, is_native(&assets, &code));
+    assets.speak(words, native);
+    Ok(assets)
 }
 
 /// As [`begin_with`], of the module in `folder`.
-fn begin_in(
+fn begin_in<T>(
     folder: Option<&Path>,
     speech: &cli::Speech,
-    exam: impl FnOnce(&Assets) -> Result<Option<String>>,
-) -> Result<Assets> {
-    let mut assets = Assets::load(folder)?;
-    let exam = exam(&assets)?;
+    first: impl Fn(&Assets) -> Result<(T, Option<String>)>,
+) -> Result<(T, Assets)> {
+    let mut assets = load(folder, speech)?;
+    let (known, exam) = match first(&assets) {
+        Err(_) if speaks(folder, speech) => first(&assets)?,
+        read => read?,
+    };
     let wanted = speech.language.clone().or(exam).or_else(|| of_module(&assets));
     let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
     let words = read(&assets, &code, speech.mark_untranslated)?;
     let native = is_native(&assets, &code);
     name_skills(skills(&assets, native));
+    take_on(&words)?;
     assets.speak(words, native);
+    Ok((known, assets))
+}
+
+/// The files of the module in `folder`.
+fn load(folder: Option<&Path>, speech: &cli::Speech) -> Result<Assets> {
+    match Assets::load(folder) {
+        Err(_) if speaks(folder, speech) => Assets::load(folder),
+        loaded => loaded,
+    }
+}
+
+/// Takes on the language foreseen, where something has failed before the language was known: what failed is then tried
+/// once more, to be told of it in that language. Whether there is one other than English.
+fn speaks(folder: Option<&Path>, speech: &cli::Speech) -> bool {
+    foreseen(folder, speech).is_some_and(|words| take_on(&words).is_ok())
+}
+
+/// The words of the language that a run will most likely speak: the one asked for, else the module's; `None` for English
+/// and where there are no such words.
+pub(crate) fn foreseen(folder: Option<&Path>, speech: &cli::Speech) -> Option<Arc<Words>> {
+    if folder.is_none() && speech.language.is_none() {
+        return None;
+    }
+    let own = folder.and_then(|folder| Assets::load(Some(folder)).ok());
+    let assets = own.map_or_else(|| Assets::load(None), Ok).ok()?;
+    let code = speech.language.clone().or_else(|| of_module(&assets)).filter(|code| code != ENGLISH)?;
+    read(&assets, &code, speech.mark_untranslated).ok()
+}
+
+/// Speaks the language of `words` from now on.
+///
+/// # Errors
+/// Where another one is spoken already.
+pub(crate) fn take_on(words: &Words) -> Result<()> {
+    let code = words.code();
     if code != ENGLISH {
-        let texts = assets.words.texts();
-        let spoken = Language::new(&code, assets.words.decimal_mark(), texts, speech.mark_untranslated);
+        let spoken = Language::new(code, words.decimal_mark(), words.texts(), words.are_marked());
         if language::speak(spoken).is_err() && language::code() != code {
-            bail!("the language has changed from {} to {code}: end this run and begin another", language::code());
+            bail!(HAS_CHANGED.say(&[("before", language::code()), ("after", code)]));
         }
     }
-    Ok(assets)
+    Ok(())
 }
 
 /// What skills are called: as the program's items say, and before that as the module's own do.
@@ -149,7 +260,7 @@ pub(crate) fn read(assets: &Assets, code: &str, marked: bool) -> Result<Arc<Word
     let read = Words::read(code, &[&built_in, &own], &[&english, &own_english], marked);
     read.map(Arc::new).map_err(|problems| {
         let lines: Vec<String> = problems.iter().map(ToString::to_string).collect();
-        anyhow!("the words cannot be used:\n{}", lines.join("\n"))
+        anyhow!(CANNOT_BE_USED.say(&[("problems", &lines.join("\n"))]))
     })
 }
 
@@ -172,28 +283,34 @@ impl Entry {
 /// What is listed together, under a heading.
 struct Group {
     name: &'static str,
-    heading: &'static str,
+    heading: Message,
     entries: Vec<Entry>,
 }
 
-pub(crate) fn run(options: &cli::Words) -> Result<()> {
-    let code = options.module.speech.language.as_deref();
-    // What is listed is English; the language is only held against it.
-    let mut assets = Assets::load(options.module.folder().as_deref())?;
+pub(crate) fn run(options: &cli::Words, speech: &cli::Speech) -> Result<()> {
+    // What is listed is English, so it is gathered before any language is taken on; only the remarks on it are in that.
+    let folder = options.module.folder();
+    let assets = load(folder.as_deref(), speech)?;
+    options.module.announce();
     name_skills(skills(&assets, true));
-    assets.words = read(&assets, ENGLISH, false)?;
-    let known = match code.filter(|code| *code != ENGLISH) {
+    let known = match speech.language.as_deref().filter(|code| *code != ENGLISH) {
         Some(code) => Some(read(&assets, code, false)?),
-        None if options.missing => bail!("say which language: --missing --language de"),
         None => None,
     };
+    let (groups, interface) = (groups(&assets)?, interface(&assets)?);
+    if let Some(words) = known.clone().or_else(|| foreseen(folder.as_deref(), speech)) {
+        take_on(&words)?;
+    }
+    if known.is_none() && options.missing {
+        bail!(WHICH_LANGUAGE.text());
+    }
     let translated = |id: &str| known.as_ref().is_some_and(|words| words.places().contains_key(id));
     let mut out = String::new();
     if !options.missing && options.only.is_none() {
-        out.push_str(&interface(&assets)?);
+        out.push_str(&interface);
     }
     let (mut all, mut missing) = (0, 0);
-    for group in groups(&assets)? {
+    for group in groups {
         let wanted = |entry: &&Entry| options.only.as_ref().is_none_or(|word| entry.id.contains(word.as_str()));
         let entries: Vec<&Entry> = group.entries.iter().filter(wanted).collect();
         all += entries.len();
@@ -201,12 +318,13 @@ pub(crate) fn run(options: &cli::Words) -> Result<()> {
             entries.into_iter().filter(|entry| !options.missing || !translated(&entry.id)).collect();
         missing += shown.len();
         if !shown.is_empty() {
-            let _ = write!(out, "\n### {}: {}\n", group.name, group.heading);
+            let _ = write!(out, "\n### {}: {}\n", group.name, group.heading.text());
             write_entries(&mut out, &shown);
         }
     }
     if options.missing {
-        let _ = write!(out, "\n# {missing} of {all} texts are not translated.\n");
+        let (count, all) = (missing.to_string(), all.to_string());
+        let _ = write!(out, "\n# {}\n", NOT_TRANSLATED.say(&[("count", &count), ("all", &all)]));
     }
     match &options.out {
         Some(file) => files::write(file, out.trim_start().as_bytes()),
@@ -245,7 +363,7 @@ fn write_entries(out: &mut String, entries: &[&Entry]) {
 }
 
 /// Everything that is said besides the interface's words: by the code, the registry, the families and the items.
-fn groups(assets: &Assets) -> Result<Vec<Group>> {
+fn groups(files: &Assets) -> Result<Vec<Group>> {
     let said = |messages: Vec<Message>| -> Vec<Entry> {
         messages.into_iter().map(|message| Entry::new(message.id, message.english)).collect()
     };
@@ -264,6 +382,36 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
         spread::SAYS,
         solve::SAYS,
         practise::SAYS,
+        cli::SAYS,
+        record::SAYS,
+        new::SAYS,
+        check::SAYS,
+        serve::SAYS,
+        schema::SAYS,
+        SAYS,
+        manual::SAYS,
+    ]
+    .concat();
+    let errors = [
+        usage::ERRORS,
+        files::ERRORS,
+        assets::ERRORS,
+        bank::ERRORS,
+        papers::ERRORS,
+        pdf::ERRORS,
+        grade::ERRORS,
+        enter::ERRORS,
+        record::ERRORS,
+        demo::ERRORS,
+        look::ERRORS,
+        practise::ERRORS,
+        solve::ERRORS,
+        new::ERRORS,
+        check::ERRORS,
+        check::PROBLEMS,
+        serve::ERRORS,
+        schema::ERRORS,
+        ERRORS,
     ]
     .concat();
     let problems = [
@@ -273,10 +421,10 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
         drivecourse_records::author_messages(),
     ]
     .concat();
-    let exams = scenarios::of_exams(assets)?;
+    let exams = scenarios::of_exams(files)?;
     let registry = registry::texts().into_iter();
     let registry = registry.map(|text| Entry { id: text.id, english: text.english.to_owned(), about: text.about });
-    let bank = bank::for_chapters(assets, bank::load(assets)?);
+    let bank = bank::for_chapters(files, bank::load(files)?);
     let mut skills: BTreeMap<String, String> = BTreeMap::new();
     for item in &bank.items {
         skills.insert(skill_id(&item.skill), skill_as_written(&item.skill));
@@ -284,22 +432,20 @@ fn groups(assets: &Assets) -> Result<Vec<Group>> {
     let skills = skills.into_iter().map(|(id, name)| Entry::new(id, name)).collect();
     let group = |name, heading, entries| Group { name, heading, entries };
     Ok(vec![
-        group("answers", "how an answer is read, and what is said of it", said(answers)),
-        group("browser", "practice and progress in the browser", said(drivecourse_browser::messages())),
-        group("pictures", "cards and pictures", said(drivecourse_course::messages())),
-        group("papers", "papers, keys, results, reference tables", said(papers)),
-        group(
-            "reports",
-            "reports from the records",
-            said([report_words::SAYS, &drivecourse_records::messages()].concat()),
-        ),
-        group("commands", "what commands say in the terminal", said(commands)),
-        group("problems", "what cannot be used in a file, and how to mend it", said(problems)),
-        group("skills", "what items practise", skills),
-        group("registry", "quantities, relations, their sources and wrong turns", registry.collect()),
-        group("families", "machines and what may be wrong with them", scenarios::of_families(&bank)),
-        group("items", "questions", scenarios::of_items(&bank)),
-        group("exams", "titles of exams", exams),
+        group("answers", ANSWERS, said(answers)),
+        group("browser", BROWSER, said(drivecourse_browser::messages())),
+        group("pictures", PICTURES, said(drivecourse_course::messages())),
+        group("papers", PAPERS, said(papers)),
+        group("reports", REPORTS, said([report_words::SAYS, &drivecourse_records::messages()].concat())),
+        group("commands", COMMANDS, said(commands)),
+        group("help", HELP, help::entries()),
+        group("errors", CANNOT, said(errors)),
+        group("problems", PROBLEMS, said(problems)),
+        group("skills", SKILLS, skills),
+        group("registry", REGISTRY, registry.collect()),
+        group("families", FAMILIES, scenarios::of_families(&bank)),
+        group("items", ITEMS, scenarios::of_items(&bank)),
+        group("exams", EXAMS, exams),
     ])
 }
 

@@ -78,8 +78,8 @@ use serde::Deserialize;
 use toml::{Spanned, Value as Toml};
 
 use crate::judge::Judge;
-use part::PartFile;
 use crate::mend::quoted;
+use part::PartFile;
 use read::Reader;
 pub use wrong::OwnTurn;
 

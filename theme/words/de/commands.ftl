@@ -120,3 +120,57 @@ practise-your-answer = Ihre Antwort zu { $part }
 practise-letters = Schreiben Sie die Buchstaben in der richtigen Reihenfolge.
 practise-answer-is = Die Antwort ist { $answer }.
 practise-read-as = gelesen als { $answer }.
+
+module-here = in diesem Ordner liegt { $file }, also wird sein Modul genommen (wie mit --module .)
+papers-other-codes = um andere Nummern zu bekommen, diese Blätter mit einem anderen --name noch einmal anlegen
+
+record-counts = { $exam }: { $new } verbucht, { $corrected } berichtigt, { $same } schon da, { $left } nicht übernommen, { $absent } nicht abgegeben
+record-in = in { $file }
+record-shared-codes = eine andere Prüfung in den Aufzeichnungen, { $title } ({ $name }), hat auch Blätter mit diesen Nummern: { $codes }; { $mend }
+record-name-exam = sie bei override und report answer mit --exam nennen
+record-other-answers = Blatt { $code } von { $name }: andere Antworten oder Punkte als verbucht; sie zählen nicht. Sollen sie zählen, mit --correction GRUND --by NAME wiederholen
+record-before-correction = Blatt { $code } von { $name }: Antworten von vor einer Berichtigung; die Berichtigung bleibt
+record-stays-out = Blatt { $code } von { $name }: auf Verlangen herausgenommen, und bleibt draußen
+record-left-behind = Blatt { $code }: Punkte, die ein Prüfer geändert hatte, bleiben bei den früheren Antworten; bitte noch einmal ansehen
+override-place = Aufgabe { $question } ({ $part }) des Blatts { $code }
+override-stood = { $place }: schon { $marks } von { $of }, aus diesem Grund; es wurde nichts geändert
+override-changed = { $place }: jetzt { $marks } von { $of }, vorher { $was }; die ursprünglichen Punkte bleiben verbucht
+forget-taken-out = herausgenommen: { $papers } Blätter, { $answers } Antworten, { $changed } geänderte Punkte; Summen bleiben
+forget-remove-yourself = Blätter, Lösungen, Dateien mit Antworten, Ergebnisse und Kopien der Aufzeichnungen bleiben, wie sie sind: bitte selbst entfernen
+
+new-made = { $count } Dateien in { $folder }; anfangen mit { $file }
+check-read-one = 1 Familie, { $items } Aufgaben gelesen
+check-read-more = { $families } Familien, { $items } Aufgaben gelesen
+check-one-note = 1 Anmerkung außerdem; --all zählt sie auf
+check-more-notes = { $count } Anmerkungen außerdem; --all zählt sie auf
+schema-made = { $count } Schemas in { $folder }
+manual-made = { $count } Seiten in { $folder }; zu öffnen: { $file }
+
+serve-shows = { $address } zeigt den Kurs, und nur auf diesem Rechner; beenden mit Strg+C
+serve-watching = achtet auf { $folder }
+serve-built-again = neu gebaut
+serve-not-by-this-name = Dieser Server antwortet nur auf 127.0.0.1 und localhost.
+serve-read-only = Die Seiten hier kann man lesen, sonst nichts.
+serve-no-page = Diese Seite gibt es nicht.
+serve-not-served = Nicht, solange der Kurs gezeigt wird.
+serve-no-course = Noch kein Kurs
+serve-first-failed = Der erste Bau ist nicht gelungen. Sobald einer gelingt, zeigt diese Seite den Kurs.
+serve-no-such-page = Keine solche Seite
+serve-to-the-start = Zum Anfang des Kurses
+serve-ended = Der Server ist beendet; diese Seiten folgen den Dateien nicht mehr.
+
+words-answers = wie eine Antwort gelesen wird, und was zu ihr gesagt wird
+words-browser = Üben und Fortschritt im Browser
+words-pictures = Karten und Bilder
+words-papers = Blätter, Lösungen, Ergebnisse, Nachschlagetabellen
+words-reports = Auswertungen aus den Aufzeichnungen
+words-commands = was Befehle im Terminal sagen
+words-help = Hilfe, nach Befehl und Angabe
+words-errors = was Befehle nicht tun können, und wie dem abzuhelfen ist
+words-problems = was in einer Datei nicht zu gebrauchen ist, und wie dem abzuhelfen ist
+words-skills = was Aufgaben üben
+words-registry = Größen, Beziehungen, ihre Quellen und Irrwege
+words-families = Maschinen, und was ihnen fehlen kann
+words-items = Aufgaben
+words-exams = Titel von Prüfungen
+words-not-translated = { $count } von { $all } Texten sind nicht übersetzt.

@@ -19,6 +19,19 @@ pub(crate) struct New {
     pub(crate) like: String,
 }
 
+/// Options of `check`.
+#[derive(Debug, Args)]
+pub(crate) struct Check {
+    /// List the items too, and what is no fault: wrong turns that make no difference, wasteful families
+    #[arg(long)]
+    pub(crate) all: bool,
+    /// Print JSON, for programs
+    #[arg(long)]
+    pub(crate) json: bool,
+    #[command(flatten)]
+    pub(crate) module: Module,
+}
+
 /// A kind of file.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub(crate) enum Sort {
