@@ -29,7 +29,7 @@ messages! { pub(crate) SAYS {
     TWICE = "problem-draw-twice", "The row of {pick} takes {count} from {from}: an item comes more than once, about other machines.";
     NOT_READY = "problem-draw-not-ready", "Nothing was made ready in the units of {person}.";
     NO_QUESTION = "problem-draw-no-question", "No question of {item} about {family} could be drawn: {because}.";
-    WIDEN = "problem-draw-widen", "Widen the family's draws or the item's bounds.";
+    WIDEN = "problem-paper-widen", "Widen the family's draws or the item's bounds.";
     UNREADY = "problem-draw-unready", "they were not made ready";
     TOO_FEW = "problem-draw-too-few", "The family {family} has too few different machines for {item}: no two papers may share one.";
     DRAW_MORE = "problem-draw-draw-more", "Let the family draw more of its quantities, or allow the row other families.";

@@ -13,7 +13,7 @@ pub(super) fn number<'a>(text: &'a str, wanted: &Wanted) -> Option<(Number, &'a 
     }
     let end = text.find(|c: char| !c.is_alphabetic()).unwrap_or(text.len());
     let (word, rest) = text.split_at(end);
-    let word = word.to_lowercase();
+    let word: String = word.chars().flat_map(char::to_lowercase).collect();
     let value = NUMBERS.text().split(' ').position(|number| number.split('/').any(|name| name == word))?;
     let figures = if value < 10 { 1 } else { 2 };
     Some((Number { value: value as f64, figures, shown: Figures::Places(0) }, rest))
