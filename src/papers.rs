@@ -1,6 +1,6 @@
 //! `papers`: a different sealed paper for everyone on a roster, the keys, and a response file to fill in.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -12,8 +12,9 @@ use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_machine::language::translated;
 use drivecourse_machine::{Problem, messages};
 use drivecourse_quiz::exam::Spoken;
+use drivecourse_quiz::paper::Placed;
 use drivecourse_quiz::response::Template;
-use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Paper, Person, Roster, Secret, Used};
+use drivecourse_quiz::{Bank, Blueprint, Body, Draw, Exam, Paper, Part, Person, Roster, Secret, Used};
 use drivecourse_records::Store;
 use sha2::{Digest, Sha256};
 
@@ -31,6 +32,7 @@ messages! { pub(crate) SAYS {
     KEYS_IN = "papers-keys", "their keys in {keys}; keep them and {record} from the candidates";
     ANSWERS_INTO = "papers-answers", "answers go into {file}";
     UNSHOWN = "papers-unshown", "the fonts of the PDF lack {letters}; an empty square stands for each; the pages show them as the browser can";
+    ALIKE = "papers-alike", "{count} of the {all} papers that ask {item} have the same numbers there as another one ({codes}): its family has few machines for what it asks; more rows in the family's table, or readings that vary, make them differ";
     UNTRANSLATED = "papers-untranslated", "{count} of {all} texts on papers, keys and results are not translated; `drivecourse words --missing --language {tag}` lists them";
     TRANSLATED = "papers-translated", "all {all} texts on papers, keys and results are translated";
     OTHER_CODES = "papers-other-codes", "to have other codes, make these papers again with another --name";
@@ -181,6 +183,49 @@ struct Pile {
     leaves: Vec<Leaf>,
 }
 
+/// The right answers on the papers, to see whether those of an item differ from paper to paper.
+#[derive(Default)]
+struct Numbers {
+    /// By the item and its answers in figures, to the last bit: the papers' codes.
+    papers: BTreeMap<String, BTreeMap<Vec<u64>, Vec<String>>>,
+}
+
+impl Numbers {
+    fn add(&mut self, paper: &Paper) {
+        for Placed { item, question, .. } in &paper.questions {
+            let number = |part: &Part| match &part.body {
+                Body::Quantity { keys, .. } => keys.first().map(|key| key.value.to_bits()),
+                _ => None,
+            };
+            let numbers: Vec<u64> = question.parts.iter().filter_map(number).collect();
+            if !numbers.is_empty() {
+                let same = self.papers.entry(item.id.clone()).or_default().entry(numbers).or_default();
+                same.push(paper.code.to_string());
+            }
+        }
+    }
+
+    /// A remark on each item of which half the papers or more have the numbers of another one: a few alike by chance, as
+    /// where teeth are counted, are no reason to change anything.
+    fn alike(&self) -> Vec<String> {
+        /// Codes named at most.
+        const MOST: usize = 6;
+        let mut out = Vec::new();
+        for (item, papers) in &self.papers {
+            let all: usize = papers.values().map(Vec::len).sum();
+            let alike: Vec<&str> =
+                papers.values().filter(|codes| codes.len() > 1).flatten().map(String::as_str).collect();
+            if !alike.is_empty() && 2 * alike.len() >= all {
+                let more = if alike.len() > MOST { " ..." } else { "" };
+                let codes = alike[..alike.len().min(MOST)].join(", ") + more;
+                let (count, all) = (alike.len().to_string(), all.to_string());
+                out.push(ALIKE.say(&[("count", &count), ("all", &all), ("item", item), ("codes", &codes)]));
+            }
+        }
+        out
+    }
+}
+
 /// What was made.
 pub(crate) struct Made {
     pub(crate) exam: Exam,
@@ -211,16 +256,18 @@ impl Order {
         files::fill(folder, RECORD, |folder| {
             let mut template = Template::new(blueprint.marking.asks_steps());
             let mut outcome = Ok(());
-            let mut stack = Stack::default();
+            let (mut stack, mut numbers) = (Stack::default(), Numbers::default());
             draw.papers(&self.people, self.sitting, threads(), |paper| {
                 if outcome.is_ok() {
                     outcome = self.write(&paper, pages, folder, &mut stack);
                 }
                 template.add(&paper);
+                numbers.add(&paper);
                 exam.push(&paper);
             })
             .map_err(|problem| told(vec![problem]))?;
             outcome?;
+            remarks.extend(numbers.alike());
             shown = std::mem::take(&mut stack.shown);
             let unshown = self.write_stack(stack, pages, folder)?;
             if !unshown.is_empty() {

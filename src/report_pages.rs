@@ -17,6 +17,8 @@ use crate::report_words::*;
 
 /// Wrong turns listed in a report.
 const MOST_CAUSES: usize = 12;
+/// Papers from which on the reliability of an exam is told; of fewer it is mere chance (common practice, no source).
+const FOR_ALPHA: usize = 10;
 /// A probability below which the variants of an item are called unequal.
 const UNEQUAL: f64 = 0.01;
 
@@ -321,8 +323,8 @@ pub(crate) fn items(report: &ItemsReport, date: Date) -> Result<Report> {
             exam.papers.to_string(),
             exam.questions.to_string(),
             percent(exam.mean),
-            two_places(exam.alpha),
-            two_places(exam.kr20),
+            two_places(exam.alpha.filter(|_| exam.papers >= FOR_ALPHA)),
+            two_places(exam.kr20.filter(|_| exam.papers >= FOR_ALPHA)),
         ]
     });
     let causes: Vec<CauseLine> = match report.items.as_slice() {

@@ -86,7 +86,7 @@ messages! { pub(crate) SAYS {
 
     // Sentences and notes.
     ABOUT_SAFETY = "report-about-safety", "It is about safety: missing it fails the paper.";
-    ALPHA_IS = "report-alpha-is", "Alpha of the shares of marks, and KR-20 of all marks or not, each place of the paper as an item; every variance with the number of papers as divisor.";
+    ALPHA_IS = "report-alpha-is", "Alpha of the shares of marks, and KR-20 of all marks or not, each place of the paper as an item; every variance with the number of papers as divisor. Fewer than ten papers say nothing of an exam, and get none.";
     MEAN_PAPER_IS = "report-mean-paper-is", "Mean paper: the share of its marks that a paper earned, on average, each paper counting alike; papers of people whose data was taken out on request are not among them.";
     OF_ALL_MARKS_ARE = "report-of-all-marks-are", "Of all marks: what the papers handed in earned together, as a share of what they could earn; a paper with more marks counts more.";
     AS_OF = "report-as-of", "As of {day}.";

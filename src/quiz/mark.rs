@@ -282,8 +282,8 @@ fn foreseen_again(question: &Question, part: &Part, again: &[Key]) -> Vec<predic
     predicted
 }
 
-/// The foreseen wrong answers that `base` may be: nearest first, and with it only those that
-/// cannot be told from it.
+/// The foreseen wrong answers that `base` may be: those that cannot be told from the nearest, the author's own before the
+/// others.
 fn foreseen(predicted: &[predict::Predicted], base: f64) -> Vec<Cause> {
     let mut hits: Vec<_> = (predicted.iter())
         .map(|wrong| ((wrong.value - base).abs(), wrong))
@@ -294,6 +294,7 @@ fn foreseen(predicted: &[predict::Predicted], base: f64) -> Vec<Cause> {
     hits.retain(|(_, wrong)| {
         (wrong.value - nearest.value).abs() <= 0.2 * nearest.tolerance + 1e-12 * nearest.value.abs()
     });
+    hits.sort_by_key(|(_, wrong)| !matches!(wrong.cause, Cause::Own { .. }));
     hits.into_iter().map(|(_, wrong)| wrong.cause.clone()).collect()
 }
 

@@ -287,7 +287,7 @@ messages! { pub(crate) AUTHOR_SAYS {
 messages! { pub(crate) SAYS {
     POLICY_UNIT_PRINTED = "policy-unit-printed", "Write each answer with its unit; any unit of the right kind will do. A number without a unit is read in the unit printed beside the answer.";
     POLICY_UNIT = "policy-unit", "Write each answer with its unit. Any unit of the right kind will do.";
-    POLICY_CLOSE = "policy-close", "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three figures are enough.";
+    POLICY_CLOSE = "policy-close", "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three figures are enough where the question does not ask for more.";
     POLICY_PARTIAL = "policy-partial", "An answer up to {within} times as far off earns {share} of the marks, rounded down to whole marks, unless it comes from a known mistake.";
     POLICY_FIGURES_ONE = "policy-figures-one", "Quote results with {least} to {most} significant figures: fewer or more cost a mark, but never the last one.";
     POLICY_FIGURES = "policy-figures", "Quote results with {least} to {most} significant figures: fewer or more cost {costs} marks, but never the last one.";

@@ -64,10 +64,10 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     // What is fitted.
     Quantity::choice("chain.size", "", "number of the chain", &SIZES).plate(),
     length("chain.pitch", "p", "pitch of the chain", 3, 3).plate(),
-    Quantity::new("chain.mass", "q", Kind::MassPerLength, "mass of one strand of the chain per length")
+    Quantity::new("chain.mass", "q", Kind::MassPerLength, "mass of the chain per length, all strands")
         .shown("kg/m", Places(2), "lb/ft", Places(2))
         .plate(),
-    force("chain.breaking_load", "F_B", "least breaking load of one strand of the chain")
+    force("chain.breaking_load", "F_B", "least breaking load of the chain, all strands")
         .shown("kN", Places(1), "lbf", Places(0))
         .plate(),
     count("chain.teeth_small", "z_1", "number of teeth of the small sprocket").plate(),

@@ -8,6 +8,7 @@ papers-keys = ihre Lösungen in { $keys }; diese und { $record } den Prüflingen
 papers-answers = Antworten kommen in { $file }
 papers-unshown = den Schriften des PDF fehlt { $letters }; an ihrer Stelle steht ein leeres Quadrat; die Seiten zeigen sie, soweit der Browser es kann
 papers-new-secret = neues Geheimnis in { $file }; gut aufheben, ohne es lässt sich kein Blatt wieder herstellen
+papers-alike = { $count } der { $all } Blätter mit der Aufgabe { $item } haben dort dieselben Zahlen wie ein anderes ({ $codes }): die Familie hat zu wenig Maschinen für das, was gefragt ist; mehr Zeilen in der Tabelle oder Ablesungen, die sich ändern, machen sie verschieden
 papers-untranslated = { $count } von { $all } Texten auf Blättern, Lösungen und Ergebnissen sind nicht übersetzt; `drivecourse words --missing --language { $tag }` zählt sie auf
 papers-translated = alle { $all } Texte auf Blättern, Lösungen und Ergebnissen sind übersetzt
 

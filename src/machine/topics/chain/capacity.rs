@@ -158,7 +158,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             "slack pull" with { h: Force = "chain.slack_tension" }: capacity::safety_factor(b, h) => "You took the pull of the slack strand; the working strand carries the load.";
         },
     }
-    .limits("single-strand chain; at least 6 with press-fit links, 9 with a slip-fit or offset link"),
+    .limits("at least 6 with press-fit links, 9 with a slip-fit or offset link"),
     relation! {
         "chain.safety_verdict/six": "Verdict on the safety",
         "chain.safety_verdict": Choice = first_if(s >= plain(LEAST_SAFETY)),

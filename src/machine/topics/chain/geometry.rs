@@ -28,33 +28,35 @@ pub(super) const RELATIONS: &[Relation] = &[
     .method("The figures before the last are eighths of an inch (60: 6/8 in); before a B they are sixteenths (12B: 12/16 in)."),
     relation! {
         "chain.mass/table": "Mass of the chain per length from its number",
-        "chain.mass": LinearMassDensity = chain(size).map(|chain| chain.mass),
-        from { size: Choice = "chain.size" },
+        "chain.mass": LinearMassDensity = chain(size).map(|chain| chain.mass * f64::from(n)),
+        from { size: Choice = "chain.size", n: u32 = "chain.strands" },
         formula [],
         source Source::published(
             "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design (inch series); DIN 8187 (B series)",
             "Table 17-19; table of dimensions",
         ),
         turns {
-            "row below": next_chain(size).map(|chain| chain.mass) => "You read the row of the next larger chain.";
+            "row below": next_chain(size).map(|chain| chain.mass * f64::from(n)) => "You read the row of the next larger chain.";
+            "one strand": chain(size).map(|chain| chain.mass) => "You took the mass of one strand; each strand of the chain weighs as much.";
         },
     }
     .lookup()
-    .method("Look the chain's number up in the table of chains.")
-    .limits("one strand; lists differ by up to 5 % in the inch series and 10 % in the B series; 140 and 160 from memory"),
+    .method("Look the chain's number up in the table of chains; each strand weighs as much again.")
+    .limits("lists differ by up to 5 % in the inch series and 10 % in the B series, and give chains of several strands a little less or more than so many times one; 140 and 160 from memory"),
     relation! {
         "chain.breaking_load/table": "Least breaking load from the chain's number",
-        "chain.breaking_load": Force = chain(size).map(|chain| chain.breaking_load),
-        from { size: Choice = "chain.size" },
+        "chain.breaking_load": Force = chain(size).map(|chain| chain.breaking_load * f64::from(n)),
+        from { size: Choice = "chain.size", n: u32 = "chain.strands" },
         formula [],
         source Source::published("ASME B29.1-2011", "least ultimate tensile strength"),
         turns {
-            "row below": next_chain(size).map(|chain| chain.breaking_load) => "You read the row of the next larger chain.";
+            "row below": next_chain(size).map(|chain| chain.breaking_load * f64::from(n)) => "You read the row of the next larger chain.";
+            "one strand": chain(size).map(|chain| chain.breaking_load) => "You took one strand; the least breaking load of the chain is that times the strands.";
         },
     }
     .lookup()
-    .method("Look the chain's number up in the table of chains.")
-    .limits("one strand; B series from memory of ISO 606:2004"),
+    .method("Look the chain's number up in the table of chains, and multiply by the number of strands.")
+    .limits("B series, and that strands break at so many times one, from memory of ISO 606:2004"),
     relation! {
         "chain.pitch_dia_small/sine": "Pitch diameter of the small sprocket",
         "chain.pitch_dia_small": Length = sprocket::pitch_diameter(p, z),
