@@ -416,7 +416,7 @@ marks = 2
             ("topic = \"mount\"\n", "", 7, "exactly one"),
             ("count = 3\n", "", 7, "how many questions"),
             ("count = 3", "count = 0", 8, "between 1"),
-            ("count = 3", "count = -3", 8, "not valid"),
+            ("count = 3", "count = -3", 8, "whole number"),
             ("marks = 2", "marks = 0", 13, "at least one mark"),
             ("safety_only", "safety", 12, "Nothing here is called"),
             ("marks = 2", "weight = 0", 13, "between 1 and 100"),
