@@ -128,8 +128,15 @@ impl Family {
             Some(like) => {
                 let other = others.iter().find(|other| other.id == *like.get_ref()).copied();
                 if other.is_none() {
-                    let names = others.iter().map(|other| other.id.as_str()).filter(|other| *other != id);
-                    let mend = nearest(like.get_ref(), names).map_or_else(|| told!(NO_LIKE_MEND), did_you_mean);
+                    // One of the program's may have this family's own name: this one may be like it.
+                    let mut names: Vec<_> = others.iter().map(|other| other.id.as_str()).collect();
+                    names.sort_unstable();
+                    names.dedup();
+                    let mend = match nearest(like.get_ref(), names.iter().copied()) {
+                        Some(near) => did_you_mean(near),
+                        None if names.is_empty() => told!(NO_LIKE_AT_ALL),
+                        None => told!(NO_LIKE_MEND, "names" = names.join(", ")),
+                    };
                     reader.say(like.span(), told!(NO_LIKE, "name" = quoted(like.get_ref())), mend);
                 }
                 other.zip(Some(like.span()))

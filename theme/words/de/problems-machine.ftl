@@ -114,7 +114,8 @@ problem-family-two-faults-mend = Geben Sie einem davon eine andere Kennung.
 problem-family-weight = Das Gewicht dieses Fehlers ist keine positive Zahl.
 problem-family-weight-mend = Schreiben Sie weight = 1, oder lassen Sie es weg.
 problem-family-no-like = Es gibt keine fehlerfreie Familie { $name }, der diese gleichen könnte.
-problem-family-no-like-mend = Nennen Sie eine Familie, deren Datei neben dieser liegt, oder bringen Sie zuerst jene in Ordnung.
+problem-family-no-like-at-all = Es gibt noch keine. Lassen Sie diese alles selbst sagen, ohne `like`.
+problem-family-no-like-mend = Es gibt { $names }. Nennen Sie eine davon, oder bringen Sie zuerst die in Ordnung, die Sie meinen.
 problem-family-without = Es gibt keine andere Familie, von der ein Fehler wegzulassen wäre.
 problem-family-without-mend = Nennen Sie sie mit `like`.
 problem-family-shares = Die Anteile unter [faults] müssen zwischen 0 und 1 liegen.
