@@ -93,9 +93,13 @@ pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
     // Where a family is broken, the items that need it would be reported once more; where an item is, the chapters too.
     let families_are_sound = check.found.iter().all(|found| !found.file.contains("scenarios/families/"));
     if families_are_sound {
+        // The skills of items that could not be read are not known.
+        let items_are_read = check.found.iter().all(|found| !found.file.contains("scenarios/items/"));
         check.items(&bank);
         check.verdicts(&bank);
-        check.skills(&bank);
+        if items_are_read {
+            check.skills(&bank);
+        }
     }
     check.chapters(&bank, sound);
     check.references();
