@@ -92,7 +92,10 @@ impl Family {
                 None => reader.say(name.span(), told!(NO_TABLE, "name" = quoted(name.get_ref())), told!(NO_TABLE_MEND)),
                 Some(text) => {
                     let mut beside = Reader::default();
-                    (names, pool) = machines(&text, &mut beside);
+                    let like = file.like.as_ref().and_then(|like| others.iter().find(|it| it.id == *like.get_ref()));
+                    let usual = like.and_then(|like| like.pool.first()).into_iter().flatten();
+                    let usual: Vec<_> = usual.map(|(id, _)| *id).collect();
+                    (names, pool) = machines(&text, &usual, &mut beside);
                     let name = Some(name.get_ref().clone());
                     in_table.extend(
                         beside.problems.into_iter().map(|problem| FamilyProblem { table: name.clone(), problem }),

@@ -172,6 +172,10 @@ problem-table-no-machine = In der Tabelle steht keine Maschine.
 problem-table-no-machine-mend = Fügen Sie für jede Maschine eine Zeile an.
 problem-table-note-mend = { $mend } Streichen Sie eine Spalte mit anderem, oder beginnen Sie ihre Überschrift mit #, um sie als Anmerkung zu behalten.
 problem-table-no-unit = { $unit } ist keine Einheit von { $name }: Verlangt ist { $kind }.
+problem-table-no-headings = Die Überschriften fehlen: Die erste Zeile einer Tabelle nennt, was in jeder Spalte steht.
+problem-table-no-headings-mend =
+    Setzen Sie eine Zeile wie diese davor, mit einer Überschrift für jede Spalte:
+    { $line }
 problem-table-no-unit-bare = Streichen Sie die Klammer aus der Überschrift.
 problem-table-no-unit-mend = Schreiben Sie etwa [{ $si }] oder [{ $us }].
 problem-table-lacks = Dieser Maschine fehlt { $name }.
