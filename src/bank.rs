@@ -6,6 +6,7 @@ use drivecourse_machine::{CannotDraw, Plan, Problem, messages};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
+use crate::check;
 use crate::words::{self, Native};
 
 messages! { pub(crate) SAYS {
@@ -16,6 +17,10 @@ messages! { pub(crate) SAYS {
     THERE_ARE_BOTH = "bank-there-are-both", "the module has {names}; the program has {program}";
     OF_PROGRAM = "bank-of-program", "{name} is a family of the program, and this module does not ask about it; \
         `drivecourse look {family}` shows it; to ask about it, write it into module.toml: [reuse] families = [{name}]";
+    MEND_NEAR_PROGRAM = "bank-mend-near-program", "Did you mean {name}, a family of the program?";
+    MEND_THERE_ARE_BOTH = "bank-mend-there-are-both", "The module has {names}; the program has {program}.";
+    MEND_OF_PROGRAM = "bank-mend-of-program", "It is a family of the program, and this module does not ask about it. \
+        Write into module.toml, under [reuse]:\nfamilies = [{name}]";
 } }
 
 messages! { pub(crate) ERRORS {
@@ -125,6 +130,25 @@ pub(crate) fn plan<'b>(assets: &Assets, bank: &'b Bank, id: &str) -> Result<&'b 
         return Err(anyhow!(OF_PROGRAM.say(&[("name", &format!("{id:?}")), ("family", id)])));
     }
     Err(no_family(assets, &all, id))
+}
+
+/// How to mend the name `id` in a file, of a family that questions are not asked about: which was meant, or which there are.
+pub(crate) fn other_family(assets: &Assets, bank: &Bank, id: &str) -> String {
+    let all = for_chapters(assets, bank.clone());
+    if all.plan_place(id).is_some() {
+        return MEND_OF_PROGRAM.say(&[("name", &format!("{id:?}"))]);
+    }
+    let own = || bank.plans.iter().map(|plan| plan.family.id.as_str());
+    let program = || all.plans.iter().map(|plan| plan.family.id.as_str()).filter(|id| bank.plan_place(id).is_none());
+    if let Some(near) = nearest(id, own().chain(program())) {
+        let says = if bank.plan_place(near).is_some() { check::MEANT } else { MEND_NEAR_PROGRAM };
+        return says.say(&[("name", &format!("{near:?}"))]);
+    }
+    let listed = |names: &mut dyn Iterator<Item = &str>| names.collect::<Vec<_>>().join(", ");
+    match (listed(&mut own()), listed(&mut program())) {
+        (names, none) | (none, names) if none.is_empty() => check::THERE_ARE.say(&[("names", &names)]),
+        (names, program) => MEND_THERE_ARE_BOTH.say(&[("names", &names), ("program", &program)]),
+    }
 }
 
 /// That there is no family `id`: which was meant, or which there are, and whose.

@@ -41,8 +41,7 @@ messages! { pub(crate) PROBLEMS {
     WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
     WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
     WASTEFUL_MEND = "check-wasteful-mend", "Narrow the draws that break it, or widen the limit.";
-    NO_FAMILY = "check-no-family", "The item {item} names a family that is not there: {says}.";
-    NO_FAMILY_MEND = "check-no-family-mend", "Mend its families.";
+    NO_FAMILY = "check-no-family", "The item {item} names a family that is not there: {name}.";
     NO_PICTURE = "check-no-picture", "There is no picture called {name}.";
     NO_FAULT = "check-no-fault", "No family has a fault called {name}.";
     NO_FAULT_MEND = "check-no-fault-mend", "`drivecourse look FAMILY` shows what may be wrong with its machines.";
@@ -94,9 +93,13 @@ pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
     // Where a family is broken, the items that need it would be reported once more; where an item is, the chapters too.
     let families_are_sound = check.found.iter().all(|found| !found.file.contains("scenarios/families/"));
     if families_are_sound {
+        // The skills of items that could not be read are not known.
+        let items_are_read = check.found.iter().all(|found| !found.file.contains("scenarios/items/"));
         check.items(&bank);
         check.verdicts(&bank);
-        check.skills(&bank);
+        if items_are_read {
+            check.skills(&bank);
+        }
     }
     check.chapters(&bank, sound);
     check.references();
@@ -327,10 +330,11 @@ impl Check<'_> {
     }
 
     fn item(&mut self, bank: &Bank, path: &str, text: &str, item: &Item) {
-        for family in item.families.iter().filter(|name| bank.plan(name).is_err()) {
-            let says = bank::plan(self.assets, bank, family).map_or_else(|error| error.to_string(), |_| String::new());
-            let what = NO_FAMILY.say(&[("item", &format!("{:?}", item.id)), ("says", &says)]);
-            self.say(path, text, Problem::at(item.place(family), what, NO_FAMILY_MEND.text()));
+        let unknown = item.families.iter().filter(|name| bank.plan_place(name).is_none());
+        for family in unknown.clone() {
+            let what = NO_FAMILY.say(&[("item", &format!("{:?}", item.id)), ("name", &format!("{family:?}"))]);
+            let mend = bank::other_family(self.assets, bank, family);
+            self.say(path, text, Problem::at(item.place(family), what, mend));
         }
         if let Some(figure) = &item.figure
             && let Err(mend) = picture(figure)
@@ -407,7 +411,8 @@ impl Check<'_> {
         let list = |reasons: &BTreeMap<&String, String>| {
             reasons.iter().map(|(family, reason)| format!("{family}: {reason}")).collect::<Vec<_>>().join("; ")
         };
-        if fits.is_empty() {
+        // Of one that is only for families that are not there, that has been said.
+        if fits.is_empty() && unknown.count() < item.families.len().max(1) {
             let what = NEVER_ASKED.say(&[("item", &format!("{:?}", item.id)), ("reasons", &list(&reasons))]);
             let mend = NEVER_ASKED_MEND.text();
             // The program's own items are there to be taken or left.
@@ -488,7 +493,17 @@ impl Check<'_> {
                             self.note(&path, &text, Problem::whole(remark, ""));
                         }
                     }
-                    Err(problems) => problems.into_iter().for_each(|problem| self.say(&path, &text, problem)),
+                    Err(problems) => {
+                        for mut problem in problems {
+                            // What the program has besides is known here only.
+                            let names = exam.families.iter().flatten().zip(&exam.family_spans);
+                            let mut unknown = names.filter(|(name, _)| bank.plan_place(name).is_none());
+                            if let Some((name, _)) = unknown.find(|(_, span)| problem.span.as_ref() == Some(span)) {
+                                problem.mend = bank::other_family(self.assets, bank, name);
+                            }
+                            self.say(&path, &text, problem);
+                        }
+                    }
                 }
             }
         }

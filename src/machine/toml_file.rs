@@ -1,5 +1,6 @@
 //! Reads a TOML file into its type with every fault of its shape found in one pass.
 
+mod open;
 mod said;
 
 use core::ops::Range;
@@ -10,7 +11,7 @@ use toml::de::{DeArray, DeTable, DeValue, Deserializer, Error};
 
 use crate::problem::Problem;
 pub(crate) use said::SAYS;
-use said::{of_shape, of_syntax};
+use said::{of_shape, of_syntax, unclosed_list};
 
 /// Faults of shape reported at most; whoever has more begins with these.
 const MOST: usize = 50;
@@ -20,6 +21,26 @@ const MOST: usize = 50;
 /// # Errors
 /// Every [`Problem`] of syntax, or, where there is none, of shape: unknown and missing keys, values of another type.
 pub fn read_toml<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
+    if let Ok(value) = toml::from_str(text) {
+        return Ok(value);
+    }
+    if !DeTable::parse_recoverable(text).1.is_empty()
+        && let Some(open) = open::unclosed(text)
+    {
+        // All that the reader stumbles over inside follows from that. What else is wrong, it finds with the list closed.
+        let mut problems = read_closed::<T>(&open.closed).err().unwrap_or_default();
+        problems.iter_mut().for_each(|problem| problem.span = problem.span.take().map(|span| open.place(span)));
+        problems.extend(open.brackets.iter().map(|at| unclosed_list(*at)));
+        problems.sort_by_key(|problem| problem.span.as_ref().map(|span| span.start));
+        if !problems.is_empty() {
+            return Err(problems);
+        }
+    }
+    read_closed(text)
+}
+
+/// As [`read_toml`], of a text whose lists are closed.
+fn read_closed<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     let error = match toml::from_str(text) {
         Ok(value) => return Ok(value),
         Err(error) => error,
@@ -69,7 +90,9 @@ pub fn read_toml<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
 /// What is wrong with the one piece of TOML in `text`, which could not be read into its type because of `error`.
 pub fn toml_problem<T: DeserializeOwned>(error: &Error, text: &str) -> Problem {
     let (table, faults) = DeTable::parse_recoverable(text);
+    let open = if faults.is_empty() { None } else { open::unclosed(text) };
     match faults.first() {
+        Some(_) if let Some(at) = open.as_ref().and_then(|open| open.brackets.first()) => unclosed_list(*at),
         Some(fault) => of_syntax(fault, text),
         None => of_shape(error, text, wanted::<T>(error, &table).as_deref()),
     }
@@ -204,6 +227,34 @@ mod tests {
     }
 
     #[test]
+    fn a_list_that_is_not_closed_is_told_of_once_at_its_bracket() {
+        #[derive(Debug, serde::Deserialize)]
+        #[serde(deny_unknown_fields)]
+        #[allow(dead_code)]
+        struct Lists {
+            from: Vec<String>,
+            marks: u32,
+            because: Option<String>,
+        }
+        let told = |text: &str| -> Vec<(Option<(usize, usize)>, String)> {
+            let problems = read_toml::<Lists>(text).unwrap_err();
+            assert!(toml_problem::<Lists>(&toml::from_str::<Lists>(text).unwrap_err(), text).span.is_some());
+            problems.iter().map(|problem| (problem.line_column(text), problem.what.clone())).collect()
+        };
+        let open = "This list is not closed.".to_owned();
+        let rest = "marks = 2\nbecause = \"it, = is [so\"\n";
+        assert_eq!(told(&format!("from = [\"a\", \"b\"\n{rest}")), [(Some((1, 8)), open.clone())]);
+        assert_eq!(told(&format!("{rest}from = [\n    \"a\",\n    \"b\",")), [(Some((3, 8)), open.clone())]);
+        // What else is wrong is told of in its own place.
+        let both = told("from = [\"a\", \"b\"\nmarks = \"two\"\nbecuase = \"so\"\n");
+        assert_eq!(both.iter().map(|(place, _)| place.unwrap()).collect::<Vec<_>>(), [(1, 8), (2, 9), (3, 1)]);
+        assert_eq!(both[0].1, open);
+        // The bracket is there, and stands in a text that has no end.
+        let text = told("from = [\"a\", \"b]\nmarks = 2\n");
+        assert!(text.iter().all(|(place, what)| place.unwrap().0 == 1 && *what != open), "{text:?}");
+    }
+
+    #[test]
     fn what_the_reader_says_is_said_in_our_words_with_a_line_to_copy() {
         for (text, what, mend) in [
             ("name = too tight", "text stands in quotation marks", "\nname = \"too tight\""),
@@ -225,6 +276,10 @@ mod tests {
             ("row = [3]", "is the number 3, but a table", "heading of its own"),
             ("[[row]", "heading is not closed", "[[name]]"),
             ("[row", "heading is not closed", "[name]"),
+            ("row = [\n{ count = 1 }, = 2\n]", "inside a list", "curly brackets"),
+            ("row = [1, 2]]", "does not belong here", "# before a note"),
+            ("name = 2026-01-99", "no date", "2026-01-31"),
+            ("[[row]]\ncount = 1..5", "neither a number", "such as 12 or 0.5"),
         ] {
             let problem = &read_toml::<File>(text).unwrap_err()[0];
             assert!(problem.what.contains(what), "{text}: {problem}");

@@ -281,5 +281,13 @@ mod tests {
         }
         let near = read("name = \"New\"\nlike = \"olt\"").unwrap_err();
         assert_eq!(near[0].mend, "Did you mean \"old\"?");
+        let far = read("name = \"New\"\nlike = \"odd\"").unwrap_err();
+        assert!(far[0].mend.starts_with("There are old."), "{far:?}");
+        // One that takes the place of another of its name may be like that.
+        let old = Family::read("old", OLD).unwrap();
+        let own = Family::read_beside("old", "name = \"New\"\nlike = \"olt\"", &[&old]).unwrap_err();
+        assert_eq!(own[0].mend, "Did you mean \"old\"?");
+        let alone = Family::read("old", "name = \"New\"\nlike = \"olt\"").unwrap_err();
+        assert!(alone[0].mend.starts_with("There is none yet."), "{alone:?}");
     }
 }

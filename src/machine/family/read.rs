@@ -92,7 +92,10 @@ impl Family {
                 None => reader.say(name.span(), told!(NO_TABLE, "name" = quoted(name.get_ref())), told!(NO_TABLE_MEND)),
                 Some(text) => {
                     let mut beside = Reader::default();
-                    (names, pool) = machines(&text, &mut beside);
+                    let like = file.like.as_ref().and_then(|like| others.iter().find(|it| it.id == *like.get_ref()));
+                    let usual = like.and_then(|like| like.pool.first()).into_iter().flatten();
+                    let usual: Vec<_> = usual.map(|(id, _)| *id).collect();
+                    (names, pool) = machines(&text, &usual, &mut beside);
                     let name = Some(name.get_ref().clone());
                     in_table.extend(
                         beside.problems.into_iter().map(|problem| FamilyProblem { table: name.clone(), problem }),
@@ -128,8 +131,15 @@ impl Family {
             Some(like) => {
                 let other = others.iter().find(|other| other.id == *like.get_ref()).copied();
                 if other.is_none() {
-                    let names = others.iter().map(|other| other.id.as_str()).filter(|other| *other != id);
-                    let mend = nearest(like.get_ref(), names).map_or_else(|| told!(NO_LIKE_MEND), did_you_mean);
+                    // One of the program's may have this family's own name: this one may be like it.
+                    let mut names: Vec<_> = others.iter().map(|other| other.id.as_str()).collect();
+                    names.sort_unstable();
+                    names.dedup();
+                    let mend = match nearest(like.get_ref(), names.iter().copied()) {
+                        Some(near) => did_you_mean(near),
+                        None if names.is_empty() => told!(NO_LIKE_AT_ALL),
+                        None => told!(NO_LIKE_MEND, "names" = names.join(", ")),
+                    };
                     reader.say(like.span(), told!(NO_LIKE, "name" = quoted(like.get_ref())), mend);
                 }
                 other.zip(Some(like.span()))

@@ -16,7 +16,8 @@ messages! { pub(crate) SAYS {
     WEIGHT = "problem-family-weight", "This fault's weight is not a positive number.";
     WEIGHT_MEND = "problem-family-weight-mend", "Write weight = 1, or leave it out.";
     NO_LIKE = "problem-family-no-like", "There is no sound family {name} for this one to be like.";
-    NO_LIKE_MEND = "problem-family-no-like-mend", "Name a family whose file lies beside this one, or mend that one first.";
+    NO_LIKE_AT_ALL = "problem-family-no-like-at-all", "There is none yet. Let this one say everything itself, without `like`.";
+    NO_LIKE_MEND = "problem-family-no-like-mend", "There are {names}. Name one of them, or mend first the one that you mean.";
     WITHOUT = "problem-family-without", "There is no other family to leave a fault out of.";
     WITHOUT_MEND = "problem-family-without-mend", "Name it with `like`.";
     SHARES = "problem-family-shares", "The shares under [faults] must lie between 0 and 1.";

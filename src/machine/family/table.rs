@@ -13,6 +13,7 @@
 use core::ops::Range;
 
 use super::read::Reader;
+use super::written::heading;
 use crate::messages;
 use crate::problem::{NO_QUANTITY, Problem, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry, nearest};
@@ -23,6 +24,8 @@ messages! { pub(crate) SAYS {
     OPEN_MEND = "problem-table-open-mend", "Close it, or double it inside a cell.";
     EMPTY = "problem-table-empty", "The table is empty.";
     EMPTY_MEND = "problem-table-empty-mend", "Let its first row name quantities, such as chain.size or drive.motor_power [kW].";
+    NO_HEADINGS = "problem-table-no-headings", "The headings are missing: the first line of a table names what stands in each column.";
+    NO_HEADINGS_MEND = "problem-table-no-headings-mend", "Put a line such as this one before it, with one heading for each column:\n{line}";
     TWO_COLUMNS = "problem-table-two-columns", "There are two columns of this name.";
     TWO_COLUMNS_MEND = "problem-table-two-columns-mend", "Take one of them out.";
     CELLS = "problem-table-cells", "This row has {cells} cells under {headings} headings.";
@@ -52,6 +55,9 @@ pub struct FamilyProblem {
 /// The column that names the machine.
 const NAME: &str = "machine";
 
+/// Headings for whoever has none.
+const EXAMPLE: [&str; 3] = [NAME, "chain.size", "drive.motor_power [kW]"];
+
 /// What the heading of a column of notes begins with.
 const NOTE: char = '#';
 
@@ -73,8 +79,9 @@ enum Column {
     Value(QuantityId, Option<String>),
 }
 
-/// Reads the machines in `text`; every problem goes to `reader`.
-pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
+/// Reads the machines in `text`; every problem goes to `reader`. `usual` are the columns that a table of the family may be
+/// expected to have.
+pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) -> Machines {
     let (rows, open) = cells(text);
     let mut rows = rows.into_iter();
     open.into_iter().for_each(|at| reader.say(at..at + 1, told!(OPEN), told!(OPEN_MEND)));
@@ -82,6 +89,16 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
         reader.problems.push(Problem::whole(told!(EMPTY), told!(EMPTY_MEND)));
         return Machines::default();
     };
+    if !headings.iter().any(|heading| may_be_heading(&heading.text)) {
+        let whole = headings.first().map_or(0, |cell| cell.span.start)..headings.last().map_or(0, |cell| cell.span.end);
+        let mark = char::from(delimiter(text)).to_string();
+        let usual = usual.iter().map(|id| heading(*id));
+        let usual: Vec<_> = core::iter::once(NAME.to_owned()).chain(usual).collect();
+        // Of a family that is like none with a table, any heading may do.
+        let usual = if usual.len() > 1 { usual } else { EXAMPLE.map(str::to_owned).to_vec() };
+        reader.say(whole, told!(NO_HEADINGS), told!(NO_HEADINGS_MEND, "line" = usual.join(&mark)));
+        return Machines::default();
+    }
     // What is wrong with one heading or cell hides nothing that is wrong elsewhere.
     let mut columns: Vec<_> = headings.iter().map(|heading| column(heading, reader).unwrap_or(Column::Note)).collect();
     for (place, heading) in headings.iter().enumerate() {
@@ -145,6 +162,15 @@ pub(super) fn machines(text: &str, reader: &mut Reader) -> Machines {
     (names, pool)
 }
 
+/// Whether this is a heading or could be meant for one, and is not the cell of a machine.
+fn may_be_heading(text: &str) -> bool {
+    let name = text.split('[').next().unwrap_or("").trim();
+    let registry = Registry::get();
+    let names = || registry.quantities().map(|id| id.get().id).chain([NAME]);
+    let known = text.starts_with(NOTE) || name.eq_ignore_ascii_case(NAME) || registry.find(name).is_some();
+    known || name.contains(|c: char| c.is_alphabetic()) && nearest(name, names()).is_some()
+}
+
 /// What a heading stands for.
 fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
     if heading.text.starts_with(NOTE) {
@@ -197,13 +223,18 @@ fn value(cell: &Cell, id: QuantityId, unit: Option<&str>, reader: &mut Reader) -
     reader.value(id, &toml::Value::String(text), &cell.span)
 }
 
-/// The cells of every row that holds something, with their places; and where a quotation mark is never closed: from there
-/// on the line is read as if it had none.
-fn cells(text: &str) -> (Vec<Vec<Cell>>, Option<usize>) {
+/// The mark between the cells of the table in `text`.
+fn delimiter(text: &str) -> u8 {
     let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or("");
     // The comma comes last, so that it wins where nothing tells them apart.
     let delimiter = [b'\t', b';', b','].into_iter().max_by_key(|mark| first.bytes().filter(|b| b == mark).count());
-    let delimiter = delimiter.unwrap_or(b',');
+    delimiter.unwrap_or(b',')
+}
+
+/// The cells of every row that holds something, with their places; and where a quotation mark is never closed: from there
+/// on the line is read as if it had none.
+fn cells(text: &str) -> (Vec<Vec<Cell>>, Option<usize>) {
+    let delimiter = delimiter(text);
     let bytes = text.as_bytes();
     let (mut rows, mut row) = (Vec::new(), Vec::new());
     let (mut start, mut at) = (text.len() - text.trim_start_matches('\u{feff}').len(), 0);
@@ -317,6 +348,26 @@ mod tests {
         for table in ["", "machine,chain.size\n"] {
             assert_eq!(read(table).unwrap_err().len(), 1);
         }
+    }
+
+    #[test]
+    fn a_table_without_headings_is_told_so_once() {
+        for table in ["a,80,7.5\nb,60,3\n", "\nBC-104;80;7,5\nBC-105;60;4\n", "80\n60\n"] {
+            let problems = read(table).unwrap_err();
+            assert_eq!(problems.len(), 1, "{problems:?}");
+            let first = if table.starts_with('\n') { 2 } else { 1 };
+            assert_eq!((problems[0].0, problems[0].1), (Some(first), Some(1)));
+            assert!(problems[0].2.contains("headings are missing"), "{problems:?}");
+            let mark = if table.contains(';') { ";" } else { "," };
+            assert!(problems[0].2.ends_with(&["\nmachine", "chain.size", "drive.motor_power [kW]"].join(mark)));
+        }
+        // A family that is like one with machines has their columns.
+        let old = "name = \"Old\"\n[[pool]]\n\"chain.size\" = \"80\"\n\"drive.ratio\" = 20\n";
+        let old = Family::read("old", old).unwrap();
+        let new = format!("like = \"old\"\n{FAMILY}");
+        let problems = Family::read_whole("new", &new, &[&old], |_| Some("a,20,80\n".to_owned())).unwrap_err();
+        assert_eq!(problems.len(), 1, "{problems:?}");
+        assert!(problems[0].problem.mend.ends_with("\nmachine,drive.ratio,chain.size"), "{problems:?}");
     }
 
     #[test]

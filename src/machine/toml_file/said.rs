@@ -50,7 +50,8 @@ messages! { pub(crate) SAYS {
     EXTRA_COMMA = "problem-file-extra-comma", "there is a comma too many";
     EXTRA_COMMA_MEND = "problem-file-extra-comma-mend", "Take it out.";
     LIST_OPEN = "problem-file-list-open", "this list is not closed";
-    LIST_OPEN_MEND = "problem-file-list-open-mend", "Put a square bracket at its end.";
+    LIST_OPEN_MEND = "problem-file-list-open-mend", "Put a ] at its end.";
+    LIST_UNCLOSED = "problem-file-list-unclosed", "This list is not closed.";
     TABLE_OPEN = "problem-file-table-open", "what begins with a curly bracket is not closed";
     TABLE_OPEN_MEND = "problem-file-table-open-mend", "Put a curly bracket at its end.";
     TEXT_OPEN = "problem-file-text-open", "this text is not closed, or holds what text cannot hold";
@@ -63,6 +64,16 @@ messages! { pub(crate) SAYS {
     LEFT_OVER_MEND = "problem-file-left-over-mend", "Put the whole value in quotation marks, begin a new line for the next name, or put # before a note.";
     NOUGHT = "problem-file-nought", "a number does not begin with nought";
     NOUGHT_MEND = "problem-file-nought-mend", "Leave the nought out, or put the whole value in quotation marks.";
+    IN_LIST = "problem-file-in-list", "a sign of equality stands inside a list";
+    IN_LIST_MEND = "problem-file-in-list-mend", "Close the list with a ] before it, or put it and its name in curly brackets.";
+    LIST_NOT_BEGUN = "problem-file-list-not-begun", "a list ends here that does not begin";
+    LIST_NOT_BEGUN_MEND = "problem-file-list-not-begun-mend", "Take the ] out, or put a [ where the list begins.";
+    TABLE_NOT_BEGUN = "problem-file-table-not-begun", "a curly bracket closes what none has begun";
+    TABLE_NOT_BEGUN_MEND = "problem-file-table-not-begun-mend", "Take this bracket out, or put an opening one where it begins.";
+    NO_SUCH_NUMBER = "problem-file-no-such-number", "this is neither a number nor text in quotation marks";
+    NO_SUCH_NUMBER_MEND = "problem-file-no-such-number-mend", "Write a number, such as 12 or 0.5, or put text in quotation marks.";
+    NO_SUCH_DATE = "problem-file-no-such-date", "this is no date";
+    NO_SUCH_DATE_MEND = "problem-file-no-such-date-mend", "Write it as 2026-01-31, or put text in quotation marks.";
     ESCAPE = "problem-file-escape", "a backslash stands before something that it does not go with";
     ESCAPE_MEND = "problem-file-escape-mend", "Write it twice, or put the text in single quotation marks.";
 } }
@@ -81,6 +92,27 @@ const SYNTAX: &[(&str, Message, Message)] = &[
     ("missing comma", NO_COMMA, NO_COMMA_MEND),
     ("extra comma", EXTRA_COMMA, EXTRA_COMMA_MEND),
     ("unclosed array", LIST_OPEN, LIST_OPEN_MEND),
+    ("unexpected `=` in array", IN_LIST, IN_LIST_MEND),
+    ("missing array opening", LIST_NOT_BEGUN, LIST_NOT_BEGUN_MEND),
+    ("missing inline table opening", TABLE_NOT_BEGUN, TABLE_NOT_BEGUN_MEND),
+    ("invalid float", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("invalid integer", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("invalid hexadecimal", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("invalid octal", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("invalid binary", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("invalid boolean", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("`_` may only go between digits", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("redundant", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("unexpected sign", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("integers with a radix", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("radix must", NO_SUCH_NUMBER, NO_SUCH_NUMBER_MEND),
+    ("invalid date-time", NO_SUCH_DATE, NO_SUCH_DATE_MEND),
+    ("invalid value", NO_VALUE, NO_VALUE_MEND),
+    ("missing key for inline table", NO_VALUE, NO_VALUE_MEND),
+    ("invalid inline table element", NO_VALUE, NO_VALUE_MEND),
+    ("invalid key-value pair", NO_VALUE, NO_VALUE_MEND),
+    ("keys cannot be multi-line", BAD_KEY, BAD_KEY_MEND),
+    ("too few unicode value digits", ESCAPE, ESCAPE_MEND),
     ("unclosed inline table", TABLE_OPEN, TABLE_OPEN_MEND),
     ("invalid basic string", TEXT_OPEN, TEXT_OPEN_MEND),
     ("invalid literal string", TEXT_OPEN, TEXT_OPEN_MEND),
@@ -100,6 +132,11 @@ const SYNTAX: &[(&str, Message, Message)] = &[
 
 /// Begins what the reader says of text without quotation marks, and where there is nothing.
 const STRING_UNQUOTED: &str = "string values must be quoted";
+
+/// A list whose opening bracket, at `at`, has no fellow.
+pub(super) fn unclosed_list(at: usize) -> Problem {
+    Problem::at(at..at + 1, told!(LIST_UNCLOSED), told!(LIST_OPEN_MEND))
+}
 
 /// What is no TOML.
 pub(super) fn of_syntax(fault: &Error, text: &str) -> Problem {

@@ -83,6 +83,11 @@ bank-meant-program = war { $name } gemeint, eine Familie des Programms?
 bank-there-are = es gibt: { $names }
 bank-there-are-both = das Modul hat { $names }; das Programm hat { $program }
 bank-of-program = { $name } ist eine Familie des Programms, und dieses Modul fragt nicht nach ihr; `drivecourse look { $family }` zeigt sie; soll es nach ihr fragen, gehört in module.toml: [reuse] families = [{ $name }]
+bank-mend-near-program = War { $name } gemeint, eine Familie des Programms?
+bank-mend-there-are-both = Das Modul hat { $names }; das Programm hat { $program }.
+bank-mend-of-program =
+    Sie ist eine Familie des Programms, und dieses Modul fragt nicht nach ihr. Schreiben Sie in module.toml, unter [reuse]:
+    families = [{ $name }]
 
 check-always = Bei jeder Maschine dieser Familie, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
 check-always-of = Bei jeder Maschine nach { $machines }, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.

@@ -56,7 +56,8 @@ problem-file-no-comma-mend = Setzen Sie eines dazwischen.
 problem-file-extra-comma = hier steht ein Komma zu viel
 problem-file-extra-comma-mend = Streichen Sie es.
 problem-file-list-open = diese Liste ist nicht geschlossen
-problem-file-list-open-mend = Setzen Sie an ihr Ende eine eckige Klammer.
+problem-file-list-open-mend = Setzen Sie an ihr Ende ein ].
+problem-file-list-unclosed = Diese Liste ist nicht geschlossen.
 problem-file-table-open = was hier mit einer geschweiften Klammer beginnt, ist nicht geschlossen
 problem-file-table-open-mend = Setzen Sie an sein Ende eine geschweifte Klammer.
 problem-file-text-open = dieser Text ist nicht geschlossen oder enthält, was in Text nicht stehen kann
@@ -69,6 +70,16 @@ problem-file-left-over = dahinter steht etwas, das nicht hierher gehört
 problem-file-left-over-mend = Setzen Sie den ganzen Wert in Anführungszeichen, beginnen Sie für den nächsten Namen eine neue Zeile, oder setzen Sie # vor eine Anmerkung.
 problem-file-nought = eine Zahl beginnt nicht mit null
 problem-file-nought-mend = Lassen Sie die Null weg, oder setzen Sie den ganzen Wert in Anführungszeichen.
+problem-file-in-list = in einer Liste steht ein Gleichheitszeichen
+problem-file-in-list-mend = Schließen Sie die Liste davor mit einem ], oder setzen Sie es mit seinem Namen in geschweifte Klammern.
+problem-file-list-not-begun = hier endet eine Liste, die nicht beginnt
+problem-file-list-not-begun-mend = Nehmen Sie das ] heraus, oder setzen Sie ein [ dorthin, wo die Liste beginnt.
+problem-file-table-not-begun = eine geschweifte Klammer schließt, was keine begonnen hat
+problem-file-table-not-begun-mend = Nehmen Sie die Klammer heraus, oder setzen Sie eine öffnende dorthin, wo es beginnt.
+problem-file-no-such-number = das ist weder eine Zahl noch Text in Anführungszeichen
+problem-file-no-such-number-mend = Schreiben Sie eine Zahl, etwa 12 oder 0.5, oder setzen Sie Text in Anführungszeichen.
+problem-file-no-such-date = das ist kein Datum
+problem-file-no-such-date-mend = Schreiben Sie es als 2026-01-31, oder setzen Sie Text in Anführungszeichen.
 problem-file-escape = ein umgekehrter Schrägstrich steht vor etwas, zu dem er nicht passt
 problem-file-escape-mend = Schreiben Sie ihn zweimal, oder setzen Sie den Text in einfache Anführungszeichen.
 
@@ -114,7 +125,8 @@ problem-family-two-faults-mend = Geben Sie einem davon eine andere Kennung.
 problem-family-weight = Das Gewicht dieses Fehlers ist keine positive Zahl.
 problem-family-weight-mend = Schreiben Sie weight = 1, oder lassen Sie es weg.
 problem-family-no-like = Es gibt keine fehlerfreie Familie { $name }, der diese gleichen könnte.
-problem-family-no-like-mend = Nennen Sie eine Familie, deren Datei neben dieser liegt, oder bringen Sie zuerst jene in Ordnung.
+problem-family-no-like-at-all = Es gibt noch keine. Lassen Sie diese alles selbst sagen, ohne `like`.
+problem-family-no-like-mend = Es gibt { $names }. Nennen Sie eine davon, oder bringen Sie zuerst die in Ordnung, die Sie meinen.
 problem-family-without = Es gibt keine andere Familie, von der ein Fehler wegzulassen wäre.
 problem-family-without-mend = Nennen Sie sie mit `like`.
 problem-family-shares = Die Anteile unter [faults] müssen zwischen 0 und 1 liegen.
@@ -160,6 +172,10 @@ problem-table-open = Dieses Anführungszeichen wird nie geschlossen.
 problem-table-open-mend = Schließen Sie es, oder verdoppeln Sie es innerhalb einer Zelle.
 problem-table-empty = Die Tabelle ist leer.
 problem-table-empty-mend = Ihre erste Zeile nennt Größen, etwa chain.size oder drive.motor_power [kW].
+problem-table-no-headings = Die Überschriften fehlen: Die erste Zeile einer Tabelle nennt, was in jeder Spalte steht.
+problem-table-no-headings-mend =
+    Setzen Sie eine Zeile wie diese davor, mit einer Überschrift für jede Spalte:
+    { $line }
 problem-table-two-columns = Es gibt zwei Spalten dieses Namens.
 problem-table-two-columns-mend = Streichen Sie eine davon.
 problem-table-cells = Diese Zeile hat { $cells } Zellen unter { $headings } Überschriften.
