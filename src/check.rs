@@ -7,9 +7,8 @@ use anyhow::{Result, bail};
 use drivecourse_course::expand::{self, CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::portray::PICTURES;
-use drivecourse_machine::chance::derive;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{CannotDraw, Case, Kind, Plan, Problem, QuantityId, Registry, System, heading, messages};
+use drivecourse_machine::{Plan, Problem, System, messages};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::predict::Cause;
@@ -35,12 +34,6 @@ messages! { pub(crate) ERRORS {
 messages! { pub(crate) PROBLEMS {
     NOT_TEXT = "check-not-text", "The file is not UTF-8 text.";
     NOT_TEXT_MEND = "check-not-text-mend", "Save it as UTF-8.";
-    LACKS_COLUMN = "check-lacks-column", "The table of machines has no column {columns}; what would need it is not asked of this family.";
-    LACKS_COLUMNS = "check-lacks-columns", "The table of machines has no column {columns}; what would need them is not asked of this family.";
-    LACKS_COLUMN_MEND = "check-lacks-column-mend", "Add what you know of your machines.";
-    WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
-    WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
-    WASTEFUL_MEND = "check-wasteful-mend", "Narrow the draws that break it, or widen the limit.";
     NO_FAMILY = "check-no-family", "The item {item} names a family that is not there: {name}.";
     NO_PICTURE = "check-no-picture", "There is no picture called {name}.";
     NO_FAULT = "check-no-fault", "No family has a fault called {name}.";
@@ -57,26 +50,11 @@ messages! { pub(crate) PROBLEMS {
     DO_NOT_FIT = "check-do-not-fit", "The item {item} names families that do not fit it. {reasons}.";
     DO_NOT_FIT_MEND = "check-do-not-fit-mend", "Take them out of its families, or mend the family.";
     NO_TEMPLATE = "check-no-template", "A page template cannot be used: {error}";
-    ROW = "check-row", "row {row} of its table";
-    AS_NAMED = "check-as-named", "as {name}, {wanted}";
 } }
 
-/// Machines drawn from each family to see how many it rejects.
-const MACHINES: u64 = 200;
-/// Seeds with which a machine of one sort is tried for before it is said that none can be drawn.
-const TRIES: u64 = 5;
-/// Rejected machines for each one kept from which on a family is called wasteful.
-const WASTEFUL: f64 = 20.0;
-
-/// Sound machines drawn of each row of a table, or of a family without one, to see what is said of them.
-const SOUND: u64 = 12;
-
 messages! { pub(crate) NOTICES {
-    ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
-    ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
     MEANT_SKILL = "check-meant-skill", "Did you mean {skill}?";
-    LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
 } }
 
 pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
@@ -116,8 +94,8 @@ fn place_of(report: &str, file: &str) -> Option<(usize, usize)> {
 }
 
 /// Something wrong, or good to know.
-struct Found {
-    file: String,
+pub(crate) struct Found {
+    pub(crate) file: String,
     /// Line and column.
     place: Option<(usize, usize)>,
     what: String,
@@ -149,11 +127,12 @@ impl Found {
     }
 }
 
-struct Check<'a> {
-    assets: &'a Assets,
-    found: Vec<Found>,
+/// A module on the way through, and what was found.
+pub(crate) struct Check<'a> {
+    pub(crate) assets: &'a Assets,
+    pub(crate) found: Vec<Found>,
     /// What may be meant so, and would be a fault if not: always told.
-    notices: Vec<Found>,
+    pub(crate) notices: Vec<Found>,
     /// What is no fault, and yet good to know.
     notes: Vec<Found>,
 }
@@ -166,12 +145,12 @@ impl Check<'_> {
     }
 
     /// What is no fault in `path`, and yet good to know.
-    fn note(&mut self, path: &str, text: &str, problem: Problem) {
+    pub(crate) fn note(&mut self, path: &str, text: &str, problem: Problem) {
         let found = self.placed(path, text, problem);
         self.notes.push(found);
     }
 
-    fn placed(&self, path: &str, text: &str, problem: Problem) -> Found {
+    pub(crate) fn placed(&self, path: &str, text: &str, problem: Problem) -> Found {
         let file = self.assets.shown(path);
         let report = problem.report(&file, text);
         Found { file, place: problem.line_column(text), what: problem.what, mend: problem.mend, report }
@@ -214,92 +193,6 @@ impl Check<'_> {
             }
         }
         out
-    }
-
-    /// Draws machines from every family: of each sort that it has, and at random.
-    fn families(&mut self, bank: &Bank) {
-        for plan in &bank.plans {
-            let path = format!("scenarios/families/{}.toml", plan.family.id);
-            // From this one not even the first machine could be drawn, and that is said.
-            if self.found.iter().any(|found| found.file == self.assets.shown(&path)) {
-                continue;
-            }
-            let undrawable = undrawable(plan);
-            if !undrawable.is_empty() {
-                let told = undrawable.into_iter().map(|error| Found::from(bank::cannot_draw(self.assets, plan, error)));
-                self.found.extend(told);
-                continue;
-            }
-            let text = self.assets.scenarios.get(&path["scenarios/".len()..]);
-            let text = text.map_or("".into(), |bytes| String::from_utf8_lossy(bytes)).into_owned();
-            let lacks: Vec<_> = plan.family.lacks().filter(|id| !plan.determines(*id)).map(heading).collect();
-            if !lacks.is_empty() {
-                let what = if lacks.len() == 1 { LACKS_COLUMN } else { LACKS_COLUMNS };
-                let what = what.say(&[("columns", &lacks.join(", "))]);
-                self.note(&path, &text, Problem::whole(what, LACKS_COLUMN_MEND.text()));
-            }
-            // Now and then a machine cannot be drawn, one with two faults, say: that is a question of rate.
-            let rejections = plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)));
-            if rejections.rate() <= WASTEFUL {
-                continue;
-            }
-            let span = rejections.worst.map(|place| plan.family.limits[place].span.clone());
-            let span = span.filter(|span| span.end <= text.len());
-            let (rate, most) = (format!("{:.0}", rejections.rate()), rejections.most.to_string());
-            let what = if rejections.undrawn.is_empty() { WASTEFUL_FAMILY } else { WASTEFUL_UNDRAWN };
-            let (count, all) = (rejections.undrawn.len().to_string(), MACHINES.to_string());
-            let what = what.say(&[("rate", &rate), ("most", &most), ("count", &count), ("all", &all)]);
-            let mend = WASTEFUL_MEND.text().into();
-            self.note(&path, &text, Problem { span, what, mend });
-        }
-    }
-
-    /// Looks for verdicts that go against every sound machine of a family of the module, or of a row of its table: a chain
-    /// too small for its motor, a limit that no housing keeps. What a sound machine may be is taken from the program's own.
-    fn verdicts(&mut self, bank: &Bank) {
-        let own: Vec<&Plan> = bank.plans.iter().filter(|plan| bank::is_own(self.assets, &plan.family.id)).collect();
-        if own.is_empty() {
-            return;
-        }
-        let verdicts = Registry::get().quantities().filter(|id| id.get().id.ends_with("verdict"));
-        let verdicts: Vec<QuantityId> = verdicts.filter(|id| id.get().kind == Kind::Choice).collect();
-        let standard = bank::standard(self.assets);
-        let mut usual: BTreeSet<(QuantityId, usize)> = BTreeSet::new();
-        for case in standard.plans.iter().flat_map(sound) {
-            usual.extend(verdicts.iter().filter_map(|id| Some((*id, case.value(*id)? as usize))));
-        }
-        // A verdict that no family of the program comes to cannot be held against them.
-        let known = |id: &QuantityId| usual.iter().any(|(known, _)| known == id);
-        for plan in own {
-            let rows = rows(plan);
-            let mut against: BTreeMap<(QuantityId, usize), Vec<String>> = BTreeMap::new();
-            for (name, cases) in &rows {
-                for id in verdicts.iter().filter(|id| known(id)) {
-                    let mut values = cases.iter().map(|case| case.value(*id).map(|value| value as usize));
-                    let Some(Some(first)) = values.next() else { continue };
-                    if !usual.contains(&(*id, first)) && values.all(|value| value == Some(first)) {
-                        against.entry((*id, first)).or_default().push(name.clone());
-                    }
-                }
-            }
-            let path = format!("scenarios/families/{}.toml", plan.family.id);
-            for ((id, verdict), names) in against {
-                let quantity = id.get();
-                let steps = plan.steps().map(|step| step.get()).find(|linked| linked.gives == id);
-                let from: Vec<_> =
-                    steps.iter().flat_map(|linked| linked.inputs()).map(|input| input.get().id).collect();
-                let says = if names.len() == rows.len() { ALWAYS } else { ALWAYS_OF };
-                let what = says.say(&[
-                    ("id", quantity.id),
-                    ("name", quantity.name),
-                    ("verdict", quantity.labels.get(verdict).copied().unwrap_or("?")),
-                    ("machines", &names.join(", ")),
-                ]);
-                let mend = LOOK_AT.say(&[("from", &from.join(", "))]);
-                let notice = self.placed(&path, "", Problem::whole(what, mend));
-                self.notices.push(notice);
-            }
-        }
     }
 
     /// Names of skills that no item has. A skill without a name is called by its word, and that is no fault.
@@ -555,63 +448,6 @@ impl Check<'_> {
             _ => bail!(MORE_PROBLEMS.say(&[("count", &sum.to_string())])),
         }
     }
-}
-
-/// Of each sort of machine that the family has, a sound one, one with each fault, and the one in each row of its table, why
-/// none can be drawn where none can.
-fn undrawable(plan: &Plan) -> Vec<CannotDraw> {
-    let sound = (plan.family.healthy > 0.0 || plan.family.faults.is_empty()).then(Vec::new);
-    let kinds = sound.into_iter().chain((0..plan.family.faults.len()).map(|fault| vec![fault]));
-    let undrawable: Vec<_> = kinds.filter_map(|faults| undrawable_kind(plan, &faults)).collect();
-    if undrawable.is_empty() { never_drawn(plan) } else { undrawable }
-}
-
-/// Some machines of `plan` with nothing wrong, always the same ones; none of a family that has no such machine.
-fn sound(plan: &Plan) -> Vec<Case> {
-    let has = plan.family.healthy > 0.0 || plan.family.faults.is_empty();
-    let seeds = (0..SOUND).filter(|_| has).map(|seed| derive(0xc4ee, seed));
-    seeds.map_while(|seed| plan.draw_with(seed, Some(&[])).ok()).collect()
-}
-
-/// The rows of a table of machines, each by its name with some sound machines of it; the family as a whole without one.
-fn rows(plan: &Plan) -> Vec<(String, Vec<Case>)> {
-    if plan.family.machines.is_empty() {
-        return vec![(plan.family.id.clone(), sound(plan))];
-    }
-    let alone = |(name, row): (&String, &Vec<_>)| {
-        let mut family = plan.family.clone();
-        (family.pool, family.machines) = (vec![row.clone()], vec![name.clone()]);
-        Some((name.clone(), sound(&Plan::new(family).ok()?)))
-    };
-    plan.family.machines.iter().zip(&plan.family.pool).filter_map(alone).collect()
-}
-
-/// Of each row of a table of machines, why it can never be drawn: a machine of the plant that no apprentice would meet.
-fn never_drawn(plan: &Plan) -> Vec<CannotDraw> {
-    let rows = plan.family.pool.iter().enumerate().filter(|_| plan.family.pool.len() > 1);
-    let alone = |(place, row): (usize, &Vec<_>)| {
-        let name = plan.family.machines.get(place);
-        let mut family = plan.family.clone();
-        (family.pool, family.machines) = (vec![row.clone()], name.cloned().into_iter().collect());
-        let plan = Plan::new(family).ok()?;
-        let mut error = undrawable_kind(&plan, &[])?;
-        let row = || ROW.say(&[("row", &(place + 1).to_string())]);
-        error.wanted = AS_NAMED.say(&[("name", &name.map_or_else(row, Clone::clone)), ("wanted", &error.wanted)]);
-        Some(error)
-    };
-    rows.filter(|_| plan.family.healthy > 0.0).filter_map(alone).collect()
-}
-
-/// Why a machine with these faults cannot be drawn, where none can.
-fn undrawable_kind(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
-    let mut last = None;
-    for seed in 0..TRIES {
-        match plan.draw_with(derive(0xc4ed, seed), Some(faults)) {
-            Ok(_) => return None,
-            Err(error) => last = Some(error),
-        }
-    }
-    last
 }
 
 /// Whether there is such a picture; if not, how to mend its name. The part behind a space says which reading it shows.

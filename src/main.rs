@@ -6,6 +6,7 @@
 mod assets;
 mod bank;
 mod check;
+mod check_families;
 mod cli;
 mod cli_authors;
 mod cli_courses;

@@ -19,8 +19,8 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    assets, bank, check, cli, course, demo, enter, files, grade, help, look, manual, new, papers, pdf, practise,
-    record, report_words, schema, serve, solve, spread, usage, words_scenarios as scenarios,
+    assets, bank, check, check_families, cli, course, demo, enter, files, grade, help, look, manual, new, papers, pdf,
+    practise, record, report_words, schema, serve, solve, spread, usage, words_scenarios as scenarios,
 };
 
 pub(crate) use crate::words_scenarios::{Native, translate};
@@ -377,6 +377,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         demo::SAYS,
         bank::SAYS,
         check::NOTICES,
+        check_families::SAYS,
         record::REFUSALS,
         look::SAYS,
         spread::SAYS,

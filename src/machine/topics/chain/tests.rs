@@ -25,7 +25,7 @@ const ROOTS: [(&str, &str, [f64; 5]); 28] = [
     ("chain.take_up_left", "mm", [9.0, 25.0, 2.0, 1.5, 14.0]),
     ("chain.wear_pitches", "", [20.0, 24.0, 32.0, 24.0, 12.0]),
     ("chain.service_factor", "", [1.3, 1.25, 1.4, 1.5, 1.2]),
-    ("chain.strands", "", [1.0, 2.0, 1.0, 2.0, 3.0]),
+    ("chain.strands", "", [1.0, 1.0, 1.0, 2.0, 3.0]),
     ("chain.tooth_factor", "", [1.12, 1.25, 1.26, 1.5, 1.12]),
     ("drive.motor_power", "kW", [2.2, 1.5, 1.1, 55.0, 7.5]),
     ("drive.power", "kW", [1.75, 1.3, 0.9, 46.0, 6.5]),
