@@ -281,7 +281,7 @@ mod tests {
         }
         let near = read("name = \"New\"\nlike = \"olt\"").unwrap_err();
         assert_eq!(near[0].mend, "Did you mean \"old\"?");
-        let far = read("name = \"New\"\nlike = \"odd\"").unwrap_err();
+        let far = read("name = \"New\"\nlike = \"faraway\"").unwrap_err();
         assert!(far[0].mend.starts_with("There are old."), "{far:?}");
         // One that takes the place of another of its name may be like that.
         let old = Family::read("old", OLD).unwrap();

@@ -10,8 +10,8 @@ pub(super) struct Open {
     pub brackets: Vec<usize>,
     /// The text with brackets put in.
     pub closed: String,
-    /// Where in the text brackets were put in, and how many.
-    put_in: Vec<(usize, usize)>,
+    /// Where in the text brackets were put in, and how.
+    put_in: Vec<(usize, String)>,
 }
 
 impl Open {
@@ -19,11 +19,11 @@ impl Open {
     pub(super) fn place(&self, span: Range<usize>) -> Range<usize> {
         let back = |at: usize| {
             let mut before = 0;
-            for (place, count) in &self.put_in {
+            for (place, put) in &self.put_in {
                 if at < place + before {
                     break;
                 }
-                before += (*count).min(at - (place + before));
+                before += put.len().min(at - (place + before));
             }
             at - before
         };
@@ -47,9 +47,9 @@ pub(super) fn unclosed(text: &str) -> Option<Open> {
         return None;
     }
     let mut from = 0;
-    for (place, count) in &open.put_in {
+    for (place, put) in &open.put_in {
         open.closed.push_str(&text[from..*place]);
-        open.closed.extend(core::iter::repeat_n(']', *count));
+        open.closed.push_str(put);
         from = *place;
     }
     open.closed.push_str(&text[from..]);
@@ -99,7 +99,9 @@ fn statement(text: &str, mut at: usize, open: &mut Open) -> usize {
         if !cut_off {
             open.brackets.push(waiting[0]);
         }
-        open.put_in.push((last, waiting.len()));
+        // A text without its end goes on to the end of its line, and would swallow what is put in there.
+        let begin = if cut_off { "\n" } else { "" };
+        open.put_in.push((last, format!("{begin}{}", "]".repeat(waiting.len()))));
     }
     at
 }
