@@ -10,7 +10,7 @@ use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::{Bundle, BundleSheet, Head, Leaf, Printout, Trusted};
 use drivecourse_course::words::{ENGLISH, Words};
 use drivecourse_machine::language::translated;
-use drivecourse_machine::{Problem, messages};
+use drivecourse_machine::{Kind, Problem, messages};
 use drivecourse_quiz::exam::Spoken;
 use drivecourse_quiz::paper::Placed;
 use drivecourse_quiz::response::Template;
@@ -192,9 +192,13 @@ struct Numbers {
 
 impl Numbers {
     fn add(&mut self, paper: &Paper) {
-        for Placed { item, question, .. } in &paper.questions {
+        for Placed { item, question, .. } in paper.questions.iter().filter(|placed| !placed.plan.family.pool.is_empty())
+        {
+            // Verdicts are few, and without a table a machine is drawn afresh.
             let number = |part: &Part| match &part.body {
-                Body::Quantity { keys, .. } => keys.first().map(|key| key.value.to_bits()),
+                Body::Quantity { asked, keys, .. } if asked.get().kind != Kind::Choice => {
+                    keys.first().map(|key| key.value.to_bits())
+                }
                 _ => None,
             };
             let numbers: Vec<u64> = question.parts.iter().filter_map(number).collect();
