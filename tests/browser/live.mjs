@@ -76,12 +76,13 @@ const answers = async (browser, address, check) => {
       // A foreseen wrong answer is told as the solution tells it.
       const [wrong, says] = await face.locator(".wrong-answers li").first().evaluate((row) => {
         const answer = row.querySelector(".wrong-answer").textContent;
-        return [answer, row.textContent.replace(answer, "").trim()];
+        // The page keeps a number and its unit on one line.
+        return [answer, row.textContent.replace(answer, "").trim().replaceAll("\u00a0", " ")];
       }).catch(() => [null, null]);
       if (wrong) {
         await field.fill(wrong);
         const [[verdict, text]] = await checked(face);
-        check(verdict === "wrong" && text.includes(says.slice(0, 40)), place, `${wrong} is ${verdict}: ${text}`);
+        check(verdict === "wrong" && text.replaceAll("\u00a0", " ").includes(says.slice(0, 40)), place, `${wrong} is ${verdict}: ${text}`);
       }
       await field.fill("about a handful");
       await face.locator(".read-as.is-refused").first().waitFor({ timeout: 20_000 });
