@@ -2,7 +2,7 @@
 
 use anyhow::{Result, anyhow, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{CannotDraw, Plan, Problem, messages};
+use drivecourse_machine::{CannotDraw, Plan, Problem, did_you_mean, messages, quoted};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
@@ -11,7 +11,6 @@ use crate::words::{self, Native};
 
 messages! { pub(crate) SAYS {
     NO_FAMILY = "bank-no-family", "there is no family {name}";
-    MEANT = "bank-meant", "did you mean {name}?";
     MEANT_PROGRAM = "bank-meant-program", "did you mean {name}, a family of the program?";
     THERE_ARE = "bank-there-are", "there are: {names}";
     THERE_ARE_BOTH = "bank-there-are-both", "the module has {names}; the program has {program}";
@@ -141,8 +140,10 @@ pub(crate) fn other_family(assets: &Assets, bank: &Bank, id: &str) -> String {
     let own = || bank.plans.iter().map(|plan| plan.family.id.as_str());
     let program = || all.plans.iter().map(|plan| plan.family.id.as_str()).filter(|id| bank.plan_place(id).is_none());
     if let Some(near) = nearest(id, own().chain(program())) {
-        let says = if bank.plan_place(near).is_some() { check::MEANT } else { MEND_NEAR_PROGRAM };
-        return says.say(&[("name", &format!("{near:?}"))]);
+        return match bank.plan_place(near) {
+            Some(_) => did_you_mean(near),
+            None => MEND_NEAR_PROGRAM.say(&[("name", &quoted(near))]),
+        };
     }
     let listed = |names: &mut dyn Iterator<Item = &str>| names.collect::<Vec<_>>().join(", ");
     match (listed(&mut own()), listed(&mut program())) {
@@ -157,7 +158,7 @@ pub(crate) fn no_family(assets: &Assets, all: &Bank, id: &str) -> anyhow::Error 
     let of_program = |id: &str| assets.is_module() && !is_own(assets, id);
     let mend = match nearest(id, ids.clone()) {
         Some(near) => {
-            let says = if of_program(near) { MEANT_PROGRAM } else { MEANT };
+            let says = if of_program(near) { MEANT_PROGRAM } else { words::MEANT };
             says.say(&[("name", &format!("{near:?}"))])
         }
         None => {

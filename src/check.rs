@@ -8,7 +8,7 @@ use drivecourse_course::expand::{self, CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::portray::PICTURES;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, Problem, System, messages};
+use drivecourse_machine::{Plan, Problem, System, did_you_mean, did_you_mean_as, messages};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::predict::Cause;
@@ -38,7 +38,6 @@ messages! { pub(crate) PROBLEMS {
     NO_PICTURE = "check-no-picture", "There is no picture called {name}.";
     NO_FAULT = "check-no-fault", "No family has a fault called {name}.";
     NO_FAULT_MEND = "check-no-fault-mend", "`drivecourse look FAMILY` shows what may be wrong with its machines.";
-    MEANT = "check-did-you-mean", "Did you mean {name}?";
     THERE_ARE = "check-there-are", "There are {names}.";
     ALL_FAMILIES = "check-all-families", "all families";
     NO_DIFFERENCE = "check-no-difference", "{item} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {families}";
@@ -54,7 +53,6 @@ messages! { pub(crate) PROBLEMS {
 
 messages! { pub(crate) NOTICES {
     NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
-    MEANT_SKILL = "check-meant-skill", "Did you mean {skill}?";
 } }
 
 pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
@@ -204,8 +202,7 @@ impl Check<'_> {
                 if known().any(|known| known == skill) {
                     continue;
                 }
-                let mend =
-                    nearest(&skill, known()).map_or_else(String::new, |near| MEANT_SKILL.say(&[("skill", near)]));
+                let mend = nearest(&skill, known()).map_or_else(String::new, did_you_mean_as);
                 let problem = Problem::at(name.span(), NO_SUCH_SKILL.say(&[("skill", &skill)]), mend);
                 self.say(&path, &text, problem);
             }
@@ -237,8 +234,7 @@ impl Check<'_> {
         }
         let faults = || bank.plans.iter().flat_map(|plan| &plan.family.faults).map(|fault| fault.id.as_str());
         for fault in item.faults.iter().filter(|name| *name != "none" && !faults().any(|known| known == *name)) {
-            let mend = nearest(fault, faults())
-                .map_or_else(|| NO_FAULT_MEND.text().to_owned(), |near| MEANT.say(&[("name", &format!("{near:?}"))]));
+            let mend = nearest(fault, faults()).map_or_else(|| NO_FAULT_MEND.text().to_owned(), did_you_mean);
             let what = NO_FAULT.say(&[("name", &format!("{fault:?}"))]);
             self.say(path, text, Problem::at(item.place(fault), what, mend));
         }
@@ -457,7 +453,7 @@ fn picture(name: &str) -> Result<(), String> {
         return Ok(());
     }
     Err(match nearest(name, PICTURES.into_iter()) {
-        Some(near) => MEANT.say(&[("name", &format!("{near:?}"))]),
+        Some(near) => did_you_mean(near),
         None => THERE_ARE.say(&[("names", &PICTURES.join(", "))]),
     })
 }

@@ -16,6 +16,8 @@ mod enter;
 mod exam;
 #[path = "command_line/grade.rs"]
 mod grade;
+#[path = "command_line/help.rs"]
+mod help;
 #[path = "command_line/kill.rs"]
 mod kill;
 #[path = "command_line/new.rs"]

@@ -1,6 +1,7 @@
 //! A family compiled into a flat plan, so that drawing a case costs little more than the arithmetic.
 
 mod agree;
+mod case;
 #[cfg(not(wordless))]
 mod nearest;
 mod needs;
@@ -16,9 +17,10 @@ use crate::messages;
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, work};
-use crate::unit::{Kind, System};
+use crate::unit::Kind;
 
 pub(crate) use agree::SAYS as AGREE_SAYS;
+pub use case::Case;
 #[cfg(not(wordless))]
 pub use nearest::{Nearest, Short};
 pub use needs::Needs;
@@ -42,33 +44,6 @@ messages! { pub(crate) SAYS {
 
 /// How often a machine is drawn again before the family is called impossible.
 pub const MOST_ATTEMPTS: u32 = 2_000;
-
-/// One hidden machine.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Case {
-    /// The seed that gives it again.
-    pub seed: u64,
-    /// How many machines of this seed broke a limit before this one.
-    pub rejected: u32,
-    /// What is wrong with it: places in the family's faults.
-    pub faults: Vec<usize>,
-    /// The true value of every quantity (SI), NaN where the family does not determine it.
-    pub values: Vec<f64>,
-}
-
-impl Case {
-    /// The true value of `quantity`, if the family determines it.
-    pub fn value(&self, quantity: QuantityId) -> Option<f64> {
-        Some(self.values[quantity.index()]).filter(|value| !value.is_nan())
-    }
-
-    /// What a person gets to see in `system`: instruments read to their steps, plates as printed;
-    /// NaN for everything that must be worked out.
-    pub fn seen(&self, system: System) -> Vec<f64> {
-        let registry = Registry::get();
-        self.values.iter().zip(registry.seeing(system)).map(|(value, seeing)| seeing.see(*value)).collect()
-    }
-}
 
 /// A family ready to draw from.
 #[derive(Debug, Clone)]

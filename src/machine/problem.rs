@@ -87,7 +87,12 @@ messages! { pub(crate) SAYS {
 
 /// Suggests the name `near`, which is there, for one that is not: `Did you mean "chain.sag"?`.
 pub fn did_you_mean(near: &str) -> String {
-    told!(DID_YOU_MEAN, "name" = quoted(near))
+    did_you_mean_as(&quoted(near))
+}
+
+/// As [`did_you_mean`], with the name as it is to stand there.
+pub fn did_you_mean_as(written: &str) -> String {
+    told!(DID_YOU_MEAN, "name" = written)
 }
 
 /// A name or a text as it stands in a file, in quotation marks.

@@ -16,13 +16,13 @@
 use core::ops::Range;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, Problem, messages, read_toml};
+use drivecourse_machine::{Plan, Problem, did_you_mean, messages, read_toml};
 use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 
 use crate::bank::Bank;
-use crate::mend::{near, quoted};
+use crate::mend::quoted;
 
 messages! { pub(crate) SAYS {
     NO_SUCH = "problem-module-no-such", "The program has no topic, skill or item called {name}.";
@@ -132,7 +132,7 @@ impl Manifest {
 }
 
 fn mend<'n>(name: &str, names: impl Iterator<Item = &'n str>) -> String {
-    nearest(name, names).map_or_else(|| LISTS.text().to_owned(), near)
+    nearest(name, names).map_or_else(|| LISTS.text().to_owned(), did_you_mean)
 }
 
 #[cfg(test)]

@@ -4,7 +4,6 @@ use drivecourse_machine::messages;
 pub(crate) use drivecourse_machine::quoted;
 
 messages! { pub(crate) SAYS {
-    NEAR = "problem-mend-near", "Did you mean {near}?";
     WRITE = "problem-mend-write", "Write {example}.";
     WRITE_SAY = "problem-mend-write-say", "Write {example}, say.";
     WRITE_EITHER = "problem-mend-write-either", "Write {one} or {other}.";
@@ -19,11 +18,6 @@ messages! { pub(crate) SAYS {
     NO_FAMILY = "problem-no-family", "There is no family called {name}.";
     TWO_ITEMS = "problem-two-items", "There are two items called {name}.";
 } }
-
-/// `Did you mean "..."?`
-pub(crate) fn near(name: &str) -> String {
-    NEAR.say(&[("near", &quoted(name))])
-}
 
 /// `Write count = 2, say.`
 pub(crate) fn write_say(example: &str) -> String {

@@ -3,11 +3,11 @@
 use core::ops::Range;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, messages, topics};
+use drivecourse_machine::{Problem, did_you_mean, messages, topics};
 use toml::Spanned;
 
 use super::{Pick, Row, RowFile};
-use crate::mend::{NO_TOPIC, TOPICS, WRITE_OR_OUT, near, quoted, write_say};
+use crate::mend::{NO_TOPIC, TOPICS, WRITE_OR_OUT, quoted, write_say};
 
 messages! { pub(crate) SAYS {
     ONE_THING = "problem-row-one-thing", "A row takes from exactly one thing.";
@@ -46,7 +46,7 @@ impl Reader {
         {
             let ids = || topics::ALL.iter().map(|topic| topic.id);
             let mend = nearest(topic.get_ref(), ids())
-                .map_or_else(|| TOPICS.say(&[("names", &ids().collect::<Vec<_>>().join(", "))]), near);
+                .map_or_else(|| TOPICS.say(&[("names", &ids().collect::<Vec<_>>().join(", "))]), did_you_mean);
             self.say(span.clone(), NO_TOPIC.say(&[("name", &quoted(topic.get_ref()))]), mend);
         }
         let count = match row.count {

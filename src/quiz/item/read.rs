@@ -5,11 +5,13 @@ use std::collections::BTreeMap;
 
 use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Kind, Problem, QuantityId, Registry, RelationId, messages, topics};
+use drivecourse_machine::{
+    Kind, Problem, QuantityId, Registry, RelationId, did_you_mean, did_you_mean_as, messages, topics,
+};
 use toml::{Spanned, Value as Toml};
 
 use super::{Item, ItemFile, When, WhenFile, placeholders};
-use crate::mend::{NEAR, NO_TOPIC, OTHER_ID, TOPICS, TWO_ITEMS, near, quoted};
+use crate::mend::{NO_TOPIC, OTHER_ID, TOPICS, TWO_ITEMS, quoted};
 
 messages! { pub(crate) SAYS {
     NO_QUANTITY = "problem-item-no-quantity", "There is no quantity called {name}.";
@@ -40,7 +42,7 @@ impl Reader {
         let registry = Registry::get();
         let found = registry.find(name.get_ref());
         if found.is_none() {
-            let mend = registry.suggestion(name.get_ref()).map_or_else(|| QUANTITIES.text().to_owned(), near);
+            let mend = registry.suggestion(name.get_ref()).map_or_else(|| QUANTITIES.text().to_owned(), did_you_mean);
             self.say(name.span(), NO_QUANTITY.say(&[("name", &quoted(name.get_ref()))]), mend);
         }
         found
@@ -134,7 +136,7 @@ impl Reader {
         let found = registry.relation(name.get_ref()).map(|linked| linked.id);
         if found.is_none() {
             let known = registry.relations().iter().map(|linked| linked.relation.id);
-            let mend = nearest(name.get_ref(), known).map_or_else(String::new, near);
+            let mend = nearest(name.get_ref(), known).map_or_else(String::new, did_you_mean);
             self.say(name.span(), NO_METHOD.say(&[("name", &quoted(name.get_ref()))]), mend);
         }
         found
@@ -145,7 +147,7 @@ impl Reader {
             if name != "machine" && Registry::get().find(name).is_none() {
                 let mend = Registry::get().suggestion(name).map_or_else(
                     || PLACES.say(&[("machine", "{machine}")]),
-                    |near| NEAR.say(&[("near", &format!("{{{near}}}"))]),
+                    |near| did_you_mean_as(&format!("{{{near}}}")),
                 );
                 self.say(text.span(), NO_PLACE.say(&[("name", &format!("{{{name}}}"))]), mend);
             }

@@ -5,14 +5,14 @@ use std::collections::BTreeSet;
 use drivecourse_machine::chance::Stream;
 use drivecourse_machine::language::Message;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Problem, System, language, messages};
+use drivecourse_machine::{Problem, System, did_you_mean, language, messages};
 
 use super::pick::{Pool, Pools};
 use super::settings::{Settings, why};
 use crate::bank::Bank;
 use crate::blueprint::{Blueprint, Pick, Row};
 use crate::item::Item;
-use crate::mend::{NO_FAMILY, near, quoted};
+use crate::mend::{NO_FAMILY, quoted};
 
 messages! { pub(crate) SAYS {
     OUT_OF_REACH = "problem-draw-out-of-reach", "No paper comes within {band} % of the mean difficulty {mean}: the nearest has {nearest}, and the items of this row differ most.";
@@ -92,7 +92,7 @@ pub(super) fn families(bank: &Bank, blueprint: &Blueprint, problems: &mut Vec<Pr
 }
 
 fn suggest<'n>(name: &str, names: impl Iterator<Item = &'n str>, lists: Message) -> String {
-    nearest(name, names).map_or_else(|| lists.text().to_owned(), near)
+    nearest(name, names).map_or_else(|| lists.text().to_owned(), did_you_mean)
 }
 
 /// Why no item of the bank answers to the row, if none does.

@@ -78,7 +78,6 @@ look-over = { $id } ({ $name }) ist { $value }, und der größte erlaubte Wert i
 look-no-result = { $relation } ({ $id }) hat kein Ergebnis: { $why }
 
 bank-no-family = eine Familie { $name } gibt es nicht
-bank-meant = war { $name } gemeint?
 bank-meant-program = war { $name } gemeint, eine Familie des Programms?
 bank-there-are = es gibt: { $names }
 bank-there-are-both = das Modul hat { $names }; das Programm hat { $program }
@@ -92,7 +91,6 @@ bank-mend-of-program =
 check-always = Bei jeder Maschine dieser Familie, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
 check-always-of = Bei jeder Maschine nach { $machines }, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
 check-no-such-skill = Das benennt eine Fertigkeit, die keine Aufgabe hat: { $skill }.
-check-meant-skill = War { $skill } gemeint?
 check-look-at = Ist Ihr Antrieb so gemeint, dann lassen Sie es. Wenn nicht, sehen Sie nach, woraus es folgt: { $from }.
 
 record-not-recorded-one = 1 Blatt wurde nicht verbucht; alles andere ja, und von diesem gilt, was schon da war

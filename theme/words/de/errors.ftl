@@ -161,7 +161,6 @@ check-no-family = Die Aufgabe { $item } nennt eine Familie, die es nicht gibt: {
 check-no-picture = Ein Bild { $name } gibt es nicht.
 check-no-fault = Keine Familie hat einen Fehler { $name }.
 check-no-fault-mend = `drivecourse look FAMILIE` zeigt, was ihren Maschinen fehlen kann.
-check-did-you-mean = War { $name } gemeint?
 check-there-are = Es gibt { $names }.
 check-all-families = allen Familien
 check-no-difference = { $item } ({ $part }): „{ $cause }“ macht keinen Unterschied und wird darum nicht erkannt, in { $families }

@@ -2,7 +2,6 @@
 
 ## An mehreren Stellen
 
-problem-mend-near = Meinten Sie { $near }?
 problem-mend-write = Schreiben Sie { $example }.
 problem-mend-write-say = Schreiben Sie etwa { $example }.
 problem-mend-write-either = Schreiben Sie { $one } oder { $other }.
