@@ -4,11 +4,11 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{CannotDraw, Case, Kind, Plan, Problem, QuantityId, Registry, heading, messages};
+use drivecourse_machine::{Case, Kind, Plan, Problem, QuantityId, Registry, heading, messages};
 use drivecourse_quiz::Bank;
 
-use crate::bank;
 use crate::check::{Check, Found};
+use crate::{bank, undrawable};
 
 messages! { pub(crate) SAYS {
     LACKS_COLUMN = "check-lacks-column", "The table of machines has no column {columns}; what would need it is not asked of this family.";
@@ -17,8 +17,6 @@ messages! { pub(crate) SAYS {
     WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
     WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
     WASTEFUL_MEND = "check-wasteful-mend", "Narrow the draws that break it, or widen the limit.";
-    ROW = "check-row", "row {row} of its table";
-    AS_NAMED = "check-as-named", "as {name}, {wanted}";
     ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
@@ -26,8 +24,6 @@ messages! { pub(crate) SAYS {
 
 /// Machines drawn from each family to see how many it rejects.
 const MACHINES: u64 = 200;
-/// Seeds with which a machine of one sort is tried for before it is said that none can be drawn.
-const TRIES: u64 = 5;
 /// Rejected machines for each one kept from which on a family is called wasteful.
 const WASTEFUL: f64 = 20.0;
 /// Sound machines drawn of each row of a table, or of a family without one, to see what is said of them.
@@ -42,7 +38,7 @@ impl Check<'_> {
             if self.found.iter().any(|found| found.file == self.assets.shown(&path)) {
                 continue;
             }
-            let undrawable = undrawable(plan);
+            let undrawable = undrawable::sorts(plan);
             if !undrawable.is_empty() {
                 let told = undrawable.into_iter().map(|error| Found::from(bank::cannot_draw(self.assets, plan, error)));
                 self.found.extend(told);
@@ -121,15 +117,6 @@ impl Check<'_> {
     }
 }
 
-/// Of each sort of machine that the family has, a sound one, one with each fault, and the one in each row of its table, why
-/// none can be drawn where none can.
-fn undrawable(plan: &Plan) -> Vec<CannotDraw> {
-    let sound = (plan.family.healthy > 0.0 || plan.family.faults.is_empty()).then(Vec::new);
-    let kinds = sound.into_iter().chain((0..plan.family.faults.len()).map(|fault| vec![fault]));
-    let undrawable: Vec<_> = kinds.filter_map(|faults| undrawable_kind(plan, &faults)).collect();
-    if undrawable.is_empty() { never_drawn(plan) } else { undrawable }
-}
-
 /// Some machines of `plan` with nothing wrong, always the same ones; none of a family that has no such machine.
 fn sound(plan: &Plan) -> Vec<Case> {
     let has = plan.family.healthy > 0.0 || plan.family.faults.is_empty();
@@ -148,32 +135,4 @@ fn rows(plan: &Plan) -> Vec<(String, Vec<Case>)> {
         Some((name.clone(), sound(&Plan::new(family).ok()?)))
     };
     plan.family.machines.iter().zip(&plan.family.pool).filter_map(alone).collect()
-}
-
-/// Of each row of a table of machines, why it can never be drawn: a machine of the plant that no apprentice would meet.
-fn never_drawn(plan: &Plan) -> Vec<CannotDraw> {
-    let rows = plan.family.pool.iter().enumerate().filter(|_| plan.family.pool.len() > 1);
-    let alone = |(place, row): (usize, &Vec<_>)| {
-        let name = plan.family.machines.get(place);
-        let mut family = plan.family.clone();
-        (family.pool, family.machines) = (vec![row.clone()], name.cloned().into_iter().collect());
-        let plan = Plan::new(family).ok()?;
-        let mut error = undrawable_kind(&plan, &[])?;
-        let row = || ROW.say(&[("row", &(place + 1).to_string())]);
-        error.wanted = AS_NAMED.say(&[("name", &name.map_or_else(row, Clone::clone)), ("wanted", &error.wanted)]);
-        Some(error)
-    };
-    rows.filter(|_| plan.family.healthy > 0.0).filter_map(alone).collect()
-}
-
-/// Why a machine with these faults cannot be drawn, where none can.
-fn undrawable_kind(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
-    let mut last = None;
-    for seed in 0..TRIES {
-        match plan.draw_with(derive(0xc4ed, seed), Some(faults)) {
-            Ok(_) => return None,
-            Err(error) => last = Some(error),
-        }
-    }
-    last
 }

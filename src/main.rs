@@ -35,6 +35,7 @@ mod serve;
 mod solve;
 mod spread;
 mod terminal;
+mod undrawable;
 mod usage;
 mod words;
 mod words_scenarios;

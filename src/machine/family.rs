@@ -141,7 +141,7 @@ pub struct Limit {
     /// Where it stands in the family's file, in bytes.
     pub span: core::ops::Range<usize>,
     /// The family that it was taken over from; empty where it is this one's own.
-    pub(crate) of: String,
+    pub of: String,
 }
 
 impl Limit {
@@ -236,6 +236,19 @@ pub struct Family {
     pub(crate) places: Vec<Place>,
     /// What the table of the family that this one is like has, and its own has not.
     pub(crate) lacks: Lacks,
+    /// Its own table of machines, where it has one.
+    pub table: Option<OwnTable>,
+}
+
+/// Where the table of machines of a family stands, for whoever tells of one of them.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct OwnTable {
+    /// The file, as the family names it.
+    pub file: String,
+    /// Its line of headings, in bytes.
+    pub headings: core::ops::Range<usize>,
+    /// Each row of the pool, in bytes.
+    pub rows: Vec<core::ops::Range<usize>>,
 }
 
 /// Columns that a family's own table of machines has not, and that of the family it is like has.
@@ -278,7 +291,7 @@ impl Family {
     }
 }
 
-packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places, lacks);
+packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places, lacks, table);
 packed!(Stated { quantity, source, because });
 packed!(Fault { id, name, weight, draws });
 packed!(Limit { quantity, at_least, at_most, because, source, asked } without span, of);

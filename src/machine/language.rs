@@ -171,6 +171,8 @@ pub fn author_messages() -> Vec<Message> {
         plan::SAYS,
         plan::AGREE_SAYS,
         plan::REJECTIONS_SAY,
+        #[cfg(not(wordless))]
+        plan::NEAREST_SAYS,
     ]
     .concat()
 }

@@ -22,6 +22,8 @@ use crate::unit::Kind;
 pub(crate) use agree::SAYS as AGREE_SAYS;
 pub use case::Case;
 #[cfg(not(wordless))]
+pub(crate) use nearest::SAYS as NEAREST_SAYS;
+#[cfg(not(wordless))]
 pub use nearest::{Nearest, Short};
 pub use needs::Needs;
 use rejections::Broken;
@@ -280,7 +282,7 @@ impl Plan {
         if self.try_for(&mut case, like, needs, &mut broken) {
             Ok(case)
         } else {
-            Err(self.cannot(&broken, case.faults))
+            Err(self.cannot(&broken, seed, case.faults))
         }
     }
 

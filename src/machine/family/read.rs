@@ -8,7 +8,7 @@ use toml::Value as Toml;
 use super::file::{File, LimitFile, Shares, Values};
 use super::said::*;
 use super::table::{FamilyProblem, machines};
-use super::{Asked, Draw, Family, Fault, Lacks, Limit, Place, Stated};
+use super::{Asked, Draw, Family, Fault, Lacks, Limit, OwnTable, Place, Stated};
 use crate::amount::{self, Wanted};
 use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, did_you_mean, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry, nearest};
@@ -85,7 +85,7 @@ impl Family {
                 });
             }
         }
-        let mut names = Vec::new();
+        let (mut names, mut own_table) = (Vec::new(), None);
         if let Some(name) = &file.machines {
             match table(name.get_ref()) {
                 _ if !pool.is_empty() => reader.say(name.span(), told!(TWO_TABLES), told!(TWO_TABLES_MEND)),
@@ -95,11 +95,12 @@ impl Family {
                     let like = file.like.as_ref().and_then(|like| others.iter().find(|it| it.id == *like.get_ref()));
                     let usual = like.and_then(|like| like.pool.first()).into_iter().flatten();
                     let usual: Vec<_> = usual.map(|(id, _)| *id).collect();
-                    (names, pool) = machines(&text, &usual, &mut beside);
-                    let name = Some(name.get_ref().clone());
-                    in_table.extend(
-                        beside.problems.into_iter().map(|problem| FamilyProblem { table: name.clone(), problem }),
-                    );
+                    let read = machines(&text, &usual, &mut beside);
+                    (names, pool) = (read.names, read.pool);
+                    let file = name.get_ref();
+                    let in_file = |problem| FamilyProblem { table: Some(file.clone()), problem };
+                    in_table.extend(beside.problems.into_iter().map(in_file));
+                    own_table = Some(OwnTable { file: file.clone(), headings: read.headings, rows: read.rows });
                 }
             }
         }
@@ -176,6 +177,7 @@ impl Family {
             pairs,
             places: core::mem::take(&mut reader.places),
             lacks: Lacks::default(),
+            table: own_table,
         };
         if let Some((other, place)) = other {
             let without: Vec<_> = file.without.iter().map(|id| (id.get_ref().clone(), id.span())).collect();

@@ -68,8 +68,14 @@ struct Cell {
     span: Range<usize>,
 }
 
-/// The machines of a table: their names and their values.
-pub(super) type Machines = (Vec<String>, Vec<Vec<(QuantityId, f64)>>);
+/// The machines of a table: their names, their values and their places, after the place of the headings.
+#[derive(Debug, Default)]
+pub(super) struct Machines {
+    pub(super) names: Vec<String>,
+    pub(super) pool: Vec<Vec<(QuantityId, f64)>>,
+    pub(super) headings: Range<usize>,
+    pub(super) rows: Vec<Range<usize>>,
+}
 
 #[derive(Debug, Clone, PartialEq)]
 enum Column {
@@ -89,14 +95,15 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
         reader.problems.push(Problem::whole(told!(EMPTY), told!(EMPTY_MEND)));
         return Machines::default();
     };
+    let whole =
+        |row: &[Cell]| row.first().map_or(0, |cell| cell.span.start)..row.last().map_or(0, |cell| cell.span.end);
     if !headings.iter().any(|heading| may_be_heading(&heading.text)) {
-        let whole = headings.first().map_or(0, |cell| cell.span.start)..headings.last().map_or(0, |cell| cell.span.end);
         let mark = char::from(delimiter(text)).to_string();
         let usual = usual.iter().map(|id| heading(*id));
         let usual: Vec<_> = core::iter::once(NAME.to_owned()).chain(usual).collect();
         // Of a family that is like none with a table, any heading may do.
         let usual = if usual.len() > 1 { usual } else { EXAMPLE.map(str::to_owned).to_vec() };
-        reader.say(whole, told!(NO_HEADINGS), told!(NO_HEADINGS_MEND, "line" = usual.join(&mark)));
+        reader.say(whole(&headings), told!(NO_HEADINGS), told!(NO_HEADINGS_MEND, "line" = usual.join(&mark)));
         return Machines::default();
     }
     // What is wrong with one heading or cell hides nothing that is wrong elsewhere.
@@ -109,14 +116,13 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
             columns[place] = Column::Note;
         }
     }
-    let (mut names, mut pool) = Machines::default();
+    let mut out = Machines { headings: whole(&headings), ..Machines::default() };
     let mut named: Vec<&Cell> = Vec::new();
     let rows: Vec<_> = rows.collect();
     for row in &rows {
-        let whole = row.first().map_or(0, |cell| cell.span.start)..row.last().map_or(0, |cell| cell.span.end);
         if row.len() != columns.len() {
             reader.say(
-                whole,
+                whole(row),
                 match row.len() {
                     1 => told!(ONE_CELL, "headings" = columns.len().to_string()),
                     cells => told!(CELLS, "cells" = cells.to_string(), "headings" = columns.len().to_string()),
@@ -126,7 +132,7 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
             continue;
         }
         let mut values = Vec::new();
-        let mut name = (pool.len() + 1).to_string();
+        let mut name = (out.pool.len() + 1).to_string();
         for (cell, column) in row.iter().zip(&columns) {
             match column {
                 // What begins with a mark that is never closed has been told of.
@@ -153,13 +159,14 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
             }
         }
         values.sort_by_key(|(id, _)| *id);
-        names.push(name);
-        pool.push(values);
+        out.names.push(name);
+        out.pool.push(values);
+        out.rows.push(whole(row));
     }
     if rows.is_empty() {
         reader.problems.push(Problem::whole(told!(NO_MACHINE), told!(NO_MACHINE_MEND)));
     }
-    (names, pool)
+    out
 }
 
 /// Whether this is a heading or could be meant for one, and is not the cell of a machine.

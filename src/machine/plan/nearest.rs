@@ -1,10 +1,24 @@
 //! Where no machine keeps every limit: the one that came nearest, so that its author sees it whole.
 
-use super::{Case, MOST_ATTEMPTS, Plan};
+use std::collections::BTreeSet;
+
+use super::{CannotDraw, Case, MOST_ATTEMPTS, Plan};
+use crate::amount;
 use crate::chance::{Stream, derive};
 use crate::family::Limit;
-use crate::registry::{Registry, RelationId};
+use crate::messages;
+use crate::problem::refusal;
+use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Given, work};
+use crate::unit::System;
+
+messages! { pub(crate) SAYS {
+    FOLLOWS = "problem-nearest-follows", "There it follows from {values}.";
+    REFUSED = "problem-nearest-refused", "“{relation}” ({id}) had none: {why}. It follows from {values}.";
+} }
+
+/// Values to start from that are still told one by one.
+const MOST_STARTS: usize = 8;
 
 /// A limit that a machine breaks.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -55,6 +69,50 @@ impl Plan {
         best
     }
 
+    /// Adds to why a machine could not be drawn what the value at fault follows from, at the machine that came nearest.
+    pub fn explain(&self, mut error: CannotDraw) -> CannotDraw {
+        let (seed, faults) = &error.tried;
+        let nearest = self.nearest(*seed, Some(faults));
+        let values = |of: &[QuantityId]| {
+            let written = |id: &QuantityId| {
+                let value = nearest.case.values[id.index()];
+                format!("{} {}", id.get().id, amount::write_exact(id.get(), value, System::Si))
+            };
+            self.starts(of).iter().map(written).collect::<Vec<_>>().join(", ")
+        };
+        let more = match (error.limit, &nearest.refused) {
+            (Some(limit), _) => told!(FOLLOWS, "values" = values(&[self.family.limits[limit].quantity])),
+            (None, Some((by, why))) => {
+                let relation = by.get().relation;
+                let inputs: Vec<_> = by.get().inputs().collect();
+                told!(REFUSED, "relation" = relation.title, "id" = relation.id, "why" = why, "values" = values(&inputs))
+            }
+            (None, None) => return error,
+        };
+        error.because = format!("{} {more}", error.because);
+        error
+    }
+
+    /// What is drawn or fixed and these follow from; where that is too much to be read, what they follow from at once.
+    fn starts(&self, of: &[QuantityId]) -> Vec<QuantityId> {
+        let inputs = |id: QuantityId| {
+            let step = self.steps.iter().find(|step| step.gives == id.0);
+            step.map_or(&[][..], |step| &self.at[step.from as usize..step.to as usize])
+        };
+        let (mut all, mut waiting) = (BTreeSet::new(), of.to_vec());
+        while let Some(id) = waiting.pop() {
+            if all.insert(id) {
+                waiting.extend(inputs(id).iter().map(|input| QuantityId(*input)));
+            }
+        }
+        let starts: Vec<_> = all.into_iter().filter(|id| inputs(*id).is_empty()).collect();
+        if starts.len() <= MOST_STARTS {
+            return starts;
+        }
+        let at_once: BTreeSet<_> = of.iter().flat_map(|id| inputs(*id)).map(|input| QuantityId(*input)).collect();
+        if at_once.is_empty() { starts } else { at_once.into_iter().collect() }
+    }
+
     /// One attempt, gone through to its end whatever it breaks.
     fn try_whole(&self, seed: u64, attempt: u32, faults: &[usize]) -> Nearest {
         let values = vec![f64::NAN; Registry::get().len()];
@@ -69,7 +127,7 @@ impl Plan {
             }
             match work(step.eval, &Given { values: &case.values, at }) {
                 Ok(value) => case.values[usize::from(step.gives)] = value,
-                Err(error) => refused = refused.or_else(|| Some((step.by, error.to_string()))),
+                Err(error) => refused = refused.or_else(|| Some((step.by, refusal(&error)))),
             }
         }
         let breaks = (self.family.limits.iter().enumerate())

@@ -47,6 +47,10 @@ pub struct CannotDraw {
     pub span: Option<core::ops::Range<usize>>,
     /// What can be done about it.
     pub mend: Box<str>,
+    /// The row of the family's pool that was drawn from, where it was one alone.
+    pub row: Option<usize>,
+    /// What was tried for: the seed and the faults.
+    pub(super) tried: (u64, Vec<usize>),
 }
 
 impl fmt::Display for CannotDraw {
@@ -155,7 +159,7 @@ impl Plan {
             if drawn {
                 kept += 1;
             } else {
-                undrawn.push(self.cannot(&broken, case.faults));
+                undrawn.push(self.cannot(&broken, seed, case.faults));
             }
         }
         let rejected = all.limits.iter().map(|(count, _)| count).sum::<u32>() + all.refused;
@@ -178,7 +182,7 @@ impl Plan {
     }
 
     /// What most attempts at a machine with these faults failed on.
-    pub(super) fn cannot(&self, broken: &Broken, faults: Vec<usize>) -> CannotDraw {
+    pub(super) fn cannot(&self, broken: &Broken, seed: u64, faults: Vec<usize>) -> CannotDraw {
         if cfg!(wordless) {
             return CannotDraw::default();
         }
@@ -202,7 +206,8 @@ impl Plan {
             more => told!(WITH_FAULTS, "faults" = more.join(&format!(" {} ", amount::AND.text()))),
         };
         let mend = self.mend(limit.map(|place| &self.family.limits[place]), &faults);
-        CannotDraw { family: self.family.id.as_str().into(), wanted, because, limit, span, mend: mend.into() }
+        let family = self.family.id.as_str().into();
+        CannotDraw { family, wanted, because, limit, span, mend: mend.into(), row: None, tried: (seed, faults) }
     }
 
     /// What can be done where machines with these faults break `limit`, with lines to copy.

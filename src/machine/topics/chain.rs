@@ -36,6 +36,9 @@ pub(crate) fn size_called(written: &str) -> Option<&'static str> {
     sizes::by_a_series(written).map(|size| size.designation)
 }
 
+/// What is said of a movement of the slack strand.
+const WINDOW_VERDICTS: &[&str] = &["too tight", "within the window", "too slack"];
+
 const fn count(id: &'static str, symbol: &'static str, name: &'static str) -> Quantity {
     Quantity::new(id, symbol, Kind::Count, name)
 }
@@ -131,11 +134,12 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     share("chain.movement_high", "f_2", "largest total movement allowed, as a share of the span", 1).plate(),
     length("chain.movement_least", "m_1", "least total movement of mid-span allowed", 1, 3),
     length("chain.movement_most", "m_2", "largest total movement of mid-span allowed", 1, 3),
+    Quantity::choice("chain.sag_verdict", "", "verdict on the movement of the slack strand", WINDOW_VERDICTS),
     Quantity::choice(
-        "chain.sag_verdict",
+        "chain.wanted_verdict",
         "",
-        "verdict on the movement of the slack strand",
-        &["too tight", "within the window", "too slack"],
+        "verdict on the sag wanted, by the window for the movement",
+        WINDOW_VERDICTS,
     ),
     length("chain.excess", "e", "slack length of the chain (strand less straight span)", 3, 4),
     length("chain.excess_wanted", "e_w", "slack length at the sag wanted", 3, 4),
@@ -153,7 +157,12 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     // Take-up.
     length("chain.take_up_move", "ΔC", "move of the shafts apart", 3, 4),
     length("chain.screw_lead", "l", "lead of the adjusting screw", 2, 4).plate(),
-    Quantity::new("chain.screw_turns", "N", Kind::Turns, "turns of the adjusting screw"),
+    Quantity::new("chain.screw_turns", "N", Kind::Turns, "turns of the adjusting screw").shown(
+        "turns",
+        Places(2),
+        "turns",
+        Places(2),
+    ),
     Quantity::new("chain.turns_made", "N_1", Kind::Turns, "turns made at the adjusting screw, shafts apart")
         .shown("turns", Places(2), "turns", Places(2))
         .plate(),

@@ -235,3 +235,6 @@ problem-draw-other-limit =
 problem-draw-leave-out =
     Kann Ihr Antrieb diesen Fehler nicht haben, lassen Sie ihn weg, neben `like`:
     { $line }
+
+problem-nearest-follows = Dort folgt es aus {$values}.
+problem-nearest-refused = „{ $relation }“ ({ $id }) hatte keins: { $why }. Es folgt aus { $values }.

@@ -32,11 +32,11 @@ topic-chain = Kette
 
 quantity-chain-centres-planned = Achsabstand auf der Zeichnung
 
-quantity-chain-movement = ganzer Weg der Trummmitte, niedergedrückt und dann hochgezogen
+quantity-chain-movement = ganzer Weg der Trummitte, niedergedrückt und dann hochgezogen
 
-quantity-chain-movement-low = kleinster zulässiger Weg, als Anteil der Trummlänge
+quantity-chain-movement-low = kleinster zulässiger Weg, als Anteil der Trumlänge
 
-quantity-chain-movement-high = größter zulässiger Weg, als Anteil der Trummlänge
+quantity-chain-movement-high = größter zulässiger Weg, als Anteil der Trumlänge
 
 topic-load = Querkraft und Lager
 
@@ -155,9 +155,6 @@ quantity-heat-emissivity-found = mit dem Kontaktthermometer ermittelter Emission
 topic-align = Ausrichten
 
 topic-fasten = Schrauben, Passfedern und Spannbuchsen
-
-quantity-fasten-key-governs =
-    .choice-2 = Lager
 
 topic-start = Anfahren
 

@@ -189,6 +189,22 @@ pub(super) const RELATIONS: &[Relation] = &[
     .method("Compare the total movement with the window: below it the chain is too tight, above it too slack.")
     .limits("4 to 6 % of the span near level; 2 to 3 % where it shocks, reverses or stands upright"),
     relation! {
+        "chain.wanted_verdict/window": "Verdict on the sag wanted",
+        "chain.wanted_verdict": Choice = verdict(f / sag::SAG_OVER_MOVEMENT, low, high),
+        from {
+            f: Ratio = "chain.sag_share_wanted", low: Ratio = "chain.movement_low", high: Ratio = "chain.movement_high",
+        },
+        formula [],
+        source CommonPractice,
+        turns {
+            "sag for movement": verdict(f, low, high) => "You compared the sag itself with the window; the window is for the total movement, 2.31 times the sag.";
+            "one way": verdict(f / sag::SAG_OVER_MOVEMENT / 2.0, low, high) => "You compared the movement to one side with the window; the window is for the total, both ways.";
+            "tight for slack": Choice(2 - verdict(f / sag::SAG_OVER_MOVEMENT, low, high).0) => "You mixed up tight and slack; a movement above the window is too slack.";
+        },
+    }
+    .method("A chain set to the sag wanted moves 2.31 times that in all. Below the window it is set too tight, above it too slack.")
+    .limits("a sheet's sag and its window for the movement have to agree"),
+    relation! {
         "chain.excess/sag": "Slack length from the sag",
         "chain.excess": Length = sag::excess_gravity(s, l),
         from { s: Length = "chain.sag", l: Length = "chain.span" },

@@ -1,34 +1,10 @@
-## Aufgaben
-
-item-align-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-chain-slaps-while-running =
-    .a = Was tun Sie?
-
-item-motor-overloaded =
-    .a = Was tun Sie?
-
-item-speed-check-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-tightening-steps =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-bushing-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-loose-bolt-running =
-    .a = Was tun Sie?
+## Aufgaben: Betriebstemperatur
 
 item-sag-for-a-pull-exactly = Der Durchhang zu einem Zug, nach der genauen Kurve
     .text = Der Zug im Leertrum der Maschine ist bekannt. Maschine: { $machine }. Für den Durchhang würde eine Parabel genügen; hier wird statt ihrer die Kurve gerechnet, in der eine Kette wirklich hängt: die Kettenlinie.
     .a-hint-1 = Nur der Teil des Gewichts, der quer zum Trum liegt, biegt es durch: w ist dieses Gewicht je Länge.
     .a-hint-2 = Mit u = w L/(2 H) beträgt der Durchhang L sinh²(u/2)/u.
     .a = Wie tief hängt das Trum nach der genauen Kurve unter dem Lineal?
-
-item-sign-for-a-friend =
-    .a = Was tun Sie?
 
 item-rise-over-ambient = Übertemperatur
     .text = Der { $machine } läuft seit dem Morgen mit seiner gewöhnlichen Last, und die letzten Ablesungen gleichen sich. Die Umgebung wird im Schatten daneben abgelesen. In den Notizen steht noch eine Ablesung aus der Erwärmung.
@@ -273,22 +249,10 @@ item-chart-which-curve = Vier Stunden auf einem Diagramm
     .a-because = Was beharren wird, macht jedes Mal kleinere Schritte. Eine kurze frühe Spitze, die zurückgeht, ist Einlaufen und für sich kein Fehler; eine niedrigere Beharrungstemperatur bei gleicher Last ist die bessere. Übliche Praxis.
     .a = Welches davon wird angehalten und untersucht?
 
-item-which-chain-fault =
-    .a = Was erklärt alle Ablesungen?
-
-item-which-foot-fault =
-    .a = Was erklärt alle Ablesungen?
-
-item-which-oil-fault =
-    .a = Was erklärt alle Ablesungen?
-
 item-why-is-it-hot = Warum ist es heiß, oder ist es das gar nicht?
     .text = Der { $machine } lief mit seiner gewöhnlichen Last bis zur Beharrung. Höchstens eines stimmt an ihm nicht.
     .a-hint-1 = Berechnen Sie die Last als Anteil der Leistung auf dem Typenschild des Motors, und die Übertemperatur.
     .a-because = Zuerst die Last gegen das Typenschild, dann die Übertemperatur: Ein Gehäuse, das bei angemessener Last heiß ist, gibt seine Wärme schlecht ab.
-    .a = Was erklärt alle Ablesungen?
-
-item-whole-machine-diagnosis =
     .a = Was erklärt alle Ablesungen?
 
 item-heat-sheet-odd = Ein Fehler in der Wärmebilanz
@@ -297,80 +261,9 @@ item-heat-sheet-odd = Ein Fehler in der Wärmebilanz
     .a-because = Erzeugt wird die Summe der beiden Verluste; abgegeben wird die Übertemperatur mal die Wärmeabgabe je Grad; in der Beharrung ist beides gleich.
     .a = Welcher Wert passt nicht zu den anderen?
 
-item-oil-sheet-odd =
-    .a = Welcher Wert passt nicht zu den anderen?
-
-item-decide-base =
-    .a = Annehmen, nachstellen oder anhalten?
-
-item-decide-chain =
-    .a = Annehmen, nachstellen oder anhalten?
-
 item-decide-heat = Darf er bei dieser Temperatur weiterlaufen?
     .text = Der { $machine } ist in Beharrung, die Sonne scheint nicht mehr darauf, und das Thermometer sitzt am Gehäuse neben dem Abtriebslager.
     .a-finding-1 = Die Übertemperatur liegt nahe an ihrer Grenze
     .a-finding-2 = Das Gehäuse ist heißer als zulässig
     .a-because = Beurteilt wird die Übertemperatur, nicht die Temperatur allein; und ein heißes Gehäuse verbrennt die Hand: messen, nicht anfassen.
     .a = Annehmen, nachstellen oder anhalten?
-
-item-decide-shaft-end =
-    .a = Annehmen, nachstellen oder anhalten?
-
-item-decide-oil =
-    .a = Annehmen, nachstellen oder anhalten?
-
-item-overloaded-shaft-end =
-    .a = Was tun Sie?
-
-item-move-sprocket-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-soft-foot-check-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-fit-shims-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-noise-plugs =
-    .a = Was tun Sie?
-
-item-noise-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-oil-mixed =
-    .a = Was tun Sie?
-
-item-oil-check-order =
-    .a-step-1 = Freischalten, gegen Wiedereinschalten sichern und Energiefreiheit feststellen
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-lock-out-order =
-    .a-step-2 = Den Antrieb mit seiner gewöhnlichen Steuerung anhalten
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-move-under-power =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-back-to-work-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-guard-missing =
-    .a = Was tun Sie?
-
-item-start-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
-
-item-start-hums =
-    .a = Was tun Sie?
-
-item-start-overloaded =
-    .a = Was tun Sie?
-
-item-vibrate-zone-d =
-    .a = Was tun Sie?
-
-item-vibrate-rough-start =
-    .a = Was tun Sie?
-
-item-vibrate-reading-order =
-    .a = In welcher Reihenfolge arbeiten Sie?
