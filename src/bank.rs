@@ -2,13 +2,13 @@
 
 use anyhow::{Result, anyhow, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{CannotDraw, Plan, Problem, did_you_mean, messages, quoted};
+use drivecourse_machine::{Plan, did_you_mean, messages, quoted};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
-use crate::check;
-use crate::undrawable;
+
 use crate::words::{self, Native};
+use crate::{check, undrawable};
 
 messages! { pub(crate) SAYS {
     NO_FAMILY = "bank-no-family", "there is no family {name}";
@@ -68,7 +68,7 @@ fn read_as(assets: &Assets, must_draw: bool) -> (Bank, Vec<FileProblem>) {
     for plan in bank.plans.iter().filter(|_| must_draw) {
         if let Err(error) = plan.draw(1) {
             let broadest = undrawable::sound(plan).unwrap_or_else(|| plan.explain(error));
-            problems.push(cannot_draw(assets, plan, broadest));
+            problems.push(undrawable::tell(assets, plan, broadest));
         }
     }
     match manifest(assets) {
@@ -84,29 +84,6 @@ fn read_as(assets: &Assets, must_draw: bool) -> (Bank, Vec<FileProblem>) {
         }
     }
     (bank, problems)
-}
-
-/// Why no machine of a family could be drawn: at its row in the table; else at the limit in the family's file; at the
-/// headings of the table where the limit stands in neither, for then a value is more likely at fault.
-pub(crate) fn cannot_draw(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProblem {
-    let foreign = error.limit.is_none_or(|limit| !plan.family.limits[limit].of.is_empty());
-    let place = plan.family.table.as_ref().and_then(|table| match error.row {
-        Some(row) => Some((&table.file, table.rows.get(row)?.clone())),
-        None => foreign.then(|| (&table.file, table.headings.clone())),
-    });
-    let path = match &place {
-        Some((file, _)) => format!("families/{file}"),
-        None => format!("families/{}.toml", plan.family.id),
-    };
-    let text = assets.scenarios.get(&path).map_or("".into(), |bytes| drivecourse_quiz::response::decode(bytes).0);
-    let file = assets.shown(&format!("scenarios/{path}"));
-    let mut problem = Problem::from(error);
-    if let Some((_, span)) = place {
-        problem.span = Some(span);
-    }
-    // A family of the program that is reused does not lie in the module.
-    problem.span = problem.span.filter(|span| span.end <= text.len());
-    FileProblem { report: problem.report(&file, &text), file, problem }
 }
 
 /// What a chapter may name: the module's families and items first, then what else the program has.

@@ -40,12 +40,16 @@ impl Check<'_> {
             }
             let undrawable = undrawable::sorts(plan);
             if !undrawable.is_empty() {
-                let told = undrawable.into_iter().map(|error| Found::from(bank::cannot_draw(self.assets, plan, error)));
+                let told = undrawable.into_iter().map(|error| Found::from(undrawable::tell(self.assets, plan, error)));
                 self.found.extend(told);
                 continue;
             }
             let text = self.assets.scenarios.get(&path["scenarios/".len()..]);
             let text = text.map_or("".into(), |bytes| String::from_utf8_lossy(bytes)).into_owned();
+            if let Some(table) = &plan.family.table {
+                let far = table.strange.iter().map(|strange| undrawable::far(self.assets, table, strange).into());
+                self.notices.extend(far);
+            }
             let lacks: Vec<_> = plan.family.lacks().filter(|id| !plan.determines(*id)).map(heading).collect();
             if !lacks.is_empty() {
                 let what = if lacks.len() == 1 { LACKS_COLUMN } else { LACKS_COLUMNS };

@@ -14,7 +14,7 @@ use drivecourse_quiz::Bank;
 
 use crate::assets::Assets;
 use crate::new::no_topic;
-use crate::{bank, cli, files, spread, words};
+use crate::{bank, cli, files, spread, undrawable, words};
 
 messages! { pub(crate) SAYS {
     PICTURES_IN = "look-pictures-in", "{count} pictures in {folder}: {names}";
@@ -68,7 +68,7 @@ pub(crate) fn run(options: &cli::Look, speech: &cli::Speech) -> Result<()> {
             } else {
                 write!(out, "{}\n{}", shortfalls(plan, &nearest, system), text(plan, &nearest.case, system, only))?;
             }
-            return Err(anyhow!(bank::cannot_draw(&assets, plan, error).report));
+            return Err(anyhow!(undrawable::tell(&assets, plan, error).report));
         }
     };
     let figures = match &options.figures {

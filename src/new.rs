@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use anyhow::{Context, Result, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, cell, heading, messages, topics};
+use drivecourse_machine::{Family, Plan, cell, heading, messages, topics};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::schema::Sort;
 use include_dir::{Dir, include_dir};
@@ -125,10 +125,12 @@ fn module(topics: &[&str], chapters: &BTreeMap<String, (String, String)>, plan: 
         .iter()
         .map(|item| format!("```practice\nitem = {:?}\n```", item.id))
         .collect();
+    let quoted = |topics: &[&str]| list(&mut topics.iter().copied()).join(", ");
     let fill = |path: &str| -> Result<String> {
         Ok(starter(path)?
             .replace("@ITEMS@", &list(&mut topics.iter().copied().chain([SAFE_WORK])).join(", "))
             .replace("@LIKE@", &plan.family.id)
+            .replace("@TOPICS@", &quoted(topics))
             .replace("@ROWS@", &rows.join("\n"))
             .replace("@CHAPTERS@", &listed.join("\n"))
             .replace("@PRACTICE@", &practice.join("\n\n")))
@@ -146,7 +148,8 @@ fn module(topics: &[&str], chapters: &BTreeMap<String, (String, String)>, plan: 
         made.insert(path.to_owned(), fill(path)?.into_bytes());
     }
     made.insert("scenarios/items/our-items.toml".into(), items.into_bytes());
-    made.insert(format!("scenarios/families/{FAMILY}.csv"), machines(plan).into_bytes());
+    let family = fill("scenarios/families/our-drive.toml")?;
+    made.insert(format!("scenarios/families/{FAMILY}.csv"), machines(&family, plan)?.into_bytes());
     for sort in Sort::ALL {
         made.insert(format!("schemas/{}.json", sort.name()), crate::schema::text(sort)?.into_bytes());
     }
@@ -162,18 +165,23 @@ fn starter(path: &str) -> Result<String> {
     Ok(file.contents_utf8().with_context(|| STARTER_NO_TEXT.say(&[("file", path)]))?.to_owned())
 }
 
-/// A table of machines like those of `plan`, each under an invented number.
-fn machines(plan: &Plan) -> String {
-    let Some(first) = plan.family.pool.first() else { return "machine\n".into() };
+/// A table for the family in `text`: machines like those of `plan`, each under an invented number, with the columns that
+/// the topics of the family need.
+fn machines(text: &str, plan: &Plan) -> Result<String> {
+    let alone = text.replace(&format!("machines = \"{FAMILY}.csv\"\n"), "");
+    let family = Family::read_beside(FAMILY, &alone, &[&plan.family]).map_err(|problems| {
+        anyhow::Error::msg(problems.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n"))
+    })?;
+    let Some(first) = family.pool.first() else { return Ok("machine\n".into()) };
     let mut headings = vec!["machine".to_owned()];
     headings.extend(first.iter().map(|(id, _)| heading(*id)));
     let mut out = headings.join(",") + "\n";
-    for (place, row) in plan.family.pool.iter().take(MACHINES).enumerate() {
+    for (place, row) in family.pool.iter().take(MACHINES).enumerate() {
         let mut cells = vec![format!("SC-{:02}", place + 1)];
         cells.extend(row.iter().map(|(id, value)| cell(*id, *value)));
         out.push_str(&(cells.join(",") + "\n"));
     }
-    out
+    Ok(out)
 }
 
 #[cfg(test)]

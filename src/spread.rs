@@ -10,7 +10,7 @@ use drivecourse_machine::language::code;
 use drivecourse_machine::{CannotDraw, Case, Kind, Plan, QuantityId, Registry, System, amount, messages, topics};
 
 use crate::assets::Assets;
-use crate::{bank, cli, files, look};
+use crate::{cli, files, look, undrawable};
 
 /// Columns of a chart.
 const BINS: usize = 24;
@@ -96,7 +96,7 @@ impl Undrawn {
         let mut all: Vec<Self> = sorts
             .map(|(count, error)| {
                 let why = format!("{}: {}", error.wanted, error.because.trim_end_matches('.'));
-                let found = bank::cannot_draw(assets, plan, error);
+                let found = undrawable::tell(assets, plan, error);
                 let place = found.report.strip_prefix(&format!("{}:", found.file));
                 let line = place.and_then(|rest| rest.split(':').next()).filter(|line| line.parse::<usize>().is_ok());
                 let place = line.map_or_else(|| found.file.clone(), |line| format!("{}:{line}", found.file));

@@ -1,11 +1,19 @@
 //! Machines of a family that can never be drawn: which sort or row of its table, and why.
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{CannotDraw, Plan, messages};
+use drivecourse_machine::{CannotDraw, OwnTable, Plan, Problem, Strange, System, amount, messages};
+use drivecourse_quiz::FileProblem;
+use drivecourse_quiz::response::decode;
+
+use crate::assets::Assets;
 
 messages! { pub(crate) SAYS {
     ROW = "check-row", "row {row} of its table";
     AS_NAMED = "check-as-named", "as {name}, {wanted}";
+    LOOK_FIRST = "check-look-first", "Look first at the column {column}: it has {own} here, and {usual} on the machines of {family}. Is its unit right?";
+    STRANGE = "check-strange", "The column {column} has {own}, and the machines of {family} have {usual}.";
+    STRANGE_MEND = "check-strange-mend", "If your machines are so, leave it. If not, mend the unit in its heading, or the values.";
+    FROM_TO = "check-from-to", "{low} to {high}";
 } }
 
 /// Seeds with which a machine of one sort is tried for before it is said that none can be drawn.
@@ -52,4 +60,61 @@ fn sort(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
         }
     }
     last.map(|error| plan.explain(error))
+}
+
+/// That no machine could be drawn, and why: at a column of the family's table that is far from what is usual; else at the row
+/// of a machine that is meant; else at the limit in the family's file; else, where no limit of its own is at fault but the
+/// values are, at the headings of the table.
+pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProblem {
+    let table = plan.family.table.as_ref();
+    let strange = table.and_then(|table| table.strange.first());
+    let of_another = match error.limit {
+        Some(limit) => !plan.family.limits[limit].of.is_empty(),
+        None => error.span.is_none(),
+    };
+    let in_table = table.and_then(|table| match (strange, error.row) {
+        (Some(strange), _) => table.heading(strange.quantity),
+        (None, Some(row)) => table.rows.get(row).cloned(),
+        (None, None) => of_another.then(|| table.headings.clone()),
+    });
+    let mut problem = Problem::from(error);
+    if let Some(strange) = strange {
+        let [column, own, usual, family] = words(strange);
+        let first = LOOK_FIRST.say(&[("column", &column), ("own", &own), ("usual", &usual), ("family", &family)]);
+        problem.mend = format!("{first} {}", problem.mend);
+    }
+    match (table, in_table) {
+        (Some(table), Some(span)) => in_file(assets, &table.file, Problem { span: Some(span), ..problem }),
+        _ => in_file(assets, &format!("{}.toml", plan.family.id), problem),
+    }
+}
+
+/// That a column of a table is far from what is usual.
+pub(crate) fn far(assets: &Assets, table: &OwnTable, strange: &Strange) -> FileProblem {
+    let [column, own, usual, family] = words(strange);
+    let what = STRANGE.say(&[("column", &column), ("own", &own), ("usual", &usual), ("family", &family)]);
+    let (span, mend) = (table.heading(strange.quantity), STRANGE_MEND.text().to_owned());
+    in_file(assets, &table.file, Problem { span, what, mend })
+}
+
+/// Its heading, its values, the usual ones, and whose these are.
+fn words(strange: &Strange) -> [String; 4] {
+    let ends = |(low, high): (f64, f64)| {
+        let write = |value: f64| amount::write_exact(strange.quantity.get(), value, System::Si);
+        if low == high {
+            return write(low);
+        }
+        FROM_TO.say(&[("low", &write(low)), ("high", &write(high))])
+    };
+    [strange.quantity.get().id.to_owned(), ends(strange.own), ends(strange.usual), strange.of.clone()]
+}
+
+/// A problem in a file beside the families, at its line.
+fn in_file(assets: &Assets, name: &str, mut problem: Problem) -> FileProblem {
+    let path = format!("families/{name}");
+    let text = assets.scenarios.get(&path).map_or_else(String::new, |bytes| decode(bytes).0);
+    let file = assets.shown(&format!("scenarios/{path}"));
+    // A family of the program that is reused does not lie in the module.
+    problem.span = problem.span.filter(|span| span.end <= text.len());
+    FileProblem { report: problem.report(&file, &text), file, problem }
 }

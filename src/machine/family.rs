@@ -51,13 +51,18 @@
 //! without = ["oil-over-full"]   # faults of the other one that this one cannot have
 //! ```
 //!
+//! `topics = ["chain", "heat"]` beside `like` takes over only what questions about these topics need of the other one: so
+//! many columns fewer has the table of machines.
+//!
 //! The other one may itself be like a third, and so on; a circle is an error. A fault that is written again takes the other's
 //! place in the list, so that a seed picks the fault of the same name in both.
 
 mod file;
 mod like;
+mod only;
 mod read;
 mod said;
+mod strange;
 mod table;
 mod written;
 
@@ -70,6 +75,7 @@ use crate::registry::QuantityId;
 pub(crate) use file::File as FamilyFile;
 pub(crate) use like::SAYS as LIKE_SAYS;
 pub(crate) use said::SAYS as READ_SAYS;
+pub use strange::Strange;
 pub use table::FamilyProblem;
 pub(crate) use table::SAYS as TABLE_SAYS;
 pub use written::{cell, heading};
@@ -241,14 +247,25 @@ pub struct Family {
 }
 
 /// Where the table of machines of a family stands, for whoever tells of one of them.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct OwnTable {
     /// The file, as the family names it.
     pub file: String,
     /// Its line of headings, in bytes.
     pub headings: core::ops::Range<usize>,
+    /// Its columns, each with its heading, in bytes.
+    pub columns: Vec<(QuantityId, core::ops::Range<usize>)>,
     /// Each row of the pool, in bytes.
     pub rows: Vec<core::ops::Range<usize>>,
+    /// Columns with values far from what is usual in the family that this one is like.
+    pub strange: Vec<Strange>,
+}
+
+impl OwnTable {
+    /// The heading of `quantity`, in bytes.
+    pub fn heading(&self, quantity: QuantityId) -> Option<core::ops::Range<usize>> {
+        self.columns.iter().find(|(id, _)| *id == quantity).map(|(_, span)| span.clone())
+    }
 }
 
 /// Columns that a family's own table of machines has not, and that of the family it is like has.

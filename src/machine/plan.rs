@@ -426,6 +426,13 @@ impl Plan {
 }
 
 /// The relations that follow from what is `known`, in order, and the places of their inputs; what they give is then known.
+/// What follows from the `known` quantities, and from which at once, each after those that it builds on; all are known then.
+pub(crate) fn follow(known: &mut [bool]) -> Vec<(QuantityId, Vec<QuantityId>)> {
+    let (steps, at) = steps_from(known);
+    let from = |step: &Step| at[step.from as usize..step.to as usize].iter().map(|input| QuantityId(*input)).collect();
+    steps.iter().map(|step| (QuantityId(step.gives), from(step))).collect()
+}
+
 fn steps_from(known: &mut [bool]) -> (Vec<Step>, Vec<u16>) {
     let (mut steps, mut at) = (Vec::new(), Vec::new());
     // The preferred relation whose inputs are ready goes next, until none is left.

@@ -3,6 +3,7 @@
 use core::fmt;
 use core::ops::Range;
 
+use crate::instrument::Figures;
 use crate::language::with_decimal_mark;
 use crate::messages;
 
@@ -80,6 +81,8 @@ messages! { pub(crate) SAYS {
     NO_QUANTITY = "problem-file-no-quantity", "There is no quantity called {name}.";
     LIST_QUANTITIES = "problem-file-list-quantities", "`drivecourse solve --list` names every quantity.";
     OUTSIDE = "problem-result-outside", "{input} is {value}, outside {min} to {max} (SI units)";
+    TOO_SMALL = "problem-result-too-small", "{input} is {value}, and the least possible is {min} (SI units)";
+    TOO_LARGE = "problem-result-too-large", "{input} is {value}, and the most possible is {max} (SI units)";
     NOT_SETTLING = "problem-result-not-settling", "the readings are not settling yet";
     NO_SOLUTION = "problem-result-no-solution", "no {sought} meets the request";
     NO_POSSIBILITY = "problem-file-no-possibility", "{written} is none of the possibilities of {name}.";
@@ -104,8 +107,15 @@ pub fn quoted(text: &str) -> String {
 #[cfg(not(wordless))]
 pub fn refusal(error: &drivecourse_calc::Error) -> String {
     use drivecourse_calc::Error;
-    let written = |number: f64| with_decimal_mark(number.to_string());
+    // No more figures than can be compared at a glance.
+    let written = |number: f64| with_decimal_mark(Figures::Significant(6).round(number).to_string());
     match error {
+        Error::OutOfRange { input, value, min, max } if *max == f64::MAX => {
+            told!(TOO_SMALL, "input" = input, "value" = written(*value), "min" = written(*min))
+        }
+        Error::OutOfRange { input, value, min, max } if *min == f64::MIN => {
+            told!(TOO_LARGE, "input" = input, "value" = written(*value), "max" = written(*max))
+        }
         Error::OutOfRange { input, value, min, max } => {
             told!(OUTSIDE, "input" = input, "value" = written(*value), "min" = written(*min), "max" = written(*max))
         }

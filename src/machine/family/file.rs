@@ -22,6 +22,11 @@ pub(crate) struct File {
     /// Another family that this one is a variation of: only what is different is said here.
     #[schemars(with = "Option<String>")]
     pub(super) like: Option<Spanned<String>>,
+    /// Topics that this family is for: of the other family only what these need is taken over, and only their columns are
+    /// wanted in the table of machines. All of it where no topic is named.
+    #[serde(default)]
+    #[schemars(with = "Vec<String>")]
+    pub(super) topics: Vec<Spanned<String>>,
     /// Faults of the other family that this one cannot have.
     #[serde(default)]
     #[schemars(with = "Vec<String>")]

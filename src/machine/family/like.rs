@@ -5,7 +5,7 @@ use core::ops::Range;
 use serde::Deserialize;
 use toml::Spanned;
 
-use super::{Asked, Family, Lacks};
+use super::{Asked, Family, Lacks, strange};
 use crate::messages;
 use crate::problem::{Problem, quoted};
 
@@ -68,6 +68,9 @@ impl Family {
                 None => told!(FIRST_OF, "family" = other.id),
             };
             self.lacks = Lacks { of: other.id.clone(), whose, columns, span: table };
+            if let Some(table) = &mut self.table {
+                table.strange = strange::columns(&self.pool, other);
+            }
         }
         let pooled: Vec<_> = self.pool.first().into_iter().flatten().map(|(id, _)| *id).collect();
         let own: Vec<_> = self.roots.iter().map(|(id, _)| *id).chain(pooled).collect();

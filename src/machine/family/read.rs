@@ -13,6 +13,7 @@ use crate::amount::{self, Wanted};
 use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, did_you_mean, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry, nearest};
 use crate::toml_file::read_toml;
+use crate::topics;
 use crate::unit::Kind;
 
 impl Family {
@@ -100,7 +101,13 @@ impl Family {
                     let file = name.get_ref();
                     let in_file = |problem| FamilyProblem { table: Some(file.clone()), problem };
                     in_table.extend(beside.problems.into_iter().map(in_file));
-                    own_table = Some(OwnTable { file: file.clone(), headings: read.headings, rows: read.rows });
+                    own_table = Some(OwnTable {
+                        file: file.clone(),
+                        headings: read.headings,
+                        columns: read.columns,
+                        rows: read.rows,
+                        strange: Vec::new(),
+                    });
                 }
             }
         }
@@ -149,6 +156,15 @@ impl Family {
         if let (None, Some(first)) = (&file.like, file.without.first()) {
             reader.say(first.span(), told!(WITHOUT), told!(WITHOUT_MEND));
         }
+        if let (None, Some(first)) = (&file.like, file.topics.first()) {
+            reader.say(first.span(), told!(TOPICS), told!(WITHOUT_MEND));
+        }
+        let known = || topics::ALL.iter().map(|topic| topic.id);
+        for topic in file.topics.iter().filter(|topic| !known().any(|id| id == topic.get_ref())) {
+            let all = || told!(TOPICS_ARE, "names" = known().collect::<Vec<_>>().join(", "));
+            let mend = nearest(topic.get_ref(), known()).map_or_else(all, did_you_mean);
+            reader.say(topic.span(), told!(NO_TOPIC, "name" = quoted(topic.get_ref())), mend);
+        }
         let usual = other
             .as_ref()
             .map_or_else(Shares::default, |(other, _)| Shares { healthy: other.healthy, pairs: other.pairs });
@@ -183,6 +199,10 @@ impl Family {
             let without: Vec<_> = file.without.iter().map(|id| (id.get_ref().clone(), id.span())).collect();
             let row = file.pool.first().and_then(|row| row.keys().map(Spanned::span).min_by_key(|span| span.start));
             let table = file.machines.as_ref().map(Spanned::span).or(row).unwrap_or_default();
+            let topics: Vec<_> = file.topics.iter().map(|topic| topic.get_ref().as_str()).collect();
+            let named = |id| family.limits.iter().any(|limit| limit.quantity == id);
+            let reduced = (!topics.is_empty()).then(|| other.only(&topics, named));
+            let other = reduced.as_ref().unwrap_or(other);
             reader.problems.extend(family.take_over(other, &without, &place, table));
         }
         in_table.extend(reader.problems.into_iter().map(own));

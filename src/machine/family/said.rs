@@ -20,6 +20,9 @@ messages! { pub(crate) SAYS {
     NO_LIKE_MEND = "problem-family-no-like-mend", "There are {names}. Name one of them, or mend first the one that you mean.";
     WITHOUT = "problem-family-without", "There is no other family to leave a fault out of.";
     WITHOUT_MEND = "problem-family-without-mend", "Name it with `like`.";
+    TOPICS = "problem-family-topics", "There is no other family to take topics over from.";
+    NO_TOPIC = "problem-family-no-topic", "There is no topic called {name}.";
+    TOPICS_ARE = "problem-family-topics-are", "The topics are {names}.";
     SHARES = "problem-family-shares", "The shares under [faults] must lie between 0 and 1.";
     SHARES_MEND = "problem-family-shares-mend", "Write healthy = 0.4, say, for four machines in ten.";
     DOTTED = "problem-family-dotted", "A name with a point in it stands in quotation marks; without them, {name} is the beginning of a table.";

@@ -74,6 +74,7 @@ pub(super) struct Machines {
     pub(super) names: Vec<String>,
     pub(super) pool: Vec<Vec<(QuantityId, f64)>>,
     pub(super) headings: Range<usize>,
+    pub(super) columns: Vec<(QuantityId, Range<usize>)>,
     pub(super) rows: Vec<Range<usize>>,
 }
 
@@ -163,6 +164,11 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
         out.pool.push(values);
         out.rows.push(whole(row));
     }
+    let place = |(column, heading): (&Column, &Cell)| match column {
+        Column::Value(id, _) => Some((*id, heading.span.clone())),
+        Column::Name | Column::Note => None,
+    };
+    out.columns = columns.iter().zip(&headings).filter_map(place).collect();
     if rows.is_empty() {
         reader.problems.push(Problem::whole(told!(NO_MACHINE), told!(NO_MACHINE_MEND)));
     }

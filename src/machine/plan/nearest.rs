@@ -14,6 +14,7 @@ use crate::unit::System;
 
 messages! { pub(crate) SAYS {
     FOLLOWS = "problem-nearest-follows", "There it follows from {values}.";
+    ALSO = "problem-nearest-also", "Besides, {limit}.";
     REFUSED = "problem-nearest-refused", "“{relation}” ({id}) had none: {why}. It follows from {values}.";
 } }
 
@@ -78,22 +79,31 @@ impl Plan {
                 let value = nearest.case.values[id.index()];
                 format!("{} {}", id.get().id, amount::write_exact(id.get(), value, System::Si))
             };
-            self.starts(of).iter().map(written).collect::<Vec<_>>().join(", ")
+            of.iter().map(written).collect::<Vec<_>>().join(", ")
         };
         let more = match (error.limit, &nearest.refused) {
-            (Some(limit), _) => told!(FOLLOWS, "values" = values(&[self.family.limits[limit].quantity])),
+            (Some(limit), _) => told!(FOLLOWS, "values" = values(&self.starts(&[self.family.limits[limit].quantity]))),
             (None, Some((by, why))) => {
                 let relation = by.get().relation;
                 let inputs: Vec<_> = by.get().inputs().collect();
-                told!(REFUSED, "relation" = relation.title, "id" = relation.id, "why" = why, "values" = values(&inputs))
+                // What the author wrote goes into it as it stands.
+                error.span = inputs.iter().find_map(|id| self.family.place(*id, None));
+                let values = values(if error.span.is_some() { inputs } else { self.starts(&inputs) }.as_slice());
+                told!(REFUSED, "relation" = relation.title, "id" = relation.id, "why" = why, "values" = values)
             }
             (None, None) => return error,
         };
         error.because = format!("{} {more}", error.because);
+        // What else that machine breaks would otherwise come to light only when this is mended.
+        for short in nearest.breaks.iter().filter(|short| error.limit.is_some_and(|limit| limit != short.limit)) {
+            let value = nearest.case.values[self.family.limits[short.limit].quantity.index()];
+            error.because = format!("{} {}", error.because, told!(ALSO, "limit" = self.beyond(short.limit, value)));
+        }
         error
     }
 
-    /// What is drawn or fixed and these follow from; where that is too much to be read, what they follow from at once.
+    /// What is drawn or fixed and these follow from; where that is too much to be read, these themselves, or of a single one
+    /// what it follows from at once.
     fn starts(&self, of: &[QuantityId]) -> Vec<QuantityId> {
         let inputs = |id: QuantityId| {
             let step = self.steps.iter().find(|step| step.gives == id.0);
@@ -109,8 +119,10 @@ impl Plan {
         if starts.len() <= MOST_STARTS {
             return starts;
         }
-        let at_once: BTreeSet<_> = of.iter().flat_map(|id| inputs(*id)).map(|input| QuantityId(*input)).collect();
-        if at_once.is_empty() { starts } else { at_once.into_iter().collect() }
+        match of {
+            [one] => inputs(*one).iter().map(|input| QuantityId(*input)).collect(),
+            several => several.to_vec(),
+        }
     }
 
     /// One attempt, gone through to its end whatever it breaks.

@@ -240,7 +240,7 @@ impl Plan {
 
     /// The limit at this place, why there is one, and what came nearest to it: `chain.wrap_small (of quarry-conveyor; less
     /// wrap lets the chain climb the teeth): at the nearest it was 113.2°, and the least allowed is 120°`.
-    fn beyond(&self, place: usize, nearest: f64) -> String {
+    pub(super) fn beyond(&self, place: usize, nearest: f64) -> String {
         let limit = &self.family.limits[place];
         let from = if limit.of.is_empty() { String::new() } else { told!(OF_FAMILY, "family" = limit.of) };
         let notes: Vec<_> = [from, limit.reason()].into_iter().filter(|note| !note.is_empty()).collect();

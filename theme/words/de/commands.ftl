@@ -178,3 +178,8 @@ words-families = Maschinen, und was ihnen fehlen kann
 words-items = Aufgaben
 words-exams = Titel von Prüfungen
 words-not-translated = { $count } von { $all } Texten sind nicht übersetzt.
+
+check-look-first = Sehen Sie zuerst nach der Spalte { $column }: Hier hat sie { $own }, und die Maschinen von { $family } haben { $usual }. Stimmt ihre Einheit?
+check-strange = Die Spalte { $column } hat { $own }, und die Maschinen von { $family } haben { $usual }.
+check-strange-mend = Wenn Ihre Maschinen so sind, lassen Sie es. Wenn nicht, verbessern Sie die Einheit in ihrer Überschrift oder die Werte.
+check-from-to = { $low } bis { $high }

@@ -7,6 +7,8 @@ problem-file-no-possibility = { $written } ist keine der Möglichkeiten von { $n
 problem-file-called-here = { $written } heißt hier { $name }.
 problem-file-choose = Zur Wahl stehen: { $choices }.
 problem-result-outside = { $input } ist { $value }, außerhalb von { $min } bis { $max } (SI-Einheiten)
+problem-result-too-small = { $input } beträgt { $value }, möglich ist mindestens { $min } (SI-Einheiten)
+problem-result-too-large = { $input } beträgt { $value }, möglich ist höchstens { $max } (SI-Einheiten)
 problem-result-not-settling = die Ablesungen nähern sich noch keinem Endwert
 problem-result-no-solution = nichts erfüllt die Vorgaben ({ $sought })
 
@@ -236,5 +238,9 @@ problem-draw-leave-out =
     Kann Ihr Antrieb diesen Fehler nicht haben, lassen Sie ihn weg, neben `like`:
     { $line }
 
-problem-nearest-follows = Dort folgt es aus {$values}.
+problem-nearest-follows = Dort folgt es aus { $values }.
+problem-nearest-also = Außerdem: { $limit }.
 problem-nearest-refused = „{ $relation }“ ({ $id }) hatte keins: { $why }. Es folgt aus { $values }.
+problem-family-topics = Es gibt keine andere Familie, aus der Themen zu übernehmen wären.
+problem-family-no-topic = Ein Thema { $name } gibt es nicht.
+problem-family-topics-are = Die Themen sind { $names }.

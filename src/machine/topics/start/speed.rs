@@ -57,8 +57,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             "next pair": poles(f, n).map(|p| p + 2) => "You took a synchronous speed below the plate speed; a motor runs just under its synchronous speed, never over it.";
         },
     }
-    .method("divide 120 f by the plate speed and take the even number at or next below it")
-    .question(),
+    .method("divide 120 f by the plate speed and take the even number at or next below it"),
     relation! {
         "start.synchronous/poles": "Synchronous speed from supply frequency and poles",
         "start.synchronous": AngularVelocity = synchronous_speed(f, p),
@@ -81,6 +80,18 @@ pub(super) const RELATIONS: &[Relation] = &[
             x: Ratio = "drive.load_share",
         },
         formula ["n = ns - (ns - n) / x[]"],
+        source SLIP_METHOD,
+        turns {},
+    }
+    .model(),
+    relation! {
+        "drive.motor_speed/plate speed": "Speed of a motor of this plate under this load",
+        "drive.motor_speed": AngularVelocity = speed_at_load(ns, nf, x),
+        from {
+            ns: AngularVelocity = "start.synchronous", nf: AngularVelocity = "start.plate_speed",
+            x: Ratio = "drive.load_share",
+        },
+        formula ["n = ns - x[] * (ns - nf)"],
         source SLIP_METHOD,
         turns {},
     }
