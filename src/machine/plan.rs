@@ -6,9 +6,9 @@ mod case;
 mod nearest;
 mod needs;
 mod rejections;
+mod roots;
 
 use core::ops::Range;
-use std::borrow::Cow;
 use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
@@ -17,7 +17,6 @@ use crate::messages;
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, work};
-use crate::unit::Kind;
 
 pub(crate) use agree::SAYS as AGREE_SAYS;
 pub use case::Case;
@@ -62,6 +61,8 @@ pub struct Plan {
     /// Roots drawn as a share of another, and of which.
     shares: Vec<(QuantityId, QuantityId)>,
     total_weight: f64,
+    /// Of each machine that has a name, what belongs to its build and the table does not say, as drawn for it once.
+    built: Vec<Vec<(QuantityId, f64)>>,
     samples: OnceLock<Vec<Case>>,
 }
 
@@ -169,7 +170,8 @@ impl Plan {
         }
         let shares = family.roots.iter().filter_map(share).collect();
         let total_weight = family.faults.iter().map(|fault| fault.weight).sum();
-        Ok(Self { family, steps, guarded, at, topics, shares, total_weight, samples: OnceLock::new() })
+        let built = family.machines.iter().map(|name| roots::build_of(&family, name)).collect();
+        Ok(Self { family, steps, guarded, at, topics, shares, total_weight, built, samples: OnceLock::new() })
     }
 
     /// How many relations a case runs through.
@@ -318,11 +320,6 @@ impl Plan {
         self.family.machines.get(row).map(String::as_str)
     }
 
-    /// The row of the table that an attempt's seed draws; the table must have rows.
-    fn row(&self, seed: u64) -> usize {
-        Stream::new(seed, "pool").below(self.family.pool.len())
-    }
-
     /// Fills `case` with one attempt; the place of the limit it broke, or `None` where a
     /// calculation refused, if it is no good. Beyond the limits only `needs` are worked out, or everything.
     fn attempt(
@@ -342,46 +339,6 @@ impl Plan {
             }
         }
         self.run_rest(needs, values)
-    }
-
-    /// Empties `case` and draws what one attempt starts from.
-    fn draw_roots(&self, seed: u64, like: Option<Like<'_>>, needs: Option<&Needs>, case: &mut Case) {
-        let values = &mut case.values;
-        values.fill(f64::NAN);
-        if !self.family.pool.is_empty() {
-            for (id, value) in &self.family.pool[self.row(seed)] {
-                values[id.index()] = like.map_or(*value, |like| like.values[id.index()]);
-            }
-        }
-        for (place, (topic, roots)) in self.topics.iter().enumerate() {
-            if needs.is_some_and(|needs| !needs.topics[place]) {
-                continue;
-            }
-            let mut stream = Stream::new(seed, topic);
-            for (id, draw) in &self.family.roots[roots.clone()] {
-                values[id.index()] = sample(*id, draw, &mut stream);
-            }
-        }
-        // A fault draws some roots again, as a share or no longer as one.
-        let mut shares = Cow::Borrowed(&self.shares);
-        for (index, fault) in case.faults.iter().enumerate() {
-            let mut stream = Stream::new(derive(seed, index as u64), "fault draws");
-            for drawn @ (id, draw) in &self.family.faults[*fault].draws {
-                values[id.index()] = sample(*id, draw, &mut stream);
-                if shares.iter().any(|(share, _)| share == id) {
-                    shares.to_mut().retain(|(share, _)| share != id);
-                }
-                if let Some(share) = share(drawn) {
-                    shares.to_mut().push(share);
-                }
-            }
-        }
-        for (share, of) in shares.iter() {
-            values[share.index()] *= values[of.index()];
-        }
-        if let Some(Like { values: other, held }) = like {
-            held.iter().for_each(|id| values[id.index()] = other[id.index()]);
-        }
     }
 
     /// What the limits do not wait for.
@@ -483,20 +440,6 @@ fn share((id, draw): &(QuantityId, Draw)) -> Option<(QuantityId, QuantityId)> {
 /// A problem at `span`, or of the file as a whole where another file is at fault.
 fn placed(span: Option<Range<usize>>, what: impl Into<String>, mend: impl Into<String>) -> Problem {
     Problem { span, what: what.into(), mend: mend.into() }
-}
-
-fn sample(id: QuantityId, draw: &Draw, stream: &mut Stream) -> f64 {
-    match draw {
-        Draw::Fixed(value) => *value,
-        Draw::Between(low, high) if id.get().kind == Kind::Count => {
-            (low + stream.below((high - low) as usize + 1) as f64).round()
-        }
-        // The share itself; the quantity that it is a share of comes in later.
-        Draw::Share { low, high, .. } => stream.between(*low, *high),
-        Draw::Between(low, high) => stream.between(*low, *high),
-        Draw::Choose(choices) => choices[stream.below(choices.len())],
-        Draw::About { middle, spread } => middle + spread * stream.normal(),
-    }
 }
 
 #[cfg(test)]

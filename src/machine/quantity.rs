@@ -39,6 +39,8 @@ pub struct Quantity {
     pub us: Display,
     /// How a person comes to know it.
     pub known: Known,
+    /// Whether it belongs to the build of a machine: the same each time that a machine of this name is met.
+    pub built: bool,
     /// The possibilities of a [`Kind::Choice`], in the order of its values, as files and tables name them.
     pub choices: &'static [&'static str],
     /// The same as people are shown them: in the language spoken.
@@ -49,7 +51,7 @@ impl Quantity {
     /// A quantity that is worked out, shown in the usual units of its kind to three figures.
     pub const fn new(id: &'static str, symbol: &'static str, kind: Kind, name: &'static str) -> Self {
         let (si, us) = usual(kind);
-        Self { id, symbol, kind, name, si, us, known: Known::Worked, choices: &[], labels: &[] }
+        Self { id, symbol, kind, name, si, us, known: Known::Worked, built: false, choices: &[], labels: &[] }
     }
 
     /// Whether this choice (its place, as a value) calls for the machine to stop: its label says "stop".
@@ -90,6 +92,13 @@ impl Quantity {
     #[must_use]
     pub const fn read(mut self, instrument: Instrument) -> Self {
         self.known = Known::Read(instrument);
+        self
+    }
+
+    /// Part of the build of a machine, like the number of its bolts.
+    #[must_use]
+    pub const fn built(mut self) -> Self {
+        self.built = true;
         self
     }
 

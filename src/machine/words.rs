@@ -96,14 +96,18 @@ impl Said {
     }
 }
 
+/// Added to how a quantity is known, of one that belongs to the build of a machine.
+const BUILT: u8 = 3;
+
 impl Packed for Quantity {
     fn pack(&self, out: &mut String) {
         (self.id, (self.symbol, self.name)).pack(out);
         (self.kind, (self.si, self.us)).pack(out);
+        let built = if self.built { BUILT } else { 0 };
         match self.known {
-            Known::Worked => 0_u8.pack(out),
-            Known::Plate => 1_u8.pack(out),
-            Known::Read(instrument) => (2_u8, instrument as u64).pack(out),
+            Known::Worked => built.pack(out),
+            Known::Plate => (1 + built).pack(out),
+            Known::Read(instrument) => (2 + built, instrument as u64).pack(out),
         }
         // The browser compares with no file: it needs the labels only.
         self.labels.to_vec().pack(out);
@@ -112,13 +116,15 @@ impl Packed for Quantity {
     fn unpack(from: &mut Reader<'_>) -> Self {
         let (id, (symbol, name)) = Packed::unpack(from);
         let (kind, (si, us)) = Packed::unpack(from);
-        let known = match u8::unpack(from) {
+        let known = u8::unpack(from);
+        let built = known >= BUILT;
+        let known = match known % BUILT {
             0 => Known::Worked,
             1 => Known::Plate,
             _ => Known::Read(from.choose(&INSTRUMENTS)),
         };
         let labels: &[&str] = Vec::unpack(from).leak();
-        Self { id, symbol, kind, name, si, us, known, choices: labels, labels }
+        Self { id, symbol, kind, name, si, us, known, built, choices: labels, labels }
     }
 }
 

@@ -84,8 +84,8 @@ mod tests {
             let case = plan.draw_with(7, Some(&[])).unwrap();
             case.values[Registry::get().find(name).unwrap().index()]
         };
-        assert!(drawn(&plan, "chain.sag") > 0.0 && drawn(&plan, "oil.level").is_nan());
-        assert!(drawn(&other, "oil.level") > 0.0);
+        assert!(drawn(&plan, "chain.sag") > 0.0 && drawn(&plan, "oil.cold_level").is_nan());
+        assert!(drawn(&other, "oil.cold_level") > 0.0);
         let pressed = Registry::get().find("load.verdict").unwrap();
         let wider = other.family.only(&["chain"], |id| id == pressed);
         assert!(names(&wider).contains(&"load.rating_middle"), "{:?}", names(&wider));

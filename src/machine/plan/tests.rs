@@ -215,3 +215,41 @@ fn a_fixed_value_that_the_others_make_otherwise_is_told_of() {
     };
     assert_eq!(plan(&rows(&["17", "19"])).unwrap_err().len(), 1);
 }
+
+#[test]
+fn a_machine_with_a_name_is_built_the_same_each_time() {
+    let text = "name = \"Lift\"\nmachines = \"lifts.csv\"\n[draw]\n\"vibrate.elements\" = { choose = [9, 10, 11, 12, 13] }\n\
+                \"vibrate.element_dia\" = { of = \"load.shaft_diameter\", between = [\"25 %\", \"29 %\"] }\n\
+                \"heat.ambient\" = { between = [\"10 °C\", \"30 °C\"] }\n";
+    let rows = "machine,load.shaft_diameter [mm]\nL-1,65\nL-2,65\nL-3,70\n";
+    let plan = |rows: &str| {
+        let table = |_: &str| Some(rows.to_owned());
+        Plan::new(Family::read_whole("lift", text, &[], table).unwrap()).unwrap()
+    };
+    let named = plan(rows);
+    let seen = |plan: &Plan, wanted: Option<&str>| {
+        let cases = (0..60).map(|seed| plan.draw(seed).unwrap());
+        let cases = cases.filter(|case| wanted.is_none() || plan.machine_name(case) == wanted);
+        let of = |case: &Case, name: &str| case.values[Registry::get().find(name).unwrap().index()].to_bits();
+        let all: Vec<_> = cases
+            .map(|case| ((of(&case, "vibrate.elements"), of(&case, "vibrate.element_dia")), of(&case, "heat.ambient")))
+            .collect();
+        let distinct = |values: Vec<u64>| values.into_iter().collect::<std::collections::BTreeSet<_>>().len();
+        let builds = all.iter().map(|(build, _)| *build).collect::<std::collections::BTreeSet<_>>();
+        (builds.len(), distinct(all.iter().map(|(_, ambient)| *ambient).collect()), all.len())
+    };
+    for name in ["L-1", "L-2", "L-3"] {
+        let (builds, ambients, met) = seen(&named, Some(name));
+        assert!(builds == 1 && met > 8 && ambients == met, "{name}: {builds} builds, {ambients} ambients of {met}");
+    }
+    assert_eq!(seen(&named, None).0, 3, "two machines with the same plates are two machines");
+    // A twin keeps the build of the machine that it is like.
+    let case = named.draw(5).unwrap();
+    let held = [Registry::get().find("heat.ambient").unwrap()];
+    let elements = Registry::get().find("vibrate.elements").unwrap();
+    let needs = named.needs([elements].into_iter());
+    for seed in 0..20 {
+        let twin = named.draw_like(&case, &held, &[], &needs, seed).unwrap();
+        assert_eq!(twin.values[elements.index()], case.values[elements.index()]);
+    }
+}

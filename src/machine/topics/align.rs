@@ -79,24 +79,24 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         .shown("°", Places(2), "°", Places(2))
         .plate(),
     Quantity::choice("align.sprocket_verdict", "", "verdict on the sprockets", sprockets::VERDICTS),
-    along("align.apart", "a", "distance along the shafts between the two places measured"),
+    along("align.apart", "a", "distance along the shafts between the two places measured").built(),
     Quantity::new("align.centres_near", "C_1", Kind::Length, "centre distance at the sprockets").read(Caliper),
     Quantity::new("align.centres_far", "C_2", Kind::Length, "centre distance farther behind").read(Caliper),
     slope("align.parallel", "m_p", "how much the shafts run apart behind the sprockets"),
-    along("align.pivot", "x_p", "distance of the bearing to be moved from the one that stays"),
+    along("align.pivot", "x_p", "distance of the bearing to be moved from the one that stays").built(),
     small("align.swing", "u_p", "move of the bearing that swings the shaft parallel"),
     // Shafts: how they stand, and where the feet are.
     fine("align.offset_v", "y_v", "vertical offset at the measuring plane"),
     slope("align.angle_v", "m_v", "vertical angle between the shafts"),
     fine("align.offset_h", "y_h", "horizontal offset at the measuring plane"),
     slope("align.angle_h", "m_h", "horizontal angle between the shafts"),
-    along("align.front", "x_f", "distance of the front feet from the measuring plane"),
-    along("align.feet_apart", "x_d", "distance between front and rear feet of the movable machine"),
+    along("align.front", "x_f", "distance of the front feet from the measuring plane").built(),
+    along("align.feet_apart", "x_d", "distance between front and rear feet of the movable machine").built(),
     along("align.rear", "x_r", "distance of the rear feet from the measuring plane"),
     // Dial readings.
     small("align.trial", "b_t", "reading at the bottom of the bar's trial on a stiff pipe").read(Dial),
     fine("align.sag", "s_b", "sag of the indicator bar"),
-    along("align.circle", "D_f", "diameter of the face dial's circle"),
+    along("align.circle", "D_f", "diameter of the face dial's circle").built(),
     small("align.rim_right", "R_3", "rim reading at 3 o'clock").read(Dial),
     small("align.rim_bottom", "R_6", "rim reading at 6 o'clock").read(Dial),
     small("align.rim_left", "R_9", "rim reading at 9 o'clock").read(Dial),
@@ -133,7 +133,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     // Thermal growth.
     Quantity::new("align.motor_expansion", "α_m", Kind::Expansion, "expansion coefficient of the motor's frame")
         .shown("µm/(m·°C)", Significant(3), "µin/(in·°F)", Significant(2))
-        .plate(),
+        .plate()
+        .built(),
     Quantity::new("align.reducer_expansion", "α_r", Kind::Expansion, "expansion coefficient of the reducer's housing")
         .shown("µm/(m·°C)", Significant(3), "µin/(in·°F)", Significant(2))
         .plate(),
@@ -142,7 +143,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         .plate(),
     Quantity::new("align.reducer_height", "H_r", Kind::Length, "height of the reducer's shaft above its feet")
         .shown("mm", Places(0), "in", Places(2))
-        .plate(),
+        .plate()
+        .built(),
     Quantity::new(
         "align.front_rise",
         "D_mf",

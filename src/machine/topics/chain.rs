@@ -150,13 +150,14 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         Kind::Angle,
         "climb of the line of centres towards the large sprocket, above the horizontal",
     )
-    .read(Protractor),
+    .read(Protractor)
+    .built(),
     Quantity::new("chain.strand_incline", "θ", Kind::Angle, "incline of the slack (lower) strand to the horizontal")
         .read(Protractor),
     force("chain.slack_tension", "H", "pull of the slack strand"),
     // Take-up.
     length("chain.take_up_move", "ΔC", "move of the shafts apart", 3, 4),
-    length("chain.screw_lead", "l", "lead of the adjusting screw", 2, 4).plate(),
+    length("chain.screw_lead", "l", "lead of the adjusting screw", 2, 4).plate().built(),
     Quantity::new("chain.screw_turns", "N", Kind::Turns, "turns of the adjusting screw").shown(
         "turns",
         Places(2),
@@ -187,7 +188,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     length("chain.wear_growth", "ΔX", "growth of the whole chain by wear", 1, 2),
     // Capacity.
     force("chain.pull", "F", "pull in the working strand"),
-    number("chain.service_factor", "K_s", "service factor").shown("", Places(2), "", Places(2)).plate(),
+    number("chain.service_factor", "K_s", "service factor").shown("", Places(2), "", Places(2)).plate().built(),
     count("chain.strands", "m_s", "number of strands").plate(),
     number("chain.strand_factor", "K_1", "strand factor").shown("", Significant(2), "", Significant(2)).plate(),
     number("chain.tooth_factor", "K_2", "tooth factor").shown("", Places(2), "", Places(2)).plate(),

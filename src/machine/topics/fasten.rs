@@ -85,7 +85,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     wrench("fasten.bolt_found", "T_bf", "torque found in the base bolt at the check").plate(),
     percent("fasten.loss_limit", "s_max", "largest loss of torque allowed").plate(),
     Quantity::choice("fasten.base_verdict", "", "verdict on the base bolt at the check", tighten::HELD),
-    drawn("fasten.grip", "L_g", "grip of the bolt"),
+    drawn("fasten.grip", "L_g", "grip of the bolt").built(),
     stress("fasten.elasticity", "E", "modulus of elasticity of the bolt").plate(),
     length("fasten.stretch", "δ_b", "stretch of the bolt").shown("mm", Significant(3), "in", Significant(3)),
     Quantity::new("fasten.turn", "θ_b", Kind::Angle, "turn of the nut past snug").shown(
@@ -103,7 +103,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "in²",
         Places(4),
     ),
-    Quantity::new("fasten.bolts", "n_b", Kind::Count, "number of bolts in the circle").plate(),
+    Quantity::new("fasten.bolts", "n_b", Kind::Count, "number of bolts in the circle").plate().built(),
     Quantity::new("fasten.turn_place", "k", Kind::Count, "place in the tightening order").plate(),
     Quantity::new("fasten.bolt_at_place", "j_k", Kind::Count, "number of the bolt tightened at that place"),
     percent("fasten.stage_share", "f_s", "share of the full torque in this round").plate(),
@@ -117,7 +117,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     pull("fasten.key_force", "F_k", "force on the key"),
     stress("fasten.key_shear", "τ_k", "shear stress in the key"),
     stress("fasten.key_bearing", "σ_k", "bearing stress between key and keyway"),
-    stress("fasten.key_yield", "S_y", "yield strength of the weakest of key, shaft and hub").plate(),
+    stress("fasten.key_yield", "S_y", "yield strength of the weakest of key, shaft and hub").plate().built(),
     stress("fasten.key_shear_strength", "S_s", "strength of the key in shear"),
     Quantity::new("fasten.key_factor", "N_k", Kind::Ratio, "factor of safety of the key")
         .shown("", Significant(2), "", Significant(2))
@@ -139,7 +139,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     ),
     Quantity::new("fasten.taper", "k_t", Kind::Ratio, "taper of the bushing on its diameter")
         .shown("", Places(4), "", Places(4))
-        .plate(),
+        .plate()
+        .built(),
     length("fasten.clearance", "c_b", "clearance of the loose bushing on the shaft")
         .shown("mm", Places(3), "in", Places(4))
         .plate(),
@@ -153,7 +154,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "verdict on the bushing's gap",
         &["the taper grips", "stop: the flange carries the screws"],
     ),
-    Quantity::new("fasten.screws", "n_s", Kind::Count, "number of screws of the bushing").plate(),
+    Quantity::new("fasten.screws", "n_s", Kind::Count, "number of screws of the bushing").plate().built(),
     length("fasten.screw_dia", "d_s", "nominal diameter of a bushing screw").plate(),
     wrench("fasten.screw_torque", "T_n", "torque of a bushing screw").plate(),
     pull("fasten.screw_pull", "F_s", "pull of all bushing screws together"),
@@ -163,7 +164,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     fine("fasten.flange_uneven", "u_g", "difference between widest and narrowest gap round the bushing's flange"),
     fine("fasten.flange_gap_widest", "g_w", "widest gap round the bushing's flange").read(Feeler),
     fine("fasten.flange_gap_narrowest", "g_n", "narrowest gap round the bushing's flange").read(Feeler),
-    drawn("fasten.flange_dia", "D_f", "diameter of the bushing's flange"),
+    drawn("fasten.flange_dia", "D_f", "diameter of the bushing's flange").built(),
     fine("fasten.rim_wobble", "w_r", "face runout at the sprocket's pitch circle"),
 ];
 

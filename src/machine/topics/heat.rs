@@ -74,10 +74,10 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::new("heat.allowed_power", "P_th", Kind::Power, "greatest power without getting too hot"),
     degrees("heat.other_ambient", "T_a2", "ambient temperature of the other case").plate(),
     share("heat.other_share", "s", "load of the other case as a share of the present load").plate(),
-    share("heat.fixed_share", "f", "share of the heat that does not depend on load").plate(),
+    share("heat.fixed_share", "f", "share of the heat that does not depend on load").plate().built(),
     degrees("heat.expected", "T_e", "housing temperature to expect in the other case"),
     // Warm-up.
-    minutes("heat.time_constant", "τ", "time constant of the warm-up").plate(),
+    minutes("heat.time_constant", "τ", "time constant of the warm-up").plate().built(),
     difference("heat.peak_height", "A", "height of the run-in peak"),
     minutes("heat.peak_time", "t_p", "time of the run-in peak"),
     minutes("heat.asked_time", "t", "time since the cold start").plate(),
@@ -101,7 +101,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     minutes("heat.warm_up_time", "t_w", "time from a cold start until the unit has settled"),
     // Infrared.
     emissivity("heat.emissivity_set", "ε_set", "emissivity set on the instrument").plate(),
-    emissivity("heat.emissivity", "ε", "emissivity of the surface").plate(),
+    emissivity("heat.emissivity", "ε", "emissivity of the surface").plate().built(),
     degrees("heat.infrared", "T_ir", "infrared reading of the housing").read(Thermometer),
     degrees("heat.infrared_true", "T_c", "housing temperature behind the infrared reading"),
     emissivity("heat.emissivity_found", "ε_c", "emissivity found with a contact thermometer"),

@@ -83,7 +83,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         &["sits flat", "parallel gap", "wedge", "bent foot or dirt"],
     ),
     Quantity::new("mount.level", "φ", Kind::Slope, "slope of the base shown by the level").read(Level),
-    Quantity::new("mount.level_run", "l", Kind::Length, "length of the base levelled").read(Tape),
+    Quantity::new("mount.level_run", "l", Kind::Length, "length of the base levelled").read(Tape).built(),
     small("mount.height_change", "h", "height change over the base"),
     Quantity::new("mount.level_limit", "φ_max", Kind::Slope, "largest slope allowed for the oil level").plate(),
     Quantity::choice("mount.level_verdict", "", "verdict on the level", &["level enough", "level it again"]),

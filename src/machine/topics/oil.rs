@@ -70,7 +70,7 @@ const fn hours(id: &'static str, symbol: &'static str, name: &'static str) -> Qu
 
 pub(super) const QUANTITIES: &[Quantity] = &[
     // Grade and viscosity.
-    Quantity::choice("oil.plate_grade", "", "oil grade on the unit's plate", grade::GRADES).plate(),
+    Quantity::choice("oil.plate_grade", "", "oil grade on the unit's plate", grade::GRADES).plate().built(),
     Quantity::new("oil.fill_share", "k", Kind::Ratio, "viscosity of the fill as a share of its plate grade"),
     Quantity::new("oil.index", "VI", Kind::Ratio, "viscosity index on the data sheet")
         .shown("", Places(0), "", Places(0))
@@ -121,11 +121,11 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     // Level.
     Quantity::new("oil.free_share", "k_A", Kind::Ratio, "share of the rectangle between the feet that the oil covers"),
     Quantity::new("oil.sump_area", "A", Kind::Area, "free plan area of the sump").plate(),
-    sump("oil.below_datum", "V_0", "oil below nought of the sight glass scale").plate(),
-    height("oil.low_mark", "h_low", "low mark for the present mounting position").plate(),
-    height("oil.high_mark", "h_high", "high mark for the present mounting position").plate(),
-    height("oil.other_low", "h_low2", "low mark for the other mounting position").plate(),
-    height("oil.other_high", "h_high2", "high mark for the other mounting position").plate(),
+    sump("oil.below_datum", "V_0", "oil below nought of the sight glass scale").plate().built(),
+    height("oil.low_mark", "h_low", "low mark for the present mounting position").plate().built(),
+    height("oil.high_mark", "h_high", "high mark for the present mounting position").plate().built(),
+    height("oil.other_low", "h_low2", "low mark for the other mounting position").plate().built(),
+    height("oil.other_high", "h_high2", "high mark for the other mounting position").plate().built(),
     height("oil.target_level", "h_m", "level halfway between the marks"),
     share("oil.fill_level", "k_h", "level as filled, as a share of the way from the low to the high mark"),
     height("oil.cold_level", "h_c", "oil level, cold").read(SightGlass),
@@ -147,7 +147,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::choice("oil.breather", "", "state of the breather", breather::STATES),
     gauge("oil.atmosphere", "p_a", "absolute pressure of the air outside").plate(),
     gauge("oil.air_gauge", "p_1", "gauge pressure behind a blocked breather, the air alone counted"),
-    height("oil.cover_height", "h_t", "height of the inside of the cover on the sight glass scale").plate(),
+    height("oil.cover_height", "h_t", "height of the inside of the cover on the sight glass scale").plate().built(),
     sump("oil.air_space", "V_a", "air space over the cold oil"),
     gauge("oil.sealed_gauge", "p_2", "gauge pressure behind a blocked breather, air and oil counted"),
     gauge("oil.gauge", "p", "gauge pressure in the housing at running temperature").read(PressureGauge),

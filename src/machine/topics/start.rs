@@ -69,7 +69,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         .plate(),
     Quantity::new("start.motor_efficiency", "η_m", Kind::Ratio, "efficiency of the motor")
         .shown("%", Places(1), "%", Places(1))
-        .plate(),
+        .plate()
+        .built(),
     Quantity::new("start.input_power", "P_1", Kind::Power, "electrical power that the motor draws").shown(
         "kW",
         Significant(3),
@@ -79,7 +80,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::new("start.shaft_power", "P_s", Kind::Power, "power at the motor's shaft, from the electrical readings"),
     percent("start.load_share", "x", "load of the motor, from the electrical readings"),
     percent("start.load_by_speed", "x_n", "load of the motor, from its speed"),
-    Quantity::new("start.no_load_share", "k_0", Kind::Ratio, "no-load current over full-load current"),
+    Quantity::new("start.no_load_share", "k_0", Kind::Ratio, "no-load current over full-load current").built(),
     Quantity::new("start.no_load_current", "I_0", Kind::Current, "no-load current of the motor").plate(),
     Quantity::new("start.full_load_current", "I_f", Kind::Current, "full-load current on the motor's plate").plate(),
     percent("start.load_by_current", "x_I", "load of the motor, from its current"),
@@ -92,7 +93,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         &["within the plate", "overloaded"],
     ),
     // First start.
-    Quantity::choice("start.wanted_way", "", "way the output shaft must turn", first::WAYS).plate(),
+    Quantity::choice("start.wanted_way", "", "way the output shaft must turn", first::WAYS).plate().built(),
     Quantity::choice("start.motor_way", "", "way the motor must turn", first::WAYS),
     Quantity::choice("start.phases", "", "order of the supply lines", first::PHASES),
     Quantity::choice("start.bumped_way", "", "way the motor turned at the bump", first::WAYS).plate(),

@@ -63,12 +63,13 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     frequency("vibrate.chain_pass", "f_r", "frequency at which rollers seat on the small sprocket"),
     frequency("vibrate.chain_loop", "f_c", "frequency at which one link of the chain comes round"),
     // Bearing of the output shaft.
-    Quantity::new("vibrate.elements", "N_b", Kind::Count, "number of rolling elements").plate(),
-    dimension("vibrate.element_dia", "d_b", "diameter of the rolling elements"),
-    dimension("vibrate.bearing_pitch_dia", "D_b", "pitch diameter of the bearing"),
+    Quantity::new("vibrate.elements", "N_b", Kind::Count, "number of rolling elements").plate().built(),
+    dimension("vibrate.element_dia", "d_b", "diameter of the rolling elements").built(),
+    dimension("vibrate.bearing_pitch_dia", "D_b", "pitch diameter of the bearing").built(),
     Quantity::new("vibrate.contact_angle", "α_b", Kind::Angle, "contact angle of the bearing")
         .shown("°", Places(0), "°", Places(0))
-        .plate(),
+        .plate()
+        .built(),
     order("vibrate.order_cage", "o_c", "turns of the cage for each turn of the shaft"),
     order("vibrate.order_outer", "o_o", "elements that pass a spot of the outer ring for each turn of the shaft"),
     order("vibrate.order_inner", "o_i", "elements that pass a spot of the inner ring for each turn of the shaft"),
@@ -223,8 +224,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     frequency("vibrate.hunting", "f_h", "hunting-tooth frequency of the first gear pair"),
     frequency("vibrate.phase_frequency", "f_A", "assembly-phase frequency of the first gear pair"),
     // The gear unit's own class.
-    Quantity::choice("vibrate.unit_class", "", "class of the gear unit", unit_class::CLASSES).plate(),
-    Quantity::choice("vibrate.unit_subclass", "", "subclass of the gear unit", unit_class::SUBCLASSES).plate(),
+    Quantity::choice("vibrate.unit_class", "", "class of the gear unit", unit_class::CLASSES).plate().built(),
+    Quantity::choice("vibrate.unit_subclass", "", "subclass of the gear unit", unit_class::SUBCLASSES).plate().built(),
     severity("vibrate.unit_rating", "L_R", "velocity rating of the gear unit, r.m.s."),
     severity("vibrate.unit_ab", "L_uAB", "limit between zones A and B of the gear unit"),
     severity("vibrate.unit_cd", "L_uCD", "limit between zones C and D of the gear unit"),
