@@ -11,10 +11,11 @@ use crate::cli::Module;
 pub(crate) struct New {
     /// Folder to make
     pub(crate) folder: PathBuf,
-    /// Topics, such as chain,heat [default: mount,chain,load,heat]
+    /// Topics, some of drive, mount, oil, align, fasten, chain, load, start, heat, vibrate, noise, follow, with commas
+    /// between them: each brings its chapter and its columns in the table of machines [default: mount,chain,load,heat]
     #[arg(long, value_name = "TOPICS", value_delimiter = ',')]
     pub(crate) topic: Vec<String>,
-    /// The program's family that your drive is a variation of
+    /// The program's family that your drive is a variation of; `drivecourse look` lists them
     #[arg(long, value_name = "FAMILY", default_value = "quarry-conveyor")]
     pub(crate) like: String,
 }

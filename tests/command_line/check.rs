@@ -63,13 +63,13 @@ fn every_problem_is_found_in_one_pass() {
 fn a_bound_of_an_item_that_no_machine_keeps_is_told_with_its_values() {
     let place = Place::new();
     place.run(&["new", "plant", "--topic", "heat"]).done();
-    let item = "[[item]]\nid = \"never\"\ntopic = \"heat\"\nskill = \"x\"\ntitle = \"x\"\ntext = \"x\"\nfaults = [\"low-oil\"]\n\
+    let item = "[[item]]\nid = \"never\"\ntopic = \"heat\"\nskill = \"x\"\ntitle = \"x\"\ntext = \"x\"\nfaults = [\"hot-running\"]\n\
                 when = [{ quantity = \"heat.ambient\", at_least = \"70 °C\" }]\n\n\
                 [[item.part]]\ntext = \"x?\"\nask = \"heat.rise\"\nfrom = [\"heat.housing\", \"heat.ambient\"]\n";
     place.write("plant/scenarios/items/never.toml", item);
     let ran = place.run(&["check", "--module", "plant"]);
     let out = plain(&ran.out);
-    assert!(out.contains("no machine with the fault \"low-oil\" keeps the item's bounds; at the nearest"), "{out}");
+    assert!(out.contains("no machine with the fault \"hot-running\" keeps the item's bounds; at the nearest"), "{out}");
     // 30 °C is the most that the family draws.
     assert!(out.contains("heat.ambient is 29.") && out.contains(", and at least 70.00 °C is allowed"), "{out}");
 }
@@ -90,7 +90,7 @@ fn what_a_table_lacks_is_told_once_and_mended_by_copying() {
     assert!(ran.code == 1 && ran.err.contains("1 problem was found"), "{}{}", ran.out, ran.err);
     assert!(ran.out.contains("plant/scenarios/families/small.toml:3:12: This table of machines takes"), "{}", ran.out);
     assert!(
-        ran.out.contains("load.bearing_capacity [kN],") && ran.out.contains("machine SC-01 of our-drive"),
+        ran.out.contains("load.bearing_span [mm],") && ran.out.contains("machine SC-01 of our-drive"),
         "{}",
         ran.out
     );
@@ -101,6 +101,59 @@ fn what_a_table_lacks_is_told_once_and_mended_by_copying() {
     place.run(&["check", "--module", "plant"]).done();
     assert!(place.run(&["look", "small", "--module", "plant"]).done().contains("after K-"));
     place.run(&["build", "--module", "plant"]).done();
+}
+
+#[test]
+fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,heat"]).done();
+    let (family, table) = ("plant/scenarios/families/our-drive.toml", "plant/scenarios/families/our-drive.csv");
+    let (good, rows) = (place.text(family), place.text(table));
+    let column = |name: &str| 1 + rows.lines().next().unwrap().find(name).unwrap();
+    let centres = rows.lines().nth(2).unwrap().split(',').nth(8).unwrap().to_owned();
+    let told = |file: &str, text: String, says: &[&str]| {
+        place.write(file, text);
+        let ran = place.run(&["check", "--module", "plant"]);
+        for part in says {
+            assert!(ran.out.contains(part), "{part}: {}", ran.out);
+        }
+        place.write(family, &good);
+        place.write(table, &rows);
+        ran
+    };
+    // One machine of the table: its row, the calculation, and what that starts from.
+    let row = rows.lines().nth(2).unwrap();
+    let broken = rows.replace(row, &row.replace(&format!(",{centres},"), ",137,"));
+    let ran =
+        told(table, broken, &["our-drive.csv:3:1: ", "as SC-02, with nothing wrong", "chain.centres_planned 137.0 mm"]);
+    assert!(ran.out.contains("centre distance is 0.137, and the least possible is 0.334"), "{}", ran.out);
+    // A wrong unit in a heading: the column, with what is usual, whether machines can be drawn or not.
+    let at = format!("our-drive.csv:1:{}: ", column("chain.centres_planned"));
+    let inches = rows.replace("chain.centres_planned [mm]", "chain.centres_planned [in]");
+    let ran = told(
+        table,
+        inches,
+        &[&at, "Look first at the column chain.centres_planned", "chain.links", "Is its unit right?"],
+    );
+    assert!(ran.code == 1 && !ran.out.contains("without ="), "no fault is to blame: {}", ran.out);
+    let span = rows.replace("load.bearing_span [mm]", "load.bearing_span [in]");
+    let ran = told(table, span, &["The column load.bearing_span has 3810 mm to"]);
+    assert_eq!(ran.code, 0, "a bearing span is no reason to refuse: {}", ran.out);
+    // The speed of the plate is held against the supply.
+    told(table, rows.replace(",50,1450\n", ",50,1541\n"), &["the limit on start.slip", "start.plate_speed 1541 r/min"]);
+    // A limit that no machine keeps: no fault is named, and what it follows from is.
+    let far = good.replace("at_least = \"120°\"", "at_least = \"190°\"");
+    let ran = told(family, far, &["with nothing wrong", "There it follows from chain.size"]);
+    assert!(ran.err.contains("1 problem was found"), "{}", ran.err);
+    // A sag wanted that does not hang inside the window is no problem, and is told.
+    let sag = good.replace("[fixed]\n", "[fixed]\n\"chain.sag_share_wanted\" = \"1.5 %\"\n");
+    let ran = told(family, sag, &["has chain.wanted_verdict", "at “too tight”"]);
+    assert_eq!(ran.code, 0, "{}", ran.out);
+    // Another topic: only its columns are asked for.
+    let oil = good.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chain\", \"heat\", \"oil\"]");
+    told(family, oil, &["lacks 2 of its columns", "\n       mount.along [mm],mount.across [mm]\n"]);
+    let none = good.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chian\"]");
+    told(family, none, &["There is no topic called \"chian\".", "Did you mean \"chain\"?"]);
 }
 
 #[test]

@@ -164,3 +164,12 @@ fn what_check_finds_is_english_for_programs() {
     assert!(json.out.contains("\"what\": \"The file is not UTF-8 text.\""), "{}", json.out);
     assert!(json.err.contains("1 problem was found"), "{}", json.err);
 }
+
+#[test]
+fn help_for_a_new_module_names_every_topic() {
+    let help = Place::new().run(&["new", "--help"]).done();
+    let words: Vec<&str> = help.split(|c: char| !c.is_alphabetic()).collect();
+    for topic in drivecourse_machine::topics::ALL {
+        assert!(words.contains(&topic.id), "{}: {help}", topic.id);
+    }
+}

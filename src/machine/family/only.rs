@@ -4,9 +4,12 @@ use super::{Asked, Draw, Family, Limit};
 use crate::plan;
 use crate::registry::{QuantityId, Registry};
 
+/// The topic that every picture of a machine and every chapter leans on.
+const DRIVE: &str = "drive";
+
 impl Family {
-    /// This family for questions about `topics` alone: what neither their quantities nor those that are `named` follow from
-    /// is left out, with the columns of the table. A limit stays where its quantity still follows, a fault where all that it
+    /// This family for questions about `topics` and the drive itself alone: what neither their quantities nor those that are
+    /// `named` follow from is left out, with the columns of the table. A limit stays where its quantity still follows, a fault where all that it
     /// changes and all that shows it is there.
     pub(super) fn only(&self, topics: &[&str], named: impl Fn(QuantityId) -> bool) -> Self {
         let registry = Registry::get();
@@ -15,7 +18,7 @@ impl Family {
         let columns = self.pool.first().into_iter().flatten().map(|(id, _)| *id);
         starts.chain(columns).for_each(|id| known[id.index()] = true);
         let steps = plan::follow(&mut known);
-        let asked = |id: &QuantityId| topics.contains(&id.get().topic()) || named(*id);
+        let asked = |id: &QuantityId| topics.contains(&id.get().topic()) || id.get().topic() == DRIVE || named(*id);
         let mut needed = vec![false; registry.len()];
         registry.quantities().filter(|id| known[id.index()] && asked(id)).for_each(|id| needed[id.index()] = true);
         // Each step comes after those that it builds on.

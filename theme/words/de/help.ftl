@@ -153,8 +153,8 @@ help-solve-json = JSON ausgeben, für Programme
 
 help-new = Ein kleines eigenes Modul anlegen: Kurs, Antriebe, Aufgaben, Prüfung, Namensliste, alles in den Dateien erklärt
 help-new-folder = Ordner, der angelegt wird
-help-new-topic = Themen, zum Beispiel chain,heat [Vorgabe: mount,chain,load,heat]
-help-new-like = Die Familie des Programms, die Ihr Antrieb abwandelt
+help-new-topic = Themen, einige von drive, mount, oil, align, fasten, chain, load, start, heat, vibrate, noise, follow, mit Kommas dazwischen: Jedes bringt sein Kapitel und seine Spalten in der Tabelle der Maschinen mit [Vorgabe: mount,chain,load,heat]
+help-new-like = Die Familie des Programms, die Ihr Antrieb abwandelt; `drivecourse look` nennt sie
 
 help-check = Familien, Aufgaben, Prüfungen, Namenslisten und Kapitel eines Moduls lesen und jeden Fehler in einem Durchgang melden
 help-check-all = Auch die Aufgaben aufzählen, und was kein Fehler ist: Irrwege, die nichts ausmachen, verschwenderische Familien

@@ -79,3 +79,6 @@ relation-drive-motor-torque-reducer = Drehmoment des Motors, das ein Drehmoment 
     .turn-multiplied = Sie haben mit der Übersetzung malgenommen; zum Motor zurück teilt man das Drehmoment durch sie.
     .turn-efficiency-left-out = Sie haben den Wirkungsgrad weggelassen; der Motor muss auch die Verluste des Getriebes aufbringen.
     .turn-efficiency-multiplied = Sie haben mit dem Wirkungsgrad malgenommen; der Motor muss die Verluste zusätzlich aufbringen, teilen Sie also.
+
+relation-drive-motor-speed-plate-speed = Drehzahl eines Motors mit diesem Typenschild unter dieser Last
+    .place = Schlupfverfahren (Gleichung aus dem Gedächtnis)

@@ -27,9 +27,9 @@ macro_rules! face_angle {
             formula ["m[mm/m] = -1000 * f[mm] / d[mm]", "m[mil/in] = -1000 * f[in] / d[in]"],
             source TRIANGLES,
             turns {
-                "radius": angle(f, d / 2.0) => "You divided by the radius of the dial's circle; top and bottom lie the whole circle apart.";
+                "radius": angle(f, d / 2.0) => "You divided by the radius of the dial's circle; the two places of the reading lie the whole circle apart.";
                 "halved": angle(f / 2.0, d) => "You halved the face reading; only the rim reading is halved, the face is read over the whole circle.";
-                "wrong sign": angle(-f, d) => "You turned the sign; a plunger pushed in at the bottom means the gap is wider at the top, so the movable shaft falls away to its feet.";
+                "wrong sign": angle(-f, d) => "You turned the sign; a plunger pushed in on one side means that the gap is wider on the other.";
                 "radius and sign": angle(-f, d / 2.0) => "You divided by the radius and turned the sign; the slope is minus the face reading over the whole circle.";
                 "rim reading" with { r: Length = $rim }: angle(r, d) => "You used the rim reading; the rim shows the offset, the face the angle.";
             },

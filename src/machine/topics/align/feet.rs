@@ -31,7 +31,7 @@ macro_rules! foot_move {
             source TRIANGLES,
             turns {
                 "feet swapped" with { o: Length = $other }: onto(line(y, m), o) => "You used the distance of the other pair of feet; front and rear each go by their own.";
-                "wrong sign": -onto(line(y, m), x) => "You gave where the shaft stands; the move goes the other way, a high shaft comes down.";
+                "wrong sign": -onto(line(y, m), x) => "You gave where the shaft stands; the move goes the other way.";
                 "not halved": onto(line(2.0 * y, m), x) => "You took the whole rim reading for the offset; halve it first.";
                 "radius": onto(line(y, Slope(2.0 * m.0)), x) => "You doubled the angle, as if the dial's circle were its radius; the face reading is taken over the whole circle.";
                 "offset only": onto(line(y, Slope(Ratio::default())), x) => "You moved the feet by the offset only; the angle carries on to the feet.";

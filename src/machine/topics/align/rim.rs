@@ -57,7 +57,7 @@ macro_rules! across {
             formula ["R = l - r"],
             source CommonPractice,
             turns {
-                "wrong sign": horizontal(l, r) => "You took 3 o'clock less 9 o'clock; it is 9 less 3, so that positive means towards 3 o'clock.";
+                "wrong sign": horizontal(l, r) => "You took 3 o'clock less 9 o'clock; it is 9 less 3.";
                 "added": horizontal(-r, l) => "You added the two side readings; their difference shows the horizontal, their sum the vertical.";
                 "one side": horizontal(Length::default(), l) => "You took one side only; the dial was set to nought at the top, not at 3 o'clock.";
                 "sag added" with { s: Length = "align.sag" }: vertical(horizontal(r, l), s) => "You corrected the horizontal for sag; both sides sag alike, so it falls out of their difference.";

@@ -122,7 +122,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula [],
         source TANGENTS,
         turns {
-            "equal sprockets": p * ((f64::from(x) - f64::from(z1 + z2) / 2.0) / 2.0) => "You left out the third term; with unequal sprockets it takes chain length away from the centres.";
+            "equal sprockets": p * ((f64::from(x) - f64::from(z1 + z2) / 2.0) / 2.0) => "You worked as if the sprockets were equal; unequal ones take chain length away from the centres.";
             "not halved": length::centres_for_links_exact(x, p, z1, z2).map(|c| 2.0 * c) => "You did not halve; the chain runs there and back between the centres.";
             "all teeth": length::centres_for_links_exact(x.saturating_sub((z1 + z2) / 2), p, z1, z2) => "You took off all the teeth; the chain lies on about half of each sprocket.";
             "odd pair": length::centres_for_links_exact(x.saturating_sub(1), p, z1, z2) => "You counted one link too few.";
@@ -141,7 +141,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["C = p / 4 * (x - (z1 + z2) / 2 + sqrt((x - (z1 + z2) / 2)^2 - 8 * ((z2 - z1) / (2 * pi))^2))"],
         source THREE_TERM,
         turns {
-            "equal sprockets": p * ((f64::from(x) - f64::from(z1 + z2) / 2.0) / 2.0) => "You left out the third term; with unequal sprockets it takes chain length away from the centres.";
+            "equal sprockets": p * ((f64::from(x) - f64::from(z1 + z2) / 2.0) / 2.0) => "You worked as if the sprockets were equal; unequal ones take chain length away from the centres.";
             "two for four": length::centres_for_links(x, p, z1, z2).map(|c| 2.0 * c) => "You divided by two; the inverse formula has the pitch over four.";
             "all teeth": length::centres_for_links(x.saturating_sub((z1 + z2) / 2), p, z1, z2) => "You took off all the teeth; the chain lies on about half of each sprocket.";
             "not divided by two pi": length::centres_for_links(x, p, z1, z2).map(|_| {

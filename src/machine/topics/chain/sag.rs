@@ -187,7 +187,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         },
     }
     .method("Compare the total movement with the window: below it the chain is too tight, above it too slack.")
-    .limits("4 to 6 % of the span near level; 2 to 3 % where it shocks, reverses or stands upright"),
+    .limits("4 to 6 % of the span near level; 2 to 3 % where the load shocks or reverses, or the drive stands upright"),
     relation! {
         "chain.wanted_verdict/window": "Verdict on the sag wanted",
         "chain.wanted_verdict": Choice = verdict(f / sag::SAG_OVER_MOVEMENT, low, high),

@@ -25,7 +25,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["e[] = m / (n * p) - 1"],
         source Derived("the definition"),
         turns {
-            "rollers short": wear::elongation(m, n.saturating_sub(1), p) => "You counted one pitch too few; from the first roller to the last there is one pitch less than there are rollers, and the count given is already of pitches.";
+            "rollers short": wear::elongation(m, n.saturating_sub(1), p) => "You counted one pitch too few; the count given is already of pitches, not of rollers.";
             "rollers over": m / (p * (f64::from(n) + 1.0)) - plain(1.0) => "You counted the rollers as pitches, one too many; the pitches lie between the rollers.";
             "of the measured": plain(1.0) - p * f64::from(n) / m => "You took the growth as a share of the measured length; it is a share of the new length.";
             "not subtracted": m / (p * f64::from(n)) => "You gave the measured length as a share of the new one; the wear is only what is above 100 %.";

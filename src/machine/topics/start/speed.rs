@@ -66,7 +66,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         source SPEED,
         turns {
             "poles halved": synchronous_speed(f, p).map(|n| n * 2.0) => "You divided by the pairs of poles; with 120 in the formula, the whole number of poles belongs under it.";
-            "60 for 120": synchronous_speed(f, p).map(|n| n / 2.0) => "You used 60 f over the poles; one turn of the field takes a pair of poles, so it is 120 f.";
+            "60 for 120": synchronous_speed(f, p).map(|n| n / 2.0) => "You used 60 f over the poles; in one period of the supply the field moves on by a pair of poles, so it is 120 f.";
             "other supply": synchronous_speed(other_supply(f), p) => "You worked with the other supply frequency; take the one on the plate.";
             "poles left out": synchronous_speed(f, 2) => "You left the poles out; more poles make the field turn slower.";
         },
