@@ -296,13 +296,13 @@ fn cells_of_a_table_with_two_meanings_are_refused() {
         (
             "K-1,120,1,2 %,1250,4,19",
             "2:15",
-            "7 cells under 6 headings; the comma in 1250,4 parts two of them.|^^^^^^\n|Write 1250.4, or \"1250,4\" with its quotation marks, or part all cells by semicolons.",
-            "das Komma in 1250,4 trennt zwei davon.|Schreiben Sie 1250.4, oder \"1250,4\" mit den Anführungszeichen",
+            "7 cells under 6 headings; perhaps the comma in 1250,4 is a decimal comma.|^^^^^^\n|Write 1250.4, or \"1250,4\" with its quotation marks, or part all cells by semicolons.",
+            "vielleicht ist das Komma in 1250,4 ein Dezimalkomma.|Schreiben Sie 1250.4, oder \"1250,4\" mit den Anführungszeichen",
         ),
         (
             "K-1,120,1,2 %,1,350,19",
             "2:15",
-            "the comma in 1,350 parts|Write 1350 or 1.350, without a comma.",
+            "the comma in 1,350 is|Write 1350 or 1.350, without a comma.",
             "Schreiben Sie 1350 oder 1.350, ohne Komma.",
         ),
         ("K-1,120,1,2 %,1250,19,", "2:1", "7 cells under 6 headings.\n", "7 Zellen unter 6 Überschriften.\n"),

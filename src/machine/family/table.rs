@@ -34,9 +34,9 @@ messages! { pub(crate) SAYS {
     CELLS = "problem-table-cells", "This row has {cells} cells under {headings} headings.";
     ONE_CELL = "problem-table-one-cell", "This row has one cell under {headings} headings.";
     CELLS_MEND = "problem-table-cells-mend", "Give every machine one cell under each heading; put a cell that holds the delimiter in quotation marks.";
-    COMMA = "problem-table-comma", "This row has {cells} cells under {headings} headings; the comma in {written} parts two of them.";
-    COMMA_MEND = "problem-table-comma-mend", "Write {number}, or {quoted} with its quotation marks, or part all cells by semicolons.";
-    COMMA_THREE_MEND = "problem-table-comma-three-mend", "Write {number}, without a comma.";
+    COMMA = "problem-table-comma", "This row has {cells} cells under {headings} headings; perhaps the comma in {written} is a decimal comma.";
+    COMMA_MEND = "problem-table-comma-mend", "Write {number}, or {quoted} with its quotation marks, or part all cells by semicolons. If it is none, take out the cell too many.";
+    COMMA_THREE_MEND = "problem-table-comma-three-mend", "Write {number}, without a comma. If it is none, take out the cell too many.";
     STRANDS_MEND = "problem-table-strands-mend", "{called} Write {size} here, and {strands} in a column chain.strands.";
     TWO_MACHINES = "problem-table-two-machines", "There are two machines called {name}; the other one stands in line {line}.";
     TWO_MACHINES_MEND = "problem-table-two-machines-mend", "Give one of them another name, or take it out.";
@@ -126,9 +126,11 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
     let mut out = Machines { headings: whole(&headings), ..Machines::default() };
     let mut named: Vec<&Cell> = Vec::new();
     let rows: Vec<_> = rows.collect();
+    let mut usual = None;
     for row in &rows {
         if row.len() != columns.len() {
-            let parted = if delimiter(text) == b',' { commas::parted(row, &columns, text) } else { Vec::new() };
+            let usual = usual.get_or_insert_with(|| commas::usual(&rows, &columns));
+            let parted = commas::parted(row, &columns, usual, text);
             if !parted.is_empty() {
                 say_parted(row, columns.len(), &parted, reader);
                 continue;
@@ -407,23 +409,19 @@ mod tests {
     #[test]
     fn a_decimal_comma_that_parts_cells_is_pointed_at() {
         let headings = "machine,chain.size,drive.motor_power [kW],chain.centres_planned [mm],chain.teeth_small\n";
+        let sound = "K-2,60,11,1250,21\n";
         for (row, column, width, says) in [
-            (
-                "K-1,80,7,5,1020,19",
-                8,
-                3,
-                &["6 cells under 5", "the comma in 7,5 parts", "Write 7.5, or \"7,5\" with its"][..],
-            ),
-            ("K-1,80,11,31,4,19", 11, 4, &["31,4 parts"]),
+            ("K-1,80,7,5,1020,19", 8, 3, &["6 cells under 5", "comma in 7,5 is", "Write 7.5, or \"7,5\" with its"][..]),
+            ("K-1,80,11,1231,4,19", 11, 6, &["comma in 1231,4 is"]),
             ("K-1,80,7,5 kW,1020,19", 8, 6, &["Write 7.5 kW, or"]),
-            ("K-1,80,7,5,1020,5,19", 8, 10, &["7 cells under 5", "7,5 and 1020,5 parts", "7.5 and 1020.5"]),
-            // Either may be meant.
-            ("K-1,80,7,5,31,19", 8, 3, &["7,5 parts"]),
-            ("K-1,80,11,1,350,19", 11, 5, &["1,350 parts", "Write 1350 or 1.350, without a comma."]),
+            ("K-1,80,7,5,1020,5,19", 8, 10, &["7 cells under 5", "in 7,5 and 1020,5 is", "7.5 and 1020.5"]),
+            ("K-1,80,11,1,350,19", 11, 5, &["in 1,350 is", "Write 1350 or 1.350, without a comma."]),
             // One more cell that is wrong hides nothing.
-            ("K-1,81,7,5,1020,19", 8, 3, &["7,5 parts"]),
+            ("K-1,81,7,5,1020,19", 8, 3, &["in 7,5 is"]),
+            // Either may be meant: 7.5 kW and 31 mm are as strange as 7 kW and 5.31 mm.
+            ("K-1,80,7,5,31,19", 8, 6, &["in 7,5 or 5,31 is", "Write 7.5 or 5.31"]),
         ] {
-            let table = format!("{headings}{row}\n");
+            let table = format!("{headings}{row}\n{sound}");
             let problems = Family::read_whole("plant", FAMILY, &[], |_| Some(table.clone())).unwrap_err();
             let problem = &problems[0].problem;
             let span = problem.span.clone().unwrap();
@@ -431,17 +429,14 @@ mod tests {
             let told = problem.to_string();
             assert!(says.iter().all(|part| told.contains(part)), "{row}: {told}");
         }
-        // Two neighbours of which either may be the one, and rows that are wrong in another way.
-        let two = "machine,drive.motor_power [kW],chain.centres_planned [mm]\nK-1,7,5,3\n";
-        let told = &read(two).unwrap_err()[0];
-        assert!(told.1 == Some(5) && told.2.contains("the comma in 7,5 or 5,3 parts"), "{told:?}");
-        for row in ["K-1,80,7.5,1020,19,", "K-1,80,7.5,1020,19,3", "K-1,80,7, 5,1020,19", "K-1,80,\"7\",5,1020,19"] {
-            let told = &read(&format!("{headings}{row}\n")).unwrap_err()[0];
-            assert!(told.1 == Some(1) && told.2.contains("6 cells under 5 headings."), "{row}: {told:?}");
+        for row in ["K-1,80,7.5,1020,19,", "K-1,80,7, 5,1020,19", "K-1,80,\"7\",5,1020,19", "K-1,80,7.5,1020,19,3,4,5"]
+        {
+            let told = &read(&format!("{headings}{row}\n{sound}")).unwrap_err()[0];
+            assert!(told.1 == Some(1) && told.2.contains(" cells under 5 headings. "), "{row}: {told:?}");
         }
-        let semicolons = headings.replace(',', ";");
+        let semicolons = format!("{headings}{sound}").replace(',', ";");
         let told = &read(&format!("{semicolons}K-1;80;7;5;1020;19\n")).unwrap_err()[0];
-        assert!(told.2.contains("6 cells under 5 headings."), "{told:?}");
+        assert!(told.2.contains("6 cells under 5 headings. "), "{told:?}");
     }
 
     #[test]
