@@ -8,7 +8,9 @@
 //!   refused: a name must look like what it is. Joiners inside words of other scripts are left alone;
 //! * two people of one id or one name (capitals aside) are refused: a paper must find its person;
 //! * columns of other headings are left alone, a missing column is empty, and a cell beyond the
-//!   last heading is refused, for it mostly comes from a stray delimiter.
+//!   last heading is refused, for it mostly comes from a stray delimiter;
+//! * `si`, `us` or `large` under an earlier heading than its own, in a row with no cell under that one, is refused: a
+//!   delimiter was lost, and the units with it.
 
 use core::ops::Range;
 use std::collections::BTreeMap;

@@ -244,8 +244,8 @@ fn values_with_two_meanings_are_refused_in_files() {
             "Schreiben Sie \"4.05 %\", oder \"405 %\"",
         ),
         (
-            "[draw]\n\"drive.load_share\" = { between = [0.65, \"90 %\"] }\n",
-            "small.toml:5:22",
+            "[draw]\n\"chain.set_sag\" = { between = [0.65, \"90 %\"] }\n",
+            "small.toml:5:19",
             "Write \"0.65 %\", or \"65 %\" for 0.65 of the whole.",
             "Schreiben Sie \"0.65 %\", oder \"65 %\"",
         ),

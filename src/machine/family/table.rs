@@ -8,7 +8,8 @@
 //!
 //! The first row names quantities, each with the unit of its column in square brackets where it has one; a cell may
 //! bring its own unit. The column `machine` names the row, if there is one, and no two rows alike. A column whose heading
-//! begins with `#` is the author's own note and passed over. Commas, semicolons and tabs part cells.
+//! begins with `#` is the author's own note and passed over. Commas, semicolons and tabs part cells; a number with a decimal
+//! comma stands in quotation marks where commas do.
 
 mod commas;
 
