@@ -43,6 +43,8 @@
 //! at_most = "too tight"
 //! ```
 //!
+//! Values are read as [`stated`](crate::amount::stated) has it: a share that is shown in % bears its sign.
+//!
 //! A family may be written as a variation of another, and then says only what is different:
 //!
 //! ```toml

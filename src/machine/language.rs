@@ -163,6 +163,7 @@ pub fn author_messages() -> Vec<Message> {
         problem::SAYS,
         toml_file::SAYS,
         amount::CHOICE_SAYS,
+        amount::FILE_SAYS,
         formula::SAYS,
         expression::SAYS,
         family::READ_SAYS,

@@ -73,6 +73,11 @@ impl Quantity {
         quantity
     }
 
+    /// Whether people are shown it in %.
+    pub fn is_percent(&self) -> bool {
+        self.kind == Kind::Ratio && self.display(System::Si).unit == "%"
+    }
+
     /// Shown in these units: SI, then US customary.
     #[must_use]
     pub const fn shown(mut self, si: &'static str, si_as: Figures, us: &'static str, us_as: Figures) -> Self {

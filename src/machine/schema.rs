@@ -133,6 +133,7 @@ fn values(schema: impl Fn(&Quantity) -> Value) -> Schema {
 fn value(quantity: &Quantity) -> Value {
     match quantity.kind {
         Kind::Choice => json!({ "enum": quantity.choices }),
+        Kind::Ratio if quantity.is_percent() => json!({ "type": "string" }),
         Kind::Count | Kind::Ratio | Kind::Turns => json!({ "type": ["string", "number"] }),
         _ => json!({ "type": "string" }),
     }

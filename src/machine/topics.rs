@@ -15,7 +15,7 @@ mod oil;
 mod start;
 mod vibrate;
 
-pub(crate) use chain::size_called;
+pub(crate) use chain::{size_and_strands, size_called};
 
 use crate::language::text;
 use crate::quantity::Quantity;

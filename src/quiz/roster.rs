@@ -8,7 +8,9 @@
 //!   refused: a name must look like what it is. Joiners inside words of other scripts are left alone;
 //! * two people of one id or one name (capitals aside) are refused: a paper must find its person;
 //! * columns of other headings are left alone, a missing column is empty, and a cell beyond the
-//!   last heading is refused, for it mostly comes from a stray delimiter.
+//!   last heading is refused, for it mostly comes from a stray delimiter;
+//! * `si`, `us` or `large` under an earlier heading than its own, in a row with no cell under that one, is refused: a
+//!   delimiter was lost, and the units with it.
 
 use core::ops::Range;
 use std::collections::BTreeMap;
@@ -21,7 +23,7 @@ use serde::{Deserialize, Serialize};
 use toml::Spanned;
 
 use crate::mend::{NO_UNITS, WRITE_EITHER, quoted};
-use crate::response::table::Table;
+use crate::response::table::{Row, Table};
 
 const COLUMNS: &[&str] = &["id", "name", "group", "units", "print"];
 const LONGEST: usize = 120;
@@ -38,6 +40,8 @@ messages! { pub(crate) SAYS {
     COLUMN_OUT = "problem-roster-column-out", "Take one of them out.";
     OVERFLOW = "problem-roster-overflow", "This row has more cells than the headings.";
     QUOTE_CELL = "problem-roster-quote-cell", "Put quotation marks round a cell that contains the delimiter.";
+    MISPLACED = "problem-roster-misplaced", "{written} stands under {heading}, and this row has no cell under {wanted}.";
+    MISPLACED_MEND = "problem-roster-misplaced-mend", "A delimiter is missing before it. Leave a cell empty where there is nothing to say:\n{line}";
     BAD_ID = "problem-roster-bad-id", "{id} is no id: an id is made of letters, figures, hyphens, underscores and full stops.";
     AN_ID = "problem-roster-an-id", "Write a short id, such as a07 or day-03.";
     ID_TWICE = "problem-roster-id-twice", "The id {id} stands twice.";
@@ -177,12 +181,45 @@ impl Roster {
                 reader.say(span.clone(), OVERFLOW.text(), QUOTE_CELL.text());
                 continue;
             }
+            let misplaced = misplaced(&table, row);
+            if let Some((place, wanted)) = misplaced {
+                let at = table.span(text, row, place);
+                let (before, rest) = text[span.start..].split_at(at.start - span.start);
+                let marks = char::from(table.delimiter).to_string().repeat(wanted - place);
+                let rest = rest.lines().next().unwrap_or_default();
+                let [heading, wanted] = [place, wanted].map(|place| quoted(&table.headings[place]));
+                let written = quoted(&row.cells[place]);
+                reader.say(
+                    at,
+                    MISPLACED.say(&[("written", &written), ("heading", &heading), ("wanted", &wanted)]),
+                    MISPLACED_MEND.say(&[("line", &format!("{before}{marks}{rest}"))]),
+                );
+            }
+            let misplaced = misplaced.map(|(place, _)| place);
             let cell = |place: usize| (row.cell(columns[place]).to_owned(), span.clone());
-            let some = |place: usize| Some(cell(place)).filter(|(text, _)| !text.is_empty());
+            let some = |place: usize| {
+                let told = columns[place].is_some() && columns[place] == misplaced;
+                Some(cell(place)).filter(|(text, _)| !text.is_empty() && !told)
+            };
             reader.person(cell(0), cell(1), some(2), some(3), some(4));
         }
         reader.finish(ADD_ROW.text())
     }
+}
+
+/// The cell of a row too short for its headings that holds what belongs under a later one, for which the row has no cell,
+/// and the place of that one: a delimiter was lost.
+fn misplaced(table: &Table, row: &Row) -> Option<(usize, usize)> {
+    let units = System::ALL.map(System::code);
+    let belongs = [("units", &units[..]), ("print", &["large"][..])];
+    ["group", "units"].into_iter().find_map(|heading| {
+        let place = table.column(heading)?;
+        let cell = row.cell(Some(place));
+        belongs.iter().find_map(|(name, words)| {
+            let wanted = table.column(name).filter(|wanted| *wanted > place && *wanted >= row.cells.len())?;
+            words.iter().any(|word| cell.eq_ignore_ascii_case(word)).then_some((place, wanted))
+        })
+    })
 }
 
 #[derive(Default)]
@@ -324,6 +361,31 @@ mod tests {
             let problems = Roster::read_csv(csv).unwrap_err();
             assert!(problems.iter().any(|problem| problem.to_string().contains(what)), "{csv:?}: {problems:?}");
         }
+    }
+
+    #[test]
+    fn what_stands_under_an_earlier_heading_is_pointed_at() {
+        for (headings, row, word, heading, wanted, line) in [
+            ("id,name,group,units", "P04,Ada night shift,si", "si", "group", "units", "P04,Ada night shift,,si"),
+            ("id,name,group,units,print", "a1,\"Ada, B\", US", "US", "group", "units", "a1,\"Ada, B\", ,US"),
+            ("id;name;group;units;print", "a1;Ada;large", "large", "group", "print", "a1;Ada;;;large"),
+            ("id,name,group,units,print", "a1,Ada,day,Large", "Large", "units", "print", "a1,Ada,day,,Large"),
+            ("id,name,units,print", "a1,Ada,large", "large", "units", "print", "a1,Ada,,large"),
+        ] {
+            let csv = format!("{headings}\na0{}\n{row}\r\n", headings.chars().nth(2).unwrap().to_string() + "Bo");
+            let problems = Roster::read_csv(&csv).unwrap_err();
+            let at = csv.rfind(word).unwrap();
+            assert_eq!(problems.len(), 1, "{row}: {problems:?}");
+            assert_eq!(problems[0].span, Some(at..at + word.len()), "{row}");
+            let what = format!("\"{word}\" stands under \"{heading}\", and this row has no cell under \"{wanted}\".");
+            assert_eq!(problems[0].what, what);
+            assert_eq!(problems[0].mend.lines().last(), Some(line), "{row}");
+        }
+        for row in ["a1,Ada,si,", "a1,Ada,us,si", "a1,Ada", "a1,Ada,site", "a1,si"] {
+            assert!(Roster::read_csv(&format!("id,name,group,units\n{row}\n")).is_ok(), "{row}");
+        }
+        // With no heading for it, it is a group like any other.
+        assert!(Roster::read_csv("id,name,group,note\na1,Ada,si\n").is_ok());
     }
 
     #[test]

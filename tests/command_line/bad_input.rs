@@ -208,3 +208,123 @@ fn a_full_disk_leaves_nothing_half_written() {
         assert!(err.contains("o space left") && err.contains("disk/"), "{arguments}: {err}");
     }
 }
+
+/// What `check` finds in a module with a family, a table of machines and a roster of this text, in English and German.
+fn found(family: &str, table: &str, roster: &str) -> [String; 2] {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,heat"]).done();
+    let head = "name = \"small drive\"\nlike = \"our-drive\"\nmachines = \"small.csv\"\n";
+    place.write("plant/scenarios/families/small.toml", format!("{head}{family}"));
+    // The machines of the family that it is like, with a column more or another cell.
+    let machines = place.text("plant/scenarios/families/our-drive.csv");
+    place.write("plant/scenarios/families/small.csv", if table.is_empty() { &machines } else { table });
+    place.write("plant/scenarios/rosters/night.csv", roster);
+    ["en", "de"].map(|language| {
+        let ran = place.run(&["check", "--module", "plant", "--language", language]);
+        assert_eq!(ran.code, 1, "{}{}", ran.out, ran.err);
+        ran.out
+    })
+}
+
+const ROSTER: &str = "id,name,group,units\nP01,Ada Lund,day,si\n";
+
+#[test]
+fn values_with_two_meanings_are_refused_in_files() {
+    for (family, at, english, german) in [
+        (
+            "[fixed]\n\"chain.sag_share_wanted\" = { value = \"1.5\", source = \"s\" }\n",
+            "small.toml:5:28",
+            "The unit is missing: this is a share in %.\n|Write \"1.5 %\", or \"150 %\" for 1.5 of the whole.",
+            "Die Einheit fehlt: Das ist ein Anteil in %.\n|Schreiben Sie \"1.5 %\", oder \"150 %\" für 1.5 des Ganzen.",
+        ),
+        (
+            "[[limit]]\nquantity = \"chain.movement_share\"\nat_most = \"4.05\"\n",
+            "small.toml:6:11",
+            "Write \"4.05 %\", or \"405 %\"",
+            "Schreiben Sie \"4.05 %\", oder \"405 %\"",
+        ),
+        (
+            "[draw]\n\"chain.set_sag\" = { between = [0.65, \"90 %\"] }\n",
+            "small.toml:5:19",
+            "Write \"0.65 %\", or \"65 %\" for 0.65 of the whole.",
+            "Schreiben Sie \"0.65 %\", oder \"65 %\"",
+        ),
+        (
+            "[fixed]\n\"heat.ambient\" = \"1,200 °C\"\n",
+            "small.toml:5:18",
+            "Its comma may part thousands or decimals.\n|Write \"1200 °C\" or \"1.2 °C\".",
+            "Das Komma kann Tausender oder Dezimalstellen abtrennen.\n|Schreiben Sie \"1200 °C\" oder \"1.2 °C\".",
+        ),
+        (
+            "[fixed]\n\"chain.size\" = \"24B-2\"\n",
+            "small.toml:5:16",
+            "24B-2 is 24B with the number of its strands behind it, which chain.strands takes. Write it so:\n|\n       \"chain.size\" = \"24B\"\n       \"chain.strands\" = \"2\"\n",
+            "24B-2 ist 24B mit der Zahl der Stränge dahinter; sie gehört zu chain.strands. Schreiben Sie es so:\n|\n       \"chain.size\" = \"24B\"\n       \"chain.strands\" = \"2\"\n",
+        ),
+    ] {
+        let said = found(family, "", ROSTER);
+        for (said, parts) in said.iter().zip([english, german]) {
+            let family = format!("plant/scenarios/families/{at}: ");
+            assert!(said.contains(&family), "{said}");
+            assert!(parts.split('|').all(|part| said.contains(part)), "{parts:?} is not in:\n{said}");
+        }
+        assert!(!said[0].contains("06B, 08B"), "no list of every size: {}", said[0]);
+    }
+    // What needs no unit, and what is settled, stays as it was.
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,heat"]).done();
+    place.mend(
+        "plant/scenarios/families/our-drive.toml",
+        "\"heat.ambient\" = { between = [\"12 °C\", \"30 °C\"] }",
+        "\"heat.ambient\" = { between = [\"12,5 °C\", \"30,25 °C\"] }",
+    );
+    place.run(&["check", "--module", "plant"]).done();
+}
+
+#[test]
+fn cells_of_a_table_with_two_meanings_are_refused() {
+    let two = "machine,chain.size,chain.strands,chain.sag_share_wanted,chain.centres_planned [mm],chain.teeth_small\n";
+    for (row, at, english, german) in [
+        ("K-1,120,1,1.5,1250,19", "2:11", "Write \"1.5 %\", or \"150 %\"", "Schreiben Sie \"1.5 %\", oder \"150 %\""),
+        ("K-1,120,1,2 %,\"1,350\",19", "2:15", "Write \"1350 mm\" or \"1.35 mm\".", "\"1350 mm\" oder \"1.35 mm\""),
+        (
+            "K-1,24B-2,1,2 %,1250,19",
+            "2:5",
+            "Write 24B here, and 2 in a column chain.strands.",
+            "Schreiben Sie hier 24B, und 2 in eine Spalte chain.strands.",
+        ),
+        (
+            "K-1,120,1,2 %,1250,4,19",
+            "2:15",
+            "7 cells under 6 headings; perhaps the comma in 1250,4 is a decimal comma.|^^^^^^\n|Write 1250.4, or \"1250,4\" with its quotation marks, or part all cells by semicolons.",
+            "vielleicht ist das Komma in 1250,4 ein Dezimalkomma.|Schreiben Sie 1250.4, oder \"1250,4\" mit den Anführungszeichen",
+        ),
+        (
+            "K-1,120,1,2 %,1,350,19",
+            "2:15",
+            "the comma in 1,350 is|Write 1350 or 1.350, without a comma.",
+            "Schreiben Sie 1350 oder 1.350, ohne Komma.",
+        ),
+        ("K-1,120,1,2 %,1250,19,", "2:1", "7 cells under 6 headings.\n", "7 Zellen unter 6 Überschriften.\n"),
+    ] {
+        let said = found("", &format!("{two}{row}\n"), ROSTER);
+        for (said, parts) in said.iter().zip([english, german]) {
+            let table = format!("plant/scenarios/families/small.csv:{at}: ");
+            assert!(said.contains(&table), "{row}: {said}");
+            assert!(parts.split('|').all(|part| said.contains(part)), "{parts:?} is not in:\n{said}");
+        }
+    }
+}
+
+#[test]
+fn a_lost_comma_of_a_roster_is_pointed_at() {
+    let [english, german] = found("", "", "id,name,group,units\nP03,Bo Alm,day,si\nP04,Ada Lund night shift,si\n");
+    for part in [
+        "plant/scenarios/rosters/night.csv:3:26: \"si\" stands under \"group\", and this row has no cell under \"units\".",
+        "A delimiter is missing before it.",
+        "       P04,Ada Lund night shift,,si\n",
+    ] {
+        assert!(english.contains(part), "{part:?} is not in:\n{english}");
+    }
+    assert!(german.contains("steht unter \"group\", und diese Zeile hat keine Zelle unter \"units\"."), "{german}");
+}

@@ -10,6 +10,9 @@
 //! **Metric B series**: pitch, roller, inside width and mass from a printed DIN 8187 / BS 228 table; breaking load of the
 //! single chain from memory of ISO 606:2004, except 10B (22.2 kN, V. B. Bhandari, *Design of Machine Elements*, Ex 14.7).
 //! Older editions give 16B, 20B and 24B far less (42.3, 64.5 and 97.9 kN). Makers' masses differ by 5 to 10 %.
+//!
+//! **Beyond 2 in of pitch** (40B and 48B, numbers 180 to 240) there is none: the chain speeds up to which each way of
+//! lubrication serves ([`LUBRICATION_SPEEDS`](super::capacity::LUBRICATION_SPEEDS)) are not known here for such chains.
 
 use crate::units::{Force, Length, LinearMassDensity};
 use core::marker::PhantomData;
@@ -57,7 +60,7 @@ pub struct ChainSize {
 }
 
 /// Every chain, in the order that files refer to.
-pub static ALL: [ChainSize; 16] = [
+pub static ALL: [ChainSize; 18] = [
     metric("06B", [9.525, 6.35, 5.72], 0.41, 8.9),
     metric("08B", [12.70, 8.51, 7.75], 0.70, 17.8),
     metric("10B", [15.875, 10.16, 9.65], 0.91, 22.2),
@@ -74,6 +77,8 @@ pub static ALL: [ChainSize; 16] = [
     inch("120", Build::Standard, [1.500, 0.875, 1.000], 3.87, 28_125.0),
     inch("140", Build::Standard, [1.750, 1.000, 1.000], 4.95, 38_280.0),
     inch("160", Build::Standard, [2.000, 1.125, 1.250], 6.61, 50_000.0),
+    metric("28B", [44.45, 27.94, 30.99], 8.50, 200.0),
+    metric("32B", [50.80, 29.21, 30.99], 10.5, 250.0),
 ];
 
 /// The chain with this number, `None` when it is not in the table.
@@ -92,6 +97,19 @@ pub fn by_a_series(name: &str) -> Option<&'static ChainSize> {
     let sixteenths: u32 = figures.bytes().all(|byte| byte.is_ascii_digit()).then(|| figures.parse().ok())??;
     let number = (sixteenths * 5).to_string();
     by_designation(&number).filter(|size| size.series == Series::Inch && size.build == Build::Standard)
+}
+
+/// The chain that this name stands for with the number of strands behind a hyphen, and that number (`"24B-2"` is number
+/// 24B with two strands, `"16A-2"` number 80); `None` for any other name.
+///
+/// # Source
+/// ISO 606:2015, clause on designation, from memory.
+pub fn with_strands(name: &str) -> Option<(&'static ChainSize, u32)> {
+    let (size, strands) = name.trim().rsplit_once(['-', '‑', '–', '−'])?;
+    let strands = Some(strands.trim()).filter(|figures| matches!(figures.as_bytes(), [b'1'..=b'9']))?;
+    let size = size.trim();
+    let own = ALL.iter().find(|own| own.designation.eq_ignore_ascii_case(size));
+    Some((own.or_else(|| by_a_series(size))?, strands.parse().ok()?))
 }
 
 /// The chain at this place of [`ALL`], `None` past the end.
@@ -159,17 +177,31 @@ mod tests {
         }
     }
 
+    #[test]
+    fn a_hyphen_parts_the_size_from_its_strands() {
+        for (name, size, strands) in
+            [("24B-2", "24B", 2), ("100-2", "100", 2), (" 16b – 3 ", "16B", 3), ("16A-2", "80", 2), ("06B-1", "06B", 1)]
+        {
+            let found = with_strands(name).map(|(found, strands)| (found.designation, strands));
+            assert_eq!(found, Some((size, strands)), "{name}");
+        }
+        for other in ["24B", "24B-", "24B-0", "24B-x", "24B-12", "25B-2", "-2", "24B 2", "24B-2-1"] {
+            assert!(with_strands(other).is_none(), "{other}");
+        }
+    }
+
     /// Files hold these places: this list may grow at its end only.
     #[test]
     fn order_is_kept() {
         let names: Vec<_> = ALL.iter().map(|size| size.designation).collect();
         let kept =
             ["06B", "08B", "10B", "12B", "16B", "20B", "24B", "35", "40", "50", "60", "80", "100", "120", "140", "160"];
-        assert_eq!(names, kept);
+        let added = ["28B", "32B"];
+        assert_eq!(names, [&kept[..], &added].concat());
         for (i, size) in ALL.iter().enumerate() {
             assert_eq!(by_index(i).unwrap(), by_designation(size.designation).unwrap());
         }
-        assert!(by_index(16).is_none() && by_designation("61").is_none());
+        assert!(by_index(18).is_none() && by_designation("61").is_none());
     }
 
     /// The number tells the pitch: eighths of an inch before the last digit, sixteenths before the B.
@@ -217,8 +249,19 @@ mod tests {
     #[test]
     fn inch_masses_agree_with_a_second_list() {
         let list = [0.21, 0.41, 0.68, 1.00, 1.69, 2.49, 3.67, 4.93, 6.43];
-        for (size, weight) in ALL[7..].iter().zip(list) {
+        let rows: Vec<_> = ALL.iter().filter(|size| size.series == Series::Inch).collect();
+        assert_eq!(rows.len(), list.len());
+        for (size, weight) in rows.into_iter().zip(list) {
             assert_relative_eq!(size.mass.value, weight * 0.453_592_37 / 0.304_8, max_relative = 0.055);
+        }
+    }
+
+    /// A machine is drawn with its way of lubrication: there is none in the list that the speeds do not reach.
+    #[test]
+    fn every_size_has_its_way_of_lubrication() {
+        let slow = crate::units::Velocity::new::<crate::units::velocity::meter_per_second>(0.2);
+        for size in &ALL {
+            assert!(super::super::capacity::lubrication(size.pitch, slow).is_ok(), "{}", size.designation);
         }
     }
 
@@ -233,6 +276,7 @@ mod tests {
             let rows: Vec<_> = ALL.iter().filter(|size| size.series == series).collect();
             assert!(rows.windows(2).all(|w| w[0].pitch < w[1].pitch && w[0].mass < w[1].mass));
             assert!(rows.windows(2).all(|w| w[0].breaking_load < w[1].breaking_load));
+            assert!(rows.windows(2).all(|w| w[0].roller_diameter < w[1].roller_diameter));
         }
     }
 }

@@ -2,6 +2,7 @@
 
 mod choice;
 mod error;
+mod file;
 mod number;
 mod parts;
 #[cfg(test)]
@@ -10,9 +11,11 @@ mod text;
 mod words;
 
 pub(crate) use choice::SAYS as CHOICE_SAYS;
-pub use choice::{called_here, choices_of, letter, read_choice, read_order};
-pub(crate) use error::{AND, SAYS};
+pub use choice::{called_here, choices_of, letter, read_choice, read_order, strands_behind};
+pub(crate) use error::{AND, OR, SAYS, list};
 pub use error::{ReadError, examples};
+pub(crate) use file::SAYS as FILE_SAYS;
+pub use file::{Unstated, stated};
 pub use text::LIMIT;
 
 use crate::instrument::Figures;

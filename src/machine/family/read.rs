@@ -9,8 +9,9 @@ use super::file::{File, LimitFile, Shares, Values};
 use super::said::*;
 use super::table::{FamilyProblem, machines};
 use super::{Asked, Draw, Family, Fault, Lacks, Limit, OwnTable, Place, Stated};
-use crate::amount::{self, Wanted};
+use crate::amount::{self, Unstated};
 use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, did_you_mean, other_quantity, quoted};
+use crate::quantity::Quantity;
 use crate::registry::{QuantityId, Registry, nearest};
 use crate::toml_file::read_toml;
 use crate::topics;
@@ -399,25 +400,31 @@ impl Reader {
             }
             return found.map(|index| index as f64);
         }
-        self.amount(quantity.kind, Some(quantity.id), value, span)
+        self.amount(quantity.kind, Some(quantity), value, span)
     }
 
-    fn amount(&mut self, kind: Kind, name: Option<&str>, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
+    fn amount(
+        &mut self,
+        kind: Kind,
+        of: Option<&Quantity>,
+        value: &Toml,
+        span: &core::ops::Range<usize>,
+    ) -> Option<f64> {
         let text = match value {
             Toml::String(text) => text.clone(),
             Toml::Integer(number) => number.to_string(),
             Toml::Float(number) => number.to_string(),
             other => other.to_string(),
         };
-        match amount::read(&text, &Wanted::new(kind)) {
-            Ok(read) => Some(read.base),
-            Err(error) => {
-                let (written, why) = (quoted(&text), error.to_string());
-                let what = match name {
-                    Some(name) => told!(UNREADABLE_AS, "written" = written, "name" = name, "why" = why),
+        match amount::stated(&text, kind, of) {
+            Ok(base) => Some(base),
+            Err(Unstated { why, mend }) => {
+                let written = quoted(&text);
+                let what = match of {
+                    Some(of) => told!(UNREADABLE_AS, "written" = written, "name" = of.id, "why" = why),
                     None => told!(UNREADABLE, "written" = written, "why" = why),
                 };
-                self.say(span.clone(), what, told!(TAKES, "kind" = kind.name()));
+                self.say(span.clone(), what, mend.unwrap_or_else(|| told!(TAKES, "kind" = kind.name())));
                 None
             }
         }

@@ -8,14 +8,18 @@
 //!
 //! The first row names quantities, each with the unit of its column in square brackets where it has one; a cell may
 //! bring its own unit. The column `machine` names the row, if there is one, and no two rows alike. A column whose heading
-//! begins with `#` is the author's own note and passed over. Commas, semicolons and tabs part cells.
+//! begins with `#` is the author's own note and passed over. Commas, semicolons and tabs part cells; a number with a decimal
+//! comma stands in quotation marks where commas do.
+
+mod commas;
 
 use core::ops::Range;
 
 use super::read::Reader;
 use super::written::heading;
+use crate::amount::{self, AND, OR, Wanted, list};
 use crate::messages;
-use crate::problem::{NO_QUANTITY, Problem, other_quantity, quoted};
+use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry, nearest};
 use crate::unit::{Kind, System, Unit};
 
@@ -31,6 +35,10 @@ messages! { pub(crate) SAYS {
     CELLS = "problem-table-cells", "This row has {cells} cells under {headings} headings.";
     ONE_CELL = "problem-table-one-cell", "This row has one cell under {headings} headings.";
     CELLS_MEND = "problem-table-cells-mend", "Give every machine one cell under each heading; put a cell that holds the delimiter in quotation marks.";
+    COMMA = "problem-table-comma", "This row has {cells} cells under {headings} headings; perhaps the comma in {written} is a decimal comma.";
+    COMMA_MEND = "problem-table-comma-mend", "Write {number}, or {quoted} with its quotation marks, or part all cells by semicolons. If it is none, take out the cell too many.";
+    COMMA_THREE_MEND = "problem-table-comma-three-mend", "Write {number}, without a comma. If it is none, take out the cell too many.";
+    STRANDS_MEND = "problem-table-strands-mend", "{called} Write {size} here, and {strands} in a column chain.strands.";
     TWO_MACHINES = "problem-table-two-machines", "There are two machines called {name}; the other one stands in line {line}.";
     TWO_MACHINES_MEND = "problem-table-two-machines-mend", "Give one of them another name, or take it out.";
     NO_MACHINE = "problem-table-no-machine", "The table has no machine in it.";
@@ -120,8 +128,15 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
     let mut out = Machines { headings: whole(&headings), ..Machines::default() };
     let mut named: Vec<&Cell> = Vec::new();
     let rows: Vec<_> = rows.collect();
+    let mut usual = None;
     for row in &rows {
         if row.len() != columns.len() {
+            let usual = usual.get_or_insert_with(|| commas::usual(&rows, &columns));
+            let parted = commas::parted(row, &columns, usual, text);
+            if !parted.is_empty() {
+                say_parted(row, columns.len(), &parted, reader);
+                continue;
+            }
             reader.say(
                 whole(row),
                 match row.len() {
@@ -173,6 +188,26 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
         reader.problems.push(Problem::whole(told!(NO_MACHINE), told!(NO_MACHINE_MEND)));
     }
     out
+}
+
+/// Says which cells of a row are numbers with a decimal comma.
+fn say_parted(row: &[Cell], columns: usize, parted: &[commas::Parted], reader: &mut Reader) {
+    let [Some(first), Some(last)] = [parted.first(), parted.last()] else { return };
+    let sure = parted.len() == row.len() - columns;
+    let joined = |names: Vec<String>| list(&names, if sure { AND } else { OR });
+    let written = joined(parted.iter().map(|pair| pair.written.clone()).collect());
+    let number = joined(parted.iter().map(|pair| list(&pair.meant, OR)).collect());
+    let mend = match parted.iter().all(|pair| pair.meant.len() == 1) {
+        true => {
+            let quoted = joined(parted.iter().map(|pair| quoted(&pair.written)).collect());
+            told!(COMMA_MEND, "number" = number, "quoted" = quoted)
+        }
+        // In quotation marks it would not be told what is meant either.
+        false => told!(COMMA_THREE_MEND, "number" = number),
+    };
+    let (cells, headings) = (row.len().to_string(), columns.to_string());
+    let what = told!(COMMA, "cells" = cells, "headings" = headings, "written" = written);
+    reader.say(first.span.start..last.span.end, what, mend);
 }
 
 /// Whether this is a heading or could be meant for one, and is not the cell of a machine.
@@ -227,8 +262,19 @@ fn value(cell: &Cell, id: QuantityId, unit: Option<&str>, reader: &mut Reader) -
         reader.say(cell.span.clone(), told!(LACKS, "name" = id.get().id), told!(LACKS_MEND));
         return None;
     }
-    // A bare number is in the unit of its column.
-    let bare = cell.text.ends_with(|c: char| c.is_ascii_digit() || c == '.');
+    if let (Some((size, strands)), Some(called)) =
+        (amount::strands_behind(id.get(), &cell.text), amount::called_here(id.get(), &cell.text))
+    {
+        reader.say(
+            cell.span.clone(),
+            told!(NO_POSSIBILITY, "written" = quoted(&cell.text), "name" = id.get().id),
+            told!(STRANDS_MEND, "called" = called, "size" = size, "strands" = strands.to_string()),
+        );
+        return None;
+    }
+    // A bare number is in the unit of its column; some units end in a figure as well: `24.2 s^-1`.
+    let own_unit = amount::read(&cell.text, &Wanted::new(id.get().kind)).is_ok_and(|read| read.unit_given);
+    let bare = !own_unit && cell.text.ends_with(|c: char| c.is_ascii_digit() || c == '.');
     let text = match unit {
         Some(unit) if bare && id.get().kind != Kind::Choice => format!("{} {unit}", cell.text),
         _ => cell.text.clone(),
@@ -349,7 +395,11 @@ mod tests {
             ("machine,drive.motor_power [kN]\na,80\n", 1, 9, "is no unit of"),
             ("machine,chain.size\na,80\nb,81\n", 3, 3, "none of the possibilities"),
             ("machine,drive.motor_power [kW]\na,7.5\nb, much\n", 3, 4, "cannot be read"),
-            ("machine,chain.size\na,80,3\n", 2, 1, "3 cells under 2 headings"),
+            ("machine,chain.size\na,80,3\n", 2, 1, "3 cells under 2 headings."),
+            ("machine,chain.size\na,24B-2\n", 2, 3, "Write 24B here, and 2 in a column chain.strands."),
+            ("machine,chain.size\na,16A-2\n", 2, 3, "16A-2 is 80 with the number of its strands behind it"),
+            ("machine,chain.sag_share_wanted\na,2 %\nb,1.5\n", 3, 3, "Write \"1.5 %\", or \"150 %\""),
+            ("machine,chain.centres_planned [mm]\na,\"1,350\"\n", 2, 3, "Write \"1350 mm\" or \"1.35 mm\"."),
             ("machine,chain.size,drive.ratio\na,80,\n", 2, 6, "has no drive.ratio"),
             ("machine,chain.size\na,\"80\n", 2, 3, "never closed"),
             ("chain.size,chain.size\n80,80\n", 1, 12, "two columns"),
@@ -360,6 +410,49 @@ mod tests {
         }
         for table in ["", "machine,chain.size\n"] {
             assert_eq!(read(table).unwrap_err().len(), 1);
+        }
+    }
+
+    #[test]
+    fn a_decimal_comma_that_parts_cells_is_pointed_at() {
+        let headings = "machine,chain.size,drive.motor_power [kW],chain.centres_planned [mm],chain.teeth_small\n";
+        let sound = "K-2,60,11,1250,21\n";
+        for (row, column, width, says) in [
+            ("K-1,80,7,5,1020,19", 8, 3, &["6 cells under 5", "comma in 7,5 is", "Write 7.5, or \"7,5\" with its"][..]),
+            ("K-1,80,11,1231,4,19", 11, 6, &["comma in 1231,4 is"]),
+            ("K-1,80,7,5 kW,1020,19", 8, 6, &["Write 7.5 kW, or"]),
+            ("K-1,80,7,5,1020,5,19", 8, 10, &["7 cells under 5", "in 7,5 and 1020,5 is", "7.5 and 1020.5"]),
+            ("K-1,80,11,1,350,19", 11, 5, &["in 1,350 is", "Write 1350 or 1.350, without a comma."]),
+            // One more cell that is wrong hides nothing.
+            ("K-1,81,7,5,1020,19", 8, 3, &["in 7,5 is"]),
+            // Either may be meant: 7.5 kW and 31 mm are as strange as 7 kW and 5.31 mm.
+            ("K-1,80,7,5,31,19", 8, 6, &["in 7,5 or 5,31 is", "Write 7.5 or 5.31"]),
+        ] {
+            let table = format!("{headings}{row}\n{sound}");
+            let problems = Family::read_whole("plant", FAMILY, &[], |_| Some(table.clone())).unwrap_err();
+            let problem = &problems[0].problem;
+            let span = problem.span.clone().unwrap();
+            assert_eq!((problem.line_column(&table), span.len()), (Some((2, column)), width), "{row}: {problems:?}");
+            let told = problem.to_string();
+            assert!(says.iter().all(|part| told.contains(part)), "{row}: {told}");
+        }
+        for row in ["K-1,80,7.5,1020,19,", "K-1,80,7, 5,1020,19", "K-1,80,\"7\",5,1020,19", "K-1,80,7.5,1020,19,3,4,5"]
+        {
+            let told = &read(&format!("{headings}{row}\n{sound}")).unwrap_err()[0];
+            assert!(told.1 == Some(1) && told.2.contains(" cells under 5 headings. "), "{row}: {told:?}");
+        }
+        let semicolons = format!("{headings}{sound}").replace(',', ";");
+        let told = &read(&format!("{semicolons}K-1;80;7;5;1020;19\n")).unwrap_err()[0];
+        assert!(told.2.contains("6 cells under 5 headings. "), "{told:?}");
+    }
+
+    #[test]
+    fn a_unit_that_ends_in_a_figure_is_no_bare_number() {
+        let table = "machine,drive.motor_speed [r/min]\na,1450\nb,24.2 s^-1\nc,1450 min-1\nd,\"30,5\"\n";
+        let family = read(table).unwrap();
+        let turns = |row: usize| family.pool[row][0].1 * 60.0 / core::f64::consts::TAU;
+        for (row, value) in [1450.0, 1452.0, 1450.0, 30.5].into_iter().enumerate() {
+            approx::assert_relative_eq!(turns(row), value, max_relative = 1e-12);
         }
     }
 

@@ -36,6 +36,11 @@ pub(crate) fn size_called(written: &str) -> Option<&'static str> {
     sizes::by_a_series(written).map(|size| size.designation)
 }
 
+/// The size that `written` names with a number of strands behind it, and that number.
+pub(crate) fn size_and_strands(written: &str) -> Option<(&'static str, u32)> {
+    sizes::with_strands(written).map(|(size, strands)| (size.designation, strands))
+}
+
 /// What is said of a movement of the slack strand.
 const WINDOW_VERDICTS: &[&str] = &["too tight", "within the window", "too slack"];
 

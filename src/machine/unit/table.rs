@@ -158,6 +158,13 @@ pub static UNITS: &[Unit] = &[
         angular_velocity::radian_per_second,
         ["radian per second", "rad per s", "rad/sec"]
     ),
+    // Turns a second, as ISO 80000-3 has rotational frequency; angles a second are written in radians.
+    unit!(
+        "1/s",
+        Speed,
+        core::f64::consts::TAU,
+        ["/s", "s-1", "s^-1", "s⁻¹", "turns per second", "revolutions per second"]
+    ),
     unit!(
         "m/s",
         Velocity,
@@ -350,13 +357,19 @@ pub static UNITS: &[Unit] = &[
         1.8e-6,
         ["µin/in/°F", "uin/in/°F", "uin/(in °F)", "μin/in/°F", "ppm/°F", "10^-6/°F"]
     ),
-    unit!("Hz", Frequency, Frequency, frequency::hertz, ["hertz", "cycles per second", "cps"]),
+    unit!(
+        "Hz",
+        Frequency,
+        Frequency,
+        frequency::hertz,
+        ["hertz", "cycles per second", "cps", "1/s", "/s", "s-1", "s^-1", "s⁻¹"]
+    ),
     unit!(
         "cpm",
         Frequency,
         Frequency,
         frequency::cycle_per_minute,
-        ["c/min", "cycle per minute", "cycles per minute", "cycles/min"]
+        ["c/min", "cycle per minute", "cycles per minute", "cycles/min", "1/min", "/min", "min-1", "min^-1", "min⁻¹"]
     ),
     unit!("A", Current, ElectricCurrent, electric_current::ampere, ["amp", "ampere"]),
     unit!("V", Voltage, ElectricPotential, electric_potential::volt, ["volt"]),

@@ -3,7 +3,7 @@
 use core::ops::Range;
 use std::collections::BTreeMap;
 
-use drivecourse_machine::amount::{self, Wanted};
+use drivecourse_machine::amount::{self, Unstated};
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{
     Kind, Problem, QuantityId, Registry, RelationId, did_you_mean, did_you_mean_as, messages, topics,
@@ -112,13 +112,13 @@ impl Reader {
                 }
                 return found.map(|index| index as f64);
             }
-            match amount::read(&text, &Wanted::new(quantity.get().kind)) {
-                Ok(read) => Some(read.base),
-                Err(error) => {
+            match amount::stated(&text, quantity.get().kind, Some(quantity.get())) {
+                Ok(base) => Some(base),
+                Err(Unstated { why, mend }) => {
                     self.say(
                         value.span(),
-                        UNREADABLE.say(&[("text", &quoted(&text)), ("why", &error.to_string())]),
-                        TAKES.say(&[("kind", quantity.get().kind.name())]),
+                        UNREADABLE.say(&[("text", &quoted(&text)), ("why", &why)]),
+                        mend.unwrap_or_else(|| TAKES.say(&[("kind", quantity.get().kind.name())])),
                     );
                     None
                 }

@@ -39,6 +39,12 @@ fn problems_name_their_place() {
             "the same as statement 2",
         ),
         ("order = ", "hint = ", 14, "Nothing here is called"),
+        (
+            "[[item.part]]",
+            "when = [{ quantity = \"chain.sag_share\", at_most = 1.5 }]\n[[item.part]]",
+            8,
+            "The unit is missing: this is a share in %.",
+        ),
     ] {
         let text = GOOD.replacen(from, to, 1);
         let problems = read_items(&text).unwrap_err();

@@ -1,5 +1,7 @@
 //! Tables as spreadsheets and people make them: bytes to text, delimiter, quotes, formula-leading cells.
 
+use core::ops::Range;
+
 use csv::{QuoteStyle, ReaderBuilder, WriterBuilder};
 use encoding_rs::{Encoding, UTF_8, UTF_16BE, UTF_16LE, WINDOWS_1252};
 
@@ -60,6 +62,8 @@ impl Row {
 pub(crate) struct Table {
     pub(crate) headings: Vec<String>,
     pub(crate) rows: Vec<Row>,
+    /// What parts its cells.
+    pub(crate) delimiter: u8,
     /// Line and place of a quotation mark that is never closed.
     pub(crate) unclosed: Option<(usize, usize)>,
 }
@@ -97,7 +101,27 @@ impl Table {
             }
         }
         let unclosed = unclosed(body, delimiter).map(|at| (text[..skip + at].matches('\n').count() + 1, skip + at));
-        Self { headings: headings.unwrap_or_default(), rows, unclosed }
+        Self { headings: headings.unwrap_or_default(), rows, delimiter, unclosed }
+    }
+
+    /// Where the cell at `place` of `row` stands in `text`, which the table was read from, without the spaces round it.
+    pub(crate) fn span(&self, text: &str, row: &Row, place: usize) -> Range<usize> {
+        let (mut start, mut cell, mut open) = (row.at, 0, false);
+        let mut end = text.len();
+        for (at, byte) in text.bytes().enumerate().skip(row.at) {
+            let ends = !open && (byte == self.delimiter || byte == b'\n');
+            if byte == b'"' && (open || text[start..at].trim().is_empty()) {
+                open = !open;
+            } else if ends && cell == place {
+                end = at;
+                break;
+            } else if ends {
+                (start, cell) = (at + 1, cell + 1);
+            }
+        }
+        let written = &text[start..end];
+        let start = start + (written.len() - written.trim_start().len());
+        start..start + written.trim().len()
     }
 
     /// The place of the column called `name`.
@@ -221,6 +245,15 @@ mod tests {
         }
         assert_eq!(Table::read("", KNOWN).rows, []);
         assert_eq!(Table::read("sep=;", KNOWN).rows, []);
+    }
+
+    #[test]
+    fn cells_are_found_in_the_text() {
+        let text = "\u{feff}paper;answer;note\nä ; \"1;5 \"\" mm\" ;x\r\nlast;;end";
+        let table = Table::read(text, KNOWN);
+        let found = |row: usize, place: usize| &text[table.span(text, &table.rows[row], place)];
+        assert_eq!([0, 1, 2].map(|place| found(0, place)), ["ä", "\"1;5 \"\" mm\"", "x"]);
+        assert_eq!([0, 1, 2].map(|place| found(1, place)), ["last", "", "end"]);
     }
 
     #[test]

@@ -6,6 +6,14 @@ problem-file-list-quantities = `drivecourse solve --list` nennt alle Größen.
 problem-file-no-possibility = { $written } ist keine der Möglichkeiten von { $name }.
 problem-file-called-here = { $written } heißt hier { $name }.
 problem-file-choose = Zur Wahl stehen: { $choices }.
+problem-file-strands = { $written } ist { $size } mit der Zahl der Stränge dahinter; sie gehört zu chain.strands.
+problem-file-strands-mend =
+    { $called } Schreiben Sie es so:
+    { $lines }
+problem-file-percent = Die Einheit fehlt: Das ist ein Anteil in %.
+problem-file-percent-mend = Schreiben Sie { $percent }, oder { $share } für { $written } des Ganzen.
+problem-file-thousands = Das Komma kann Tausender oder Dezimalstellen abtrennen.
+problem-file-thousands-mend = Schreiben Sie { $whole } oder { $decimal }.
 problem-result-outside = { $input } ist { $value }, außerhalb von { $min } bis { $max } (SI-Einheiten)
 problem-result-too-small = { $input } beträgt { $value }, möglich ist mindestens { $min } (SI-Einheiten)
 problem-result-too-large = { $input } beträgt { $value }, möglich ist höchstens { $max } (SI-Einheiten)
@@ -183,6 +191,10 @@ problem-table-two-columns-mend = Streichen Sie eine davon.
 problem-table-cells = Diese Zeile hat { $cells } Zellen unter { $headings } Überschriften.
 problem-table-one-cell = Diese Zeile hat eine Zelle unter { $headings } Überschriften.
 problem-table-cells-mend = Geben Sie jeder Maschine unter jeder Überschrift eine Zelle; eine Zelle, in der das Trennzeichen vorkommt, steht in Anführungszeichen.
+problem-table-comma = Diese Zeile hat { $cells } Zellen unter { $headings } Überschriften; vielleicht ist das Komma in { $written } ein Dezimalkomma.
+problem-table-comma-mend = Schreiben Sie { $number }, oder { $quoted } mit den Anführungszeichen, oder trennen Sie alle Zellen durch Semikolons. Ist es keines, streichen Sie die überzählige Zelle.
+problem-table-comma-three-mend = Schreiben Sie { $number }, ohne Komma. Ist es keines, streichen Sie die überzählige Zelle.
+problem-table-strands-mend = { $called } Schreiben Sie hier { $size }, und { $strands } in eine Spalte chain.strands.
 problem-table-two-machines = Es gibt zwei Maschinen namens { $name }; die andere steht in Zeile { $line }.
 problem-table-two-machines-mend = Geben Sie einer davon einen anderen Namen, oder streichen Sie sie.
 problem-table-no-machine = In der Tabelle steht keine Maschine.

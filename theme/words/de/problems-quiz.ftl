@@ -134,6 +134,10 @@ problem-roster-two-columns = Die Teilnehmerliste hat zwei Spalten { $name }.
 problem-roster-column-out = Nehmen Sie eine davon heraus.
 problem-roster-overflow = Diese Zeile hat mehr Zellen als die Überschriften.
 problem-roster-quote-cell = Setzen Sie eine Zelle, die das Trennzeichen enthält, in Anführungszeichen.
+problem-roster-misplaced = { $written } steht unter { $heading }, und diese Zeile hat keine Zelle unter { $wanted }.
+problem-roster-misplaced-mend =
+    Davor fehlt ein Trennzeichen. Lassen Sie eine Zelle leer, wo nichts zu sagen ist:
+    { $line }
 problem-roster-bad-id = { $id } ist keine Kennung: Eine Kennung besteht aus Buchstaben, Ziffern, Bindestrichen, Unterstrichen und Punkten.
 problem-roster-an-id = Schreiben Sie eine kurze Kennung, etwa a07 oder frueh-03.
 problem-roster-id-twice = Die Kennung { $id } steht zweimal da.

@@ -17,6 +17,8 @@ quantity-chain-size = Nummer der Kette
     .choice-14 = 120
     .choice-15 = 140
     .choice-16 = 160
+    .choice-17 = 28B
+    .choice-18 = 32B
 
 quantity-chain-pitch = Teilung der Kette
 

@@ -4,7 +4,7 @@ use super::ReadError;
 use super::text::{clean, clip};
 use crate::messages;
 use crate::quantity::Quantity;
-use crate::topics::size_called;
+use crate::topics::{size_and_strands, size_called};
 use crate::unit::Kind;
 
 /// The letter that stands before the choice or item at `index`: A for the first.
@@ -67,18 +67,34 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
 messages! { pub(crate) SAYS {
     CALLED_HERE = "problem-file-called-here", "{written} is called {name} here.";
     CHOOSE = "problem-file-choose", "Choose one of: {choices}.";
+    STRANDS = "problem-file-strands", "{written} is {size} with the number of its strands behind it, which chain.strands takes.";
+    STRANDS_MEND = "problem-file-strands-mend", "{called} Write it so:\n{lines}";
 } }
 
 /// Says what `written` is called among the choices of `quantity`, if it is another standard's name of one of them.
 pub fn called_here(quantity: &Quantity, written: &str) -> Option<String> {
     let written = written.trim();
+    if let Some((size, _)) = strands_behind(quantity, written) {
+        return Some(told!(STRANDS, "written" = written, "size" = size));
+    }
     let name = (quantity.id == "chain.size").then(|| size_called(written)).flatten()?;
     Some(told!(CALLED_HERE, "written" = written, "name" = name))
 }
 
+/// The choice of `quantity` that `written` names, where it is the size of a chain with the number of strands behind it, and
+/// that number: `24B-2`.
+pub fn strands_behind(quantity: &Quantity, written: &str) -> Option<(&'static str, u32)> {
+    (quantity.id == "chain.size").then(|| size_and_strands(written)).flatten()
+}
+
 /// What to write instead of `written`, which is none of the choices of `quantity`.
 pub fn choices_of(quantity: &Quantity, written: &str) -> String {
-    let called = called_here(quantity, written).map_or_else(String::new, |called| format!("{called} "));
+    let called = called_here(quantity, written);
+    if let (Some((size, strands)), Some(called)) = (strands_behind(quantity, written), &called) {
+        let lines = format!("\"{}\" = \"{size}\"\n\"chain.strands\" = \"{strands}\"", quantity.id);
+        return told!(STRANDS_MEND, "called" = called, "lines" = lines);
+    }
+    let called = called.map_or_else(String::new, |called| format!("{called} "));
     format!("{called}{}", told!(CHOOSE, "choices" = quantity.choices.join(", ")))
 }
 

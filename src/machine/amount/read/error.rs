@@ -290,7 +290,7 @@ fn example_order(items: usize) -> String {
 }
 
 /// `A, B or C`.
-fn list(items: &[impl fmt::Display], last: Message) -> String {
+pub(crate) fn list(items: &[impl fmt::Display], last: Message) -> String {
     let mut out = String::new();
     for (index, item) in items.iter().enumerate() {
         match index {

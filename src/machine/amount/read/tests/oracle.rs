@@ -53,6 +53,7 @@ fn spelled(kind: Kind, symbol: &'static str) -> &'static str {
         "hp" => "horsepower",
         "Btu/h" => "BTU/hour",
         "r/min" => "2 pi radian/minute",
+        "1/s" if kind == Kind::Speed => "2 pi radian/second",
         "m/min" => "metre/minute",
         "ft/min" => "foot/minute",
         "in/s" => "inch/second",
