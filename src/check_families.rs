@@ -17,6 +17,8 @@ messages! { pub(crate) SAYS {
     WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
     WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
     WASTEFUL_MEND = "check-wasteful-mend", "Narrow the draws that break it, or widen the limit.";
+    FAVOURED = "check-favoured", "{share} % of the machines kept are {machine}; an even share of the table would be {even} %. What rejects the others most: {most}.";
+    FAVOURED_MEND = "check-favoured-mend", "Mend the values of the others that break it, or widen the limit; `drivecourse look {family} --spread 300` shows the shares.";
     ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
@@ -25,7 +27,7 @@ messages! { pub(crate) SAYS {
 /// Machines drawn from each family to see how many it rejects.
 const MACHINES: u64 = 200;
 /// Rejected machines for each one kept from which on a family is called wasteful.
-const WASTEFUL: f64 = 20.0;
+const WASTEFUL: f64 = 5.0;
 /// Sound machines drawn of each row of a table, or of a family without one, to see what is said of them.
 const SOUND: u64 = 12;
 
@@ -54,17 +56,35 @@ impl Check<'_> {
             }
             // Now and then a machine cannot be drawn, one with two faults, say: that is a question of rate.
             let rejections = plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)));
+            let own = bank::is_own(self.assets, &plan.family.id);
+            let span_of = |worst: Option<usize>| {
+                let span = worst.map(|place| plan.family.limits[place].span.clone());
+                span.filter(|span| span.end <= text.len())
+            };
+            for favoured in rejections.favoured.iter().filter(|_| own) {
+                let percent = |share: f64| format!("{:.0}", share * 100.0);
+                let machine = plan.family.machines.get(favoured.row).cloned();
+                let machine = machine.unwrap_or_else(|| (favoured.row + 1).to_string());
+                let what = FAVOURED.say(&[
+                    ("share", &percent(favoured.share)),
+                    ("machine", &machine),
+                    ("even", &percent(1.0 / plan.family.pool.len() as f64)),
+                    ("most", &favoured.most),
+                ]);
+                let mend = FAVOURED_MEND.say(&[("family", &plan.family.id)]);
+                self.notice(&path, &text, Problem { span: span_of(favoured.worst), what, mend });
+            }
             if rejections.rate() <= WASTEFUL {
                 continue;
             }
-            let span = rejections.worst.map(|place| plan.family.limits[place].span.clone());
-            let span = span.filter(|span| span.end <= text.len());
+            let span = span_of(rejections.worst);
             let (rate, most) = (format!("{:.0}", rejections.rate()), rejections.most.to_string());
             let what = if rejections.undrawn.is_empty() { WASTEFUL_FAMILY } else { WASTEFUL_UNDRAWN };
             let (count, all) = (rejections.undrawn.len().to_string(), MACHINES.to_string());
             let what = what.say(&[("rate", &rate), ("most", &most), ("count", &count), ("all", &all)]);
-            let mend = WASTEFUL_MEND.text().into();
-            self.note(&path, &text, Problem { span, what, mend });
+            let problem = Problem { span, what, mend: WASTEFUL_MEND.text().into() };
+            // What an author can mend is always told; the program's own families are there to be taken or left.
+            if own { self.notice(&path, &text, problem) } else { self.note(&path, &text, problem) }
         }
     }
 

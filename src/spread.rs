@@ -7,7 +7,9 @@ use anyhow::Result;
 use drivecourse_course::figures::Columns;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::language::code;
-use drivecourse_machine::{CannotDraw, Case, Kind, Plan, QuantityId, Registry, System, amount, messages, topics};
+use drivecourse_machine::{
+    CannotDraw, Case, Kind, Plan, Quantity, QuantityId, Registry, System, amount, messages, topics,
+};
 
 use crate::assets::Assets;
 use crate::{bank, cli, files, look};
@@ -16,8 +18,8 @@ use crate::{bank, cli, files, look};
 const BINS: usize = 24;
 /// Machines in a row of which none can be drawn, after which no more are tried.
 const HOPELESS: u64 = 20;
-/// Figures of a number beside a chart, at most.
-const FIGURES: u8 = 3;
+/// Figures of a number beside a chart that the quantity's own figures would change.
+const FIGURES: u8 = 4;
 /// Heights of a column in the terminal, from nothing to full.
 const BARS: [char; 9] = [' ', '▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'];
 
@@ -169,12 +171,7 @@ impl Spread {
         values.sort_by(f64::total_cmp);
         let (least, most) = (*values.first()?, *values.last()?);
         if most - least <= 1e-9 * most.abs().max(least.abs()) {
-            return Some(Self {
-                id,
-                system,
-                unit: unit.symbol,
-                shape: Shape::Always(amount::exact(quantity, least, system, FIGURES)),
-            });
+            return Some(Self { id, system, unit: unit.symbol, shape: Shape::Always(number(quantity, least, system)) });
         }
         let share = |part: f64| values[((values.len() - 1) as f64 * part).round() as usize];
         let mut counts = vec![0; BINS];
@@ -206,7 +203,7 @@ impl Spread {
 
     /// What stands beside the chart.
     fn words(&self, machines: usize) -> String {
-        let number = |value: &f64| amount::exact(self.id.get(), *value, self.system, FIGURES);
+        let number = |value: &f64| number(self.id.get(), *value, self.system);
         match &self.shape {
             Shape::Always(value) => ALWAYS.say(&[("value", &with_unit(value, self.unit))]),
             Shape::Numbers { least, tenth, middle, ninth, most, .. } => format!(
@@ -225,6 +222,16 @@ impl Spread {
                 words.join(", ")
             }
         }
+    }
+}
+
+/// `value`, in the unit that `quantity` is shown in: in the quantity's own figures where they say all of it, as of most that
+/// stands on a plate; else as it truly is, to [`FIGURES`].
+fn number(quantity: &Quantity, value: f64, system: System) -> String {
+    let own = quantity.display(system).figures;
+    match (own.round(value) - value).abs() <= 1e-9 * value.abs() {
+        true => amount::number(value, own),
+        false => amount::exact(quantity, value, system, FIGURES),
     }
 }
 

@@ -28,7 +28,7 @@ pub use nearest::{Nearest, Short};
 pub use needs::Needs;
 use rejections::Broken;
 pub(crate) use rejections::SAYS as REJECTIONS_SAY;
-pub use rejections::{CannotDraw, Rejections};
+pub use rejections::{CannotDraw, Favoured, Rejections};
 
 messages! { pub(crate) SAYS {
     TWICE = "problem-plan-twice", "{name} stands both in the table of machines and under [fixed] or [draw].";
@@ -266,8 +266,7 @@ impl Plan {
 
     /// Whether `quantity` is a value to start from that no fault of the family changes.
     pub fn holds(&self, quantity: QuantityId) -> bool {
-        self.family.roots.iter().any(|(id, _)| *id == quantity)
-            && !self.family.faults.iter().any(|fault| fault.draws.iter().any(|(id, _)| *id == quantity))
+        self.family.roots.iter().any(|(id, _)| *id == quantity) && !self.redrawn(quantity)
     }
 
     fn draw_from(
@@ -279,22 +278,30 @@ impl Plan {
     ) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken = Broken::none(&self.family);
-        if self.try_for(&mut case, like, needs, &mut broken) {
+        if self.try_for(&mut case, like, needs, |_, limit, values| broken.count(&self.family, limit, values)) {
             Ok(case)
         } else {
             Err(self.cannot(&broken, seed, case.faults))
         }
     }
 
-    /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, needs: Option<&Needs>, broken: &mut Broken) -> bool {
+    /// Draws until the case's machine keeps every limit; `refuse` is told the seed of each attempt that does not, the place
+    /// of the limit it failed on, and its values.
+    fn try_for(
+        &self,
+        case: &mut Case,
+        like: Option<Like<'_>>,
+        needs: Option<&Needs>,
+        mut refuse: impl FnMut(u64, Option<usize>, &[f64]),
+    ) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(case.seed, u64::from(attempt)), like, needs, case) {
+            let seed = derive(case.seed, u64::from(attempt));
+            match self.attempt(seed, like, needs, case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return true;
                 }
-                Err(limit) => broken.count(&self.family, limit, &case.values),
+                Err(limit) => refuse(seed, limit, &case.values),
             }
         }
         false
@@ -316,6 +323,31 @@ impl Plan {
         let row =
             if pool.get(drawn).is_some_and(|row| fits(row)) { drawn } else { pool.iter().position(|row| fits(row))? };
         self.family.machines.get(row).map(String::as_str)
+    }
+
+    /// Whether `quantity` comes from the family's pool or table of machines, and no fault of it draws that anew.
+    pub fn tabled(&self, quantity: QuantityId) -> bool {
+        self.family.pool.first().is_some_and(|row| row.iter().any(|(id, _)| *id == quantity)) && !self.redrawn(quantity)
+    }
+
+    /// Whether the family fixes `quantity`, and no fault of it draws that anew.
+    pub fn fixes(&self, quantity: QuantityId) -> bool {
+        let fixed = |(id, draw): &(QuantityId, Draw)| *id == quantity && matches!(draw, Draw::Fixed(_));
+        self.family.roots.iter().any(fixed) && !self.redrawn(quantity)
+    }
+
+    /// For each quantity, whether a machine's row alone says what it is: all that it follows from is fixed or in the table.
+    pub fn still(&self) -> Vec<bool> {
+        let mut still: Vec<bool> = Registry::get().quantities().map(|id| self.tabled(id) || self.fixes(id)).collect();
+        for step in &self.steps {
+            still[usize::from(step.gives)] =
+                self.at[step.from as usize..step.to as usize].iter().all(|at| still[usize::from(*at)]);
+        }
+        still
+    }
+
+    fn redrawn(&self, quantity: QuantityId) -> bool {
+        self.family.faults.iter().any(|fault| fault.draws.iter().any(|(drawn, _)| *drawn == quantity))
     }
 
     /// The row of the table that an attempt's seed draws; the table must have rows.
