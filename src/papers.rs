@@ -39,7 +39,7 @@ messages! { pub(crate) SAYS {
     ALIKE_FOLLOWS = "papers-alike-follows", "from such values alone follow {quantities}";
     ALIKE_VARIES = "papers-alike-varies", "of what it is asked from, only {quantities} can differ between two cases of one machine, and not by enough";
     ALIKE_NONE_VARIES = "papers-alike-none-varies", "nothing that it is asked from differs between two cases of one machine";
-    ALIKE_HELP_STILL = "papers-alike-help-still", "let one of these that does differ on the plant vary under [draw], ask from a reading that differs from case to case, or ask items of other skills";
+    ALIKE_HELP_STILL = "papers-alike-help-still", "let one of these that does differ from case to case vary under [draw], in place of its fixed value or its column, ask from a reading that differs from case to case, or ask items of other skills";
     ALIKE_HELP_VARIES = "papers-alike-help-varies", "let these vary more widely under [draw], ask from a reading that differs more, or ask items of other skills";
     UNTRANSLATED = "papers-untranslated", "{count} of {all} texts on papers, keys and results are not translated; `drivecourse words --missing --language {tag}` lists them";
     TRANSLATED = "papers-translated", "all {all} texts on papers, keys and results are translated";

@@ -203,17 +203,19 @@ impl Spread {
 
     /// What stands beside the chart.
     fn words(&self, machines: usize) -> String {
-        let number = |value: &f64| number(self.id.get(), *value, self.system);
         match &self.shape {
             Shape::Always(value) => ALWAYS.say(&[("value", &with_unit(value, self.unit))]),
-            Shape::Numbers { least, tenth, middle, ninth, most, .. } => format!(
-                "{} … {} ({} … {} … {})",
-                number(least),
-                with_unit(&number(most), self.unit),
-                number(tenth),
-                number(middle),
-                number(ninth)
-            ),
+            Shape::Numbers { least, tenth, middle, ninth, most, .. } => {
+                let number = number(self.id.get(), &[*least, *tenth, *middle, *ninth, *most], self.system);
+                format!(
+                    "{} … {} ({} … {} … {})",
+                    number(least),
+                    with_unit(&number(most), self.unit),
+                    number(tenth),
+                    number(middle),
+                    number(ninth)
+                )
+            }
             Shape::Choices(counts) => {
                 let mut counts = counts.clone();
                 counts.sort_by_key(|(_, count)| core::cmp::Reverse(*count));
@@ -225,13 +227,14 @@ impl Spread {
     }
 }
 
-/// `value`, in the unit that `quantity` is shown in: in the quantity's own figures where they say all of it, as of most that
-/// stands on a plate; else as it truly is, to [`FIGURES`].
-fn number(quantity: &Quantity, value: f64, system: System) -> String {
+/// How `values`, in the unit that `quantity` is shown in, are written: in the quantity's own figures where they say all of
+/// each, as of most that stands on a plate; else as they truly are, to [`FIGURES`].
+fn number(quantity: &Quantity, values: &[f64], system: System) -> impl Fn(&f64) -> String {
     let own = quantity.display(system).figures;
-    match (own.round(value) - value).abs() <= 1e-9 * value.abs() {
-        true => amount::number(value, own),
-        false => amount::exact(quantity, value, system, FIGURES),
+    let whole = values.iter().all(|value| (own.round(*value) - value).abs() <= 1e-9 * value.abs());
+    move |value| match whole {
+        true => amount::number(*value, own),
+        false => amount::exact(quantity, *value, system, FIGURES),
     }
 }
 

@@ -27,10 +27,10 @@ messages! { pub(crate) SAYS {
     ADD_SAFETY = "problem-draw-add-safety", "Add a row with safety_only = true, or write no_safety = true if the exam has none by design.";
     UNEQUAL = "problem-draw-unequal", "The row of {pick} takes questions of {least} to {most} marks, so that not all papers have one total; give the row a weight.";
     TWICE = "problem-draw-twice", "The row of {pick} takes {count} from {from}: an item comes more than once, about other machines.";
-    NARROW_ONE = "problem-draw-narrow-one", "Only 1 item fits the row of {pick}: everybody is asked the same, if about other machines.";
-    NARROW = "problem-draw-narrow", "Only {from} items fit the row of {pick}, which takes {count}: everybody is asked the same, if about other machines.";
-    WITHOUT = "problem-draw-without", "Without `{key}` there would be {count}.";
-    NO_MORE = "problem-draw-no-more", "The bank has no more of it for the families of this exam: add items, or let the row take a topic.";
+    NARROW_ONE = "problem-row-narrow-one", "Only 1 item fits the row of {pick}: everybody is asked the same, if about other machines.";
+    NARROW = "problem-row-narrow", "Only {from} items fit the row of {pick}, which takes {count}: everybody is asked the same, if about other machines.";
+    WITHOUT = "problem-row-without", "Without `{key}` there would be {count}.";
+    NO_MORE = "problem-row-no-more", "The bank has no more of it for the families of this exam: add items, or let the row take a topic.";
     NOT_READY = "problem-draw-not-ready", "Nothing was made ready in the units of {person}.";
     NO_QUESTION = "problem-draw-no-question", "No question of {item} about {family} could be drawn: {because}.";
     WIDEN = "problem-paper-widen", "Widen the family's draws or the item's bounds.";
