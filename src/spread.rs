@@ -171,7 +171,8 @@ impl Spread {
         values.sort_by(f64::total_cmp);
         let (least, most) = (*values.first()?, *values.last()?);
         if most - least <= 1e-9 * most.abs().max(least.abs()) {
-            return Some(Self { id, system, unit: unit.symbol, shape: Shape::Always(number(quantity, least, system)) });
+            let [always] = numbers(quantity, [least], system);
+            return Some(Self { id, system, unit: unit.symbol, shape: Shape::Always(always) });
         }
         let share = |part: f64| values[((values.len() - 1) as f64 * part).round() as usize];
         let mut counts = vec![0; BINS];
@@ -206,15 +207,9 @@ impl Spread {
         match &self.shape {
             Shape::Always(value) => ALWAYS.say(&[("value", &with_unit(value, self.unit))]),
             Shape::Numbers { least, tenth, middle, ninth, most, .. } => {
-                let number = number(self.id.get(), &[*least, *tenth, *middle, *ninth, *most], self.system);
-                format!(
-                    "{} … {} ({} … {} … {})",
-                    number(least),
-                    with_unit(&number(most), self.unit),
-                    number(tenth),
-                    number(middle),
-                    number(ninth)
-                )
+                let values = [*least, *tenth, *middle, *ninth, *most];
+                let [least, tenth, middle, ninth, most] = numbers(self.id.get(), values, self.system);
+                format!("{least} … {} ({tenth} … {middle} … {ninth})", with_unit(&most, self.unit))
             }
             Shape::Choices(counts) => {
                 let mut counts = counts.clone();
@@ -227,15 +222,15 @@ impl Spread {
     }
 }
 
-/// How `values`, in the unit that `quantity` is shown in, are written: in the quantity's own figures where they say all of
-/// each, as of most that stands on a plate; else as they truly are, to [`FIGURES`].
-fn number(quantity: &Quantity, values: &[f64], system: System) -> impl Fn(&f64) -> String {
+/// `values`, in the unit that `quantity` is shown in, as text: in the quantity's own figures where they say all of each, as
+/// of most that stands on a plate; else as they truly are, to [`FIGURES`].
+fn numbers<const N: usize>(quantity: &Quantity, values: [f64; N], system: System) -> [String; N] {
     let own = quantity.display(system).figures;
     let whole = values.iter().all(|value| (own.round(*value) - value).abs() <= 1e-9 * value.abs());
-    move |value| match whole {
-        true => amount::number(*value, own),
-        false => amount::exact(quantity, *value, system, FIGURES),
-    }
+    values.map(|value| match whole {
+        true => amount::number(value, own),
+        false => amount::exact(quantity, value, system, FIGURES),
+    })
 }
 
 fn with_unit(value: &str, unit: &str) -> String {
