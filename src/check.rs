@@ -41,6 +41,9 @@ messages! { pub(crate) PROBLEMS {
     THERE_ARE = "check-there-are", "There are {names}.";
     ALL_FAMILIES = "check-all-families", "all families";
     NO_DIFFERENCE = "check-no-difference", "{item} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {families}";
+    NO_DIFFERENCE_IN = "check-no-difference-in", "“{cause}” makes no difference, so it is not diagnosed, in {count} parts of questions: {places}";
+    ALIKE_IN = "check-alike-in", "“{one}” and “{other}” cannot be told apart in {count} parts of questions: {places}";
+    PLACE = "check-place", "{item} ({part}) in {families}";
     ALIKE = "check-alike", "{item} ({part}): “{one}” and “{other}” cannot be told apart in {families}";
     IDLE_TURN = "check-idle-turn", "This wrong turn never gives an answer of its own: it comes to the right one, or needs what no family determines.";
     IDLE_TURN_MEND = "check-idle-turn-mend", "Mend its expression, or take it out.";
@@ -54,6 +57,10 @@ messages! { pub(crate) PROBLEMS {
 messages! { pub(crate) NOTICES {
     NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
 } }
+
+/// The endings of rosters' files, and how each is read.
+const ROSTERS: [(&str, fn(&str) -> Result<Roster, Vec<Problem>>); 2] =
+    [(".csv", Roster::read_csv), (".toml", Roster::read_toml)];
 
 pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
     let assets = if options.json {
@@ -73,6 +80,7 @@ pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
         let items_are_read = check.found.iter().all(|found| !found.file.contains("scenarios/items/"));
         check.items(&bank);
         check.verdicts(&bank);
+        check.hidden_faults(&bank);
         if items_are_read {
             check.skills(&bank);
         }
@@ -99,6 +107,19 @@ pub(crate) struct Found {
     what: String,
     mend: String,
     report: String,
+    /// Of a note on wrong turns: which, and where.
+    about: Option<About>,
+}
+
+/// What a note says of wrong turns of a part.
+#[derive(Clone)]
+struct About {
+    /// One that makes no difference, or two that cannot be told apart.
+    turns: Vec<String>,
+    /// The part: `our-rise (a) in all families`.
+    place: String,
+    /// Whether the item is the module's own.
+    own: bool,
 }
 
 impl From<FileProblem> for Found {
@@ -109,6 +130,7 @@ impl From<FileProblem> for Found {
             what: found.problem.what,
             mend: found.problem.mend,
             report: found.report,
+            about: None,
         }
     }
 }
@@ -148,10 +170,16 @@ impl Check<'_> {
         self.notes.push(found);
     }
 
+    /// What may be meant so in `path`, and would be a fault if not.
+    pub(crate) fn notice(&mut self, path: &str, text: &str, problem: Problem) {
+        let found = self.placed(path, text, problem);
+        self.notices.push(found);
+    }
+
     pub(crate) fn placed(&self, path: &str, text: &str, problem: Problem) -> Found {
         let file = self.assets.shown(path);
         let report = problem.report(&file, text);
-        Found { file, place: problem.line_column(text), what: problem.what, mend: problem.mend, report }
+        Found { file, place: problem.line_column(text), what: problem.what, mend: problem.mend, report, about: None }
     }
 
     /// Says nothing twice: what holds in both sets of units is met once in each. What is said of a file follows its lines.
@@ -187,6 +215,7 @@ impl Check<'_> {
                     what: NOT_TEXT.text().into(),
                     mend: NOT_TEXT_MEND.text().into(),
                     report: error.to_string(),
+                    about: None,
                 }),
             }
         }
@@ -278,18 +307,20 @@ impl Check<'_> {
         let places = |places: Vec<String>| {
             if places.len() == settled { ALL_FAMILIES.text().to_owned() } else { places.join(", ") }
         };
-        for ((part, cause), at) in dropped {
-            let (part, at) = (part_letter(part), places(at));
-            let part = part.to_string();
-            let what = NO_DIFFERENCE.say(&[("item", &item.id), ("part", &part), ("cause", &cause), ("families", &at)]);
-            self.note(path, text, Problem::at(item.span.clone(), what, ""));
-        }
-        for ((part, one, two), at) in alike {
-            let (part, at) = (part_letter(part), places(at));
-            let part = part.to_string();
-            let words = [("item", &*item.id), ("part", &part), ("one", &one), ("other", &two), ("families", &at)];
-            let what = ALIKE.say(&words);
-            self.note(path, text, Problem::at(item.span.clone(), what, ""));
+        let told = |part: usize, turns: Vec<String>, at: Vec<String>| {
+            let (part, at) = (part_letter(part).to_string(), places(at));
+            let words = [("item", &*item.id), ("part", &part), ("families", &at)];
+            let what = match turns.as_slice() {
+                [one, other] => ALIKE.say(&[&words[..], &[("one", one), ("other", other)]].concat()),
+                causes => NO_DIFFERENCE.say(&[&words[..], &[("cause", &causes.concat())]].concat()),
+            };
+            (what, About { turns, place: PLACE.say(&words), own: self.assets.is_own(path) })
+        };
+        let dropped = dropped.into_iter().map(|((part, cause), at)| told(part, vec![cause], at));
+        let alike = alike.into_iter().map(|((part, one, two), at)| told(part, vec![one, two], at));
+        for (what, about) in dropped.chain(alike).collect::<Vec<_>>() {
+            let note = self.placed(path, text, Problem::at(item.span.clone(), what, ""));
+            self.notes.push(Found { about: Some(about), ..note });
         }
         for (index, part) in item.parts.iter().enumerate().filter(|_| settled > 0) {
             for turn in part.wrong.iter().filter(|turn| !useful.contains(&(index, turn.says.clone()))) {
@@ -363,7 +394,9 @@ impl Check<'_> {
 
     /// Reads every exam and makes ready what it asks, in both sets of units.
     fn exams(&mut self, bank: Option<&Bank>) {
+        let alone = self.alone();
         for (path, text) in self.texts("exams/", ".toml") {
+            let own = !self.assets.is_module() || self.assets.is_own(&path);
             let blueprint = match Blueprint::read(&text) {
                 Ok(blueprint) => blueprint,
                 Err(problems) => {
@@ -377,9 +410,12 @@ impl Check<'_> {
                 exam.units = system;
                 // No paper is drawn: any secret will do.
                 match Draw::new(bank, &exam, "check", Secret::new([0; 32]), &[], Used::new()) {
-                    Ok(draw) => {
+                    Ok(mut draw) => {
                         for remark in draw.remarks() {
                             self.note(&path, &text, Problem::whole(remark, ""));
+                        }
+                        for narrow in if own && !alone { draw.narrow() } else { Vec::new() } {
+                            self.notice(&path, &text, narrow);
                         }
                     }
                     Err(problems) => {
@@ -398,16 +434,65 @@ impl Check<'_> {
         }
     }
 
+    /// Whether the module's exams are for one person: it has rosters, and nobody beside anybody on them.
+    fn alone(&mut self) -> bool {
+        let mut sizes = Vec::new();
+        for (ending, read) in ROSTERS {
+            let rosters = self.texts("rosters/", ending).into_iter().filter(|(path, _)| self.assets.is_own(path));
+            sizes.extend(rosters.filter_map(|(_, text)| Some(read(&text).ok()?.people.len())));
+        }
+        !sizes.is_empty() && sizes.iter().all(|size| *size < 2)
+    }
+
     fn rosters(&mut self) {
-        for (ending, read) in
-            [(".csv", Roster::read_csv as fn(&str) -> Result<Roster, Vec<Problem>>), (".toml", Roster::read_toml)]
-        {
+        for (ending, read) in ROSTERS {
             for (path, text) in self.texts("rosters/", ending) {
                 if let Err(problems) = read(&text) {
                     problems.into_iter().for_each(|problem| self.say(&path, &text, problem));
                 }
             }
         }
+    }
+
+    /// The notes as people read them: those on the same wrong turns are one, and what is said of own items comes first, in a
+    /// note as among them.
+    fn grouped(&self) -> Vec<String> {
+        let mut notes: Vec<(bool, Vec<&Found>)> = Vec::new();
+        let mut of_turns: BTreeMap<Vec<String>, usize> = BTreeMap::new();
+        for note in &self.notes {
+            let own = note.about.as_ref().is_some_and(|about| about.own);
+            // A pair is the same one whichever of the two comes first.
+            let known = note.about.as_ref().map(|about| {
+                let mut turns = about.turns.clone();
+                turns.sort_unstable();
+                *of_turns.entry(turns).or_insert(notes.len())
+            });
+            match known.and_then(|place| notes.get_mut(place)) {
+                Some((any_own, alike)) => {
+                    *any_own |= own;
+                    alike.push(note);
+                }
+                None => notes.push((own, vec![note])),
+            }
+        }
+        notes.sort_by_key(|(own, _)| !own);
+        let told = |alike: &mut Vec<&Found>| {
+            alike.sort_by_key(|note| note.about.as_ref().is_some_and(|about| !about.own));
+            let first = alike[0];
+            let Some(About { turns, .. }) = first.about.as_ref().filter(|_| alike.len() > 1) else {
+                return first.report.clone();
+            };
+            let places: Vec<&str> = alike.iter().filter_map(|note| Some(note.about.as_ref()?.place.as_str())).collect();
+            let (count, places) = (alike.len().to_string(), places.join("; "));
+            let words = [("count", count.as_str()), ("places", &places)];
+            let what = match turns.as_slice() {
+                [one, other] => ALIKE_IN.say(&[&words[..], &[("one", one), ("other", other)]].concat()),
+                causes => NO_DIFFERENCE_IN.say(&[&words[..], &[("cause", &causes.concat())]].concat()),
+            };
+            // What is said of one part alone is said of all.
+            first.report.replacen(&first.what, &what, 1)
+        };
+        notes.iter_mut().map(|(_, alike)| told(alike)).collect()
     }
 
     fn tell(&self, options: &cli::Check, bank: &Bank) -> Result<()> {
@@ -419,6 +504,7 @@ impl Check<'_> {
             let all = serde_json::json!({ "problems": list(&self.found), "notes": notices });
             writeln!(out, "{}", serde_json::to_string_pretty(&all)?)?;
         } else {
+            let notes = self.grouped();
             for found in &self.found {
                 writeln!(out, "{}\n", found.report)?;
             }
@@ -428,14 +514,14 @@ impl Check<'_> {
                     writeln!(out, "{:<28} {:<8} {:<24} {}", item.id, item.topic, item.skill, item.title)?;
                 }
                 writeln!(out)?;
-                self.notes.iter().try_for_each(|note| writeln!(out, "{}", note.report))?;
+                notes.iter().try_for_each(|note| writeln!(out, "{note}"))?;
             }
             let read = if bank.plans.len() == 1 { READ_ONE } else { READ_MORE };
             let (families, items) = (bank.plans.len().to_string(), bank.items.len().to_string());
             writeln!(out, "{}", read.say(&[("families", &families), ("items", &items)]))?;
-            if !self.notes.is_empty() && !options.all {
-                let besides = if self.notes.len() == 1 { ONE_NOTE } else { MORE_NOTES };
-                writeln!(out, "{}", besides.say(&[("count", &self.notes.len().to_string())]))?;
+            if !notes.is_empty() && !options.all {
+                let besides = if notes.len() == 1 { ONE_NOTE } else { MORE_NOTES };
+                writeln!(out, "{}", besides.say(&[("count", &notes.len().to_string())]))?;
             }
         }
         match sum {

@@ -85,7 +85,7 @@ pub(crate) struct Solve {
     /// Units to show
     #[arg(long, value_enum)]
     pub(crate) units: Option<Units>,
-    /// List quantities and methods; with a word, those that match it
+    /// List quantities and methods; with a word, those that match it. What has no method, or only one that is marked, is given and never asked
     #[arg(long, value_name = "WORD", num_args = 0..=1, default_missing_value = "")]
     pub(crate) list: Option<String>,
     /// Print JSON, for programs

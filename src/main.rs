@@ -7,6 +7,7 @@ mod assets;
 mod bank;
 mod check;
 mod check_families;
+mod check_verdicts;
 mod cli;
 mod cli_authors;
 mod cli_courses;

@@ -8,7 +8,7 @@ use drivecourse_machine::amount::{self, Wanted};
 use drivecourse_machine::language::{Message, with_decimal_mark};
 use drivecourse_machine::messages;
 use drivecourse_machine::solve::{Disagreement, Solution, Unsolved, contradictions, solve};
-use drivecourse_machine::{Kind, PathChoice, QuantityId, Registry, RelationId, System, Working};
+use drivecourse_machine::{Kind, PathChoice, QuantityId, Registry, RelationId, Role, System, Working};
 
 use crate::{cli, words};
 
@@ -21,6 +21,7 @@ messages! { pub(crate) SAYS {
     ONE_OF = "solve-one-of", "one of: {choices}";
     OR = "solve-or", "{one} or {other}";
     BY_FROM = "solve-by-from", "by {method}  from {quantities}";
+    MAKES_ONLY = "solve-makes-only", "(makes machines; not asked, not solved)";
 } }
 
 messages! { pub(crate) ERRORS {
@@ -364,7 +365,8 @@ fn list(word: &str) -> Result<()> {
             let relation = method.get().relation;
             let from: Vec<_> = relation.args.iter().map(|arg| arg.quantity).collect();
             let words = [("method", relation.id), ("quantities", &from.join(", "))];
-            writeln!(out, "{:<28}   {}", "", BY_FROM.say(&words))?;
+            let only = if relation.role == Role::Model { format!("  {}", MAKES_ONLY.text()) } else { String::new() };
+            writeln!(out, "{:<28}   {}{only}", "", BY_FROM.say(&words))?;
         }
     }
     if !any {

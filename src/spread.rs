@@ -7,7 +7,9 @@ use anyhow::Result;
 use drivecourse_course::figures::Columns;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::language::code;
-use drivecourse_machine::{CannotDraw, Case, Kind, Plan, QuantityId, Registry, System, amount, messages, topics};
+use drivecourse_machine::{
+    CannotDraw, Case, Kind, Plan, Quantity, QuantityId, Registry, System, amount, messages, topics,
+};
 
 use crate::assets::Assets;
 use crate::{cli, files, look, undrawable};
@@ -16,8 +18,8 @@ use crate::{cli, files, look, undrawable};
 const BINS: usize = 24;
 /// Machines in a row of which none can be drawn, after which no more are tried.
 const HOPELESS: u64 = 20;
-/// Figures of a number beside a chart, at most.
-const FIGURES: u8 = 3;
+/// Figures of a number beside a chart that the quantity's own figures would change.
+const FIGURES: u8 = 4;
 /// Heights of a column in the terminal, from nothing to full.
 const BARS: [char; 9] = [' ', '▁', '▂', '▃', '▄', '▅', '▆', '▇', '█'];
 
@@ -169,12 +171,8 @@ impl Spread {
         values.sort_by(f64::total_cmp);
         let (least, most) = (*values.first()?, *values.last()?);
         if most - least <= 1e-9 * most.abs().max(least.abs()) {
-            return Some(Self {
-                id,
-                system,
-                unit: unit.symbol,
-                shape: Shape::Always(amount::exact(quantity, least, system, FIGURES)),
-            });
+            let [always] = numbers(quantity, [least], system);
+            return Some(Self { id, system, unit: unit.symbol, shape: Shape::Always(always) });
         }
         let share = |part: f64| values[((values.len() - 1) as f64 * part).round() as usize];
         let mut counts = vec![0; BINS];
@@ -206,17 +204,13 @@ impl Spread {
 
     /// What stands beside the chart.
     fn words(&self, machines: usize) -> String {
-        let number = |value: &f64| amount::exact(self.id.get(), *value, self.system, FIGURES);
         match &self.shape {
             Shape::Always(value) => ALWAYS.say(&[("value", &with_unit(value, self.unit))]),
-            Shape::Numbers { least, tenth, middle, ninth, most, .. } => format!(
-                "{} … {} ({} … {} … {})",
-                number(least),
-                with_unit(&number(most), self.unit),
-                number(tenth),
-                number(middle),
-                number(ninth)
-            ),
+            Shape::Numbers { least, tenth, middle, ninth, most, .. } => {
+                let values = [*least, *tenth, *middle, *ninth, *most];
+                let [least, tenth, middle, ninth, most] = numbers(self.id.get(), values, self.system);
+                format!("{least} … {} ({tenth} … {middle} … {ninth})", with_unit(&most, self.unit))
+            }
             Shape::Choices(counts) => {
                 let mut counts = counts.clone();
                 counts.sort_by_key(|(_, count)| core::cmp::Reverse(*count));
@@ -226,6 +220,17 @@ impl Spread {
             }
         }
     }
+}
+
+/// `values`, in the unit that `quantity` is shown in, as text: in the quantity's own figures where they say all of each, as
+/// of most that stands on a plate; else as they truly are, to [`FIGURES`].
+fn numbers<const N: usize>(quantity: &Quantity, values: [f64; N], system: System) -> [String; N] {
+    let own = quantity.display(system).figures;
+    let whole = values.iter().all(|value| (own.round(*value) - value).abs() <= 1e-9 * value.abs());
+    values.map(|value| match whole {
+        true => amount::number(value, own),
+        false => amount::exact(quantity, value, system, FIGURES),
+    })
 }
 
 fn with_unit(value: &str, unit: &str) -> String {

@@ -19,8 +19,9 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    assets, bank, check, check_families, cli, course, demo, enter, files, grade, help, look, manual, new, papers, pdf,
-    practise, record, report_words, schema, serve, solve, spread, undrawable, usage, words_scenarios as scenarios,
+    assets, bank, check, check_families, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual,
+    new, papers, pdf, practise, record, report_words, schema, serve, solve, spread, undrawable, usage,
+    words_scenarios as scenarios,
 };
 
 pub(crate) use crate::words_scenarios::{Native, translate};
@@ -378,6 +379,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         bank::SAYS,
         check::NOTICES,
         check_families::SAYS,
+        check_verdicts::SAYS,
         undrawable::SAYS,
         record::REFUSALS,
         look::SAYS,

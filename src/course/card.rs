@@ -17,7 +17,7 @@ use crate::pages::{PageError, Pages};
 use crate::trusted::Trusted;
 use crate::view;
 
-pub use paper::{Sheet, ask_for_the_way, key_model, paper_model};
+pub use paper::{Sheet, ask_for_the_way, asks_for_more, key_model, paper_model};
 pub use results::{candidate_result, class_results, unread};
 
 /// Fills the templates of cards.

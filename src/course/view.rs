@@ -7,7 +7,7 @@ use drivecourse_machine::formula::symbol_mathml;
 use drivecourse_machine::working::Line;
 use drivecourse_machine::{Known, QuantityId, Registry, Source, System, Working, amount, messages};
 use drivecourse_quiz::explain::{self, part_letter};
-use drivecourse_quiz::{Body, Cause, Item, Part, Predicted, Question, letter};
+use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
 use crate::portray::how_read;
 use crate::trusted::Trusted;
@@ -321,9 +321,8 @@ pub(crate) fn wrong_answers(question: &Question, part: &Part) -> Vec<WrongRow> {
     let seen: Vec<_> = given.iter().map(|(id, value)| amount::write(id.get(), *value, question.system)).collect();
     let mut out: Vec<WrongRow> = Vec::new();
     // What the item's author foresees comes first: of the many others only some are listed.
-    let is_own = |wrong: &&Predicted| matches!(wrong.cause, Cause::Own { .. });
-    let own = predicted.iter().filter(is_own);
-    for wrong in own.chain(predicted.iter().filter(|wrong| !is_own(wrong))) {
+    let own = predicted.iter().filter(|wrong| wrong.is_own());
+    for wrong in own.chain(predicted.iter().filter(|wrong| !wrong.is_own())) {
         let row = WrongRow { answer: write(wrong.value), says: explain::sentence(&wrong.cause) };
         if Some(&row.answer) == right.as_ref() || out.iter().any(|other| other.answer == row.answer) {
             continue;

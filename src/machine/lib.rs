@@ -54,7 +54,7 @@ pub use face::{Face, Misreading, Slip};
 pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, OwnTable, Stated, Strange, cell, heading};
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
-pub use plan::{CannotDraw, Case, MOST_ATTEMPTS, Needs, Plan, Rejections};
+pub use plan::{CannotDraw, Case, Favoured, MOST_ATTEMPTS, Needs, Plan, Rejections};
 #[cfg(not(wordless))]
 pub use plan::{Nearest, Short};
 pub use problem::{Problem, did_you_mean, did_you_mean_as, quoted, refusal};

@@ -7,6 +7,7 @@ mod nearest;
 mod needs;
 mod rejections;
 mod roots;
+mod still;
 
 use core::ops::Range;
 use std::sync::OnceLock;
@@ -27,7 +28,7 @@ pub use nearest::{Nearest, Short};
 pub use needs::Needs;
 use rejections::Broken;
 pub(crate) use rejections::SAYS as REJECTIONS_SAY;
-pub use rejections::{CannotDraw, Rejections};
+pub use rejections::{CannotDraw, Favoured, Rejections};
 
 messages! { pub(crate) SAYS {
     TWICE = "problem-plan-twice", "{name} stands both in the table of machines and under [fixed] or [draw].";
@@ -268,8 +269,7 @@ impl Plan {
 
     /// Whether `quantity` is a value to start from that no fault of the family changes.
     pub fn holds(&self, quantity: QuantityId) -> bool {
-        self.family.roots.iter().any(|(id, _)| *id == quantity)
-            && !self.family.faults.iter().any(|fault| fault.draws.iter().any(|(id, _)| *id == quantity))
+        self.family.roots.iter().any(|(id, _)| *id == quantity) && !self.redrawn(quantity)
     }
 
     fn draw_from(
@@ -281,22 +281,30 @@ impl Plan {
     ) -> Result<Case, CannotDraw> {
         let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
         let mut broken = Broken::none(&self.family);
-        if self.try_for(&mut case, like, needs, &mut broken) {
+        if self.try_for(&mut case, like, needs, |_, limit, values| broken.count(&self.family, limit, values)) {
             Ok(case)
         } else {
             Err(self.cannot(&broken, seed, case.faults))
         }
     }
 
-    /// Draws until the case's machine keeps every limit; `broken` counts what each attempt failed on.
-    fn try_for(&self, case: &mut Case, like: Option<Like<'_>>, needs: Option<&Needs>, broken: &mut Broken) -> bool {
+    /// Draws until the case's machine keeps every limit; `refuse` is told the seed of each attempt that does not, the place
+    /// of the limit it failed on, and its values.
+    fn try_for(
+        &self,
+        case: &mut Case,
+        like: Option<Like<'_>>,
+        needs: Option<&Needs>,
+        mut refuse: impl FnMut(u64, Option<usize>, &[f64]),
+    ) -> bool {
         for attempt in 0..MOST_ATTEMPTS {
-            match self.attempt(derive(case.seed, u64::from(attempt)), like, needs, case) {
+            let seed = derive(case.seed, u64::from(attempt));
+            match self.attempt(seed, like, needs, case) {
                 Ok(()) => {
                     case.rejected = attempt;
                     return true;
                 }
-                Err(limit) => broken.count(&self.family, limit, &case.values),
+                Err(limit) => refuse(seed, limit, &case.values),
             }
         }
         false

@@ -320,9 +320,10 @@ impl Blueprint {
         self.rows.iter().flat_map(|row| core::iter::repeat_n(row, row.count as usize)).collect()
     }
 
-    /// How papers are marked, as it stands on every one of them.
-    pub fn policy(&self) -> Vec<String> {
-        self.marking.policy(!self.no_safety)
+    /// How papers are marked, as it stands on every one of them; where a part asks for `more` than three figures, nothing is
+    /// said of three.
+    pub fn policy(&self, more: bool) -> Vec<String> {
+        self.marking.policy(!self.no_safety, more)
     }
 
     /// How many questions a paper has.

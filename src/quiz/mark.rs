@@ -279,6 +279,9 @@ fn from_own(question: &Question, part: &Part, own: &[Option<f64>]) -> Option<Vec
 fn foreseen_again(question: &Question, part: &Part, again: &[Key]) -> Vec<predict::Predicted> {
     let mut predicted = predict::wrong_turns(&again[0], &part.own, &question.case.values, question.system);
     predicted.retain(|wrong| !wrong.is_inside(again));
+    if again[0].path.asked.get().kind != Kind::Choice {
+        predict::own_alone(&mut predicted);
+    }
     predicted
 }
 
@@ -291,10 +294,8 @@ fn foreseen(predicted: &[predict::Predicted], base: f64) -> Vec<Cause> {
         .collect();
     hits.sort_by(|a, b| a.0.total_cmp(&b.0));
     let Some(&(_, nearest)) = hits.first() else { return Vec::new() };
-    hits.retain(|(_, wrong)| {
-        (wrong.value - nearest.value).abs() <= 0.2 * nearest.tolerance + 1e-12 * nearest.value.abs()
-    });
-    hits.sort_by_key(|(_, wrong)| !matches!(wrong.cause, Cause::Own { .. }));
+    hits.retain(|(_, wrong)| nearest.is_same(wrong));
+    hits.sort_by_key(|(_, wrong)| !wrong.is_own());
     hits.into_iter().map(|(_, wrong)| wrong.cause.clone()).collect()
 }
 

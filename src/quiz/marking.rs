@@ -166,13 +166,16 @@ impl Marking {
         self.method.is_some()
     }
 
-    /// How papers are marked, in general terms, a sentence or two each; `safety` where a missed safety question fails.
-    pub fn policy(&self, safety: bool) -> Vec<String> {
+    /// How papers are marked, in general terms, a sentence or two each; `safety` where a missed safety question fails,
+    /// `more` where a part asks for more than three figures.
+    pub fn policy(&self, safety: bool, more: bool) -> Vec<String> {
         let percent = |share: f64| format!("{:.0} %", share * 100.0);
-        let mut out = vec![
-            if self.unit_may_miss { POLICY_UNIT_PRINTED } else { POLICY_UNIT }.text().to_owned(),
-            POLICY_CLOSE.text().to_owned(),
-        ];
+        let three = !more && self.figures.is_none_or(|Quoted { least, most, .. }| (least..=most).contains(&3));
+        let mut close = POLICY_CLOSE.text().to_owned();
+        if three {
+            close = format!("{close} {}", POLICY_THREE.text());
+        }
+        let mut out = vec![if self.unit_may_miss { POLICY_UNIT_PRINTED } else { POLICY_UNIT }.text().to_owned(), close];
         if let Some(Partial { within, earns }) = self.partial {
             let within = language::with_decimal_mark(within.to_string());
             out.push(POLICY_PARTIAL.say(&[("within", &within), ("share", &percent(earns))]));
@@ -287,7 +290,8 @@ messages! { pub(crate) AUTHOR_SAYS {
 messages! { pub(crate) SAYS {
     POLICY_UNIT_PRINTED = "policy-unit-printed", "Write each answer with its unit; any unit of the right kind will do. A number without a unit is read in the unit printed beside the answer.";
     POLICY_UNIT = "policy-unit", "Write each answer with its unit. Any unit of the right kind will do.";
-    POLICY_CLOSE = "policy-close", "An answer is right when it lies as close as the instruments and sensible rounding on the way allow. Three figures are enough where the question does not ask for more.";
+    POLICY_CLOSE = "policy-close", "An answer is right when it lies as close as the instruments and sensible rounding on the way allow.";
+    POLICY_THREE = "policy-three", "Three figures are enough where the question does not ask for more.";
     POLICY_PARTIAL = "policy-partial", "An answer up to {within} times as far off earns {share} of the marks, rounded down to whole marks, unless it comes from a known mistake.";
     POLICY_FIGURES_ONE = "policy-figures-one", "Quote results with {least} to {most} significant figures: fewer or more cost a mark, but never the last one.";
     POLICY_FIGURES = "policy-figures", "Quote results with {least} to {most} significant figures: fewer or more cost {costs} marks, but never the last one.";

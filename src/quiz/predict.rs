@@ -65,16 +65,33 @@ impl Predicted {
         keys.iter().any(|key| (self.value - key.value).abs() <= key.tolerance + self.tolerance)
     }
 
+    /// Whether it is a wrong turn of the item's author.
+    pub fn is_own(&self) -> bool {
+        matches!(self.cause, Cause::Own { .. })
+    }
+
+    /// Whether `other` has the same answer, so that nobody can say which of the two it was.
+    pub fn is_same(&self, other: &Self) -> bool {
+        (self.value - other.value).abs() <= 0.2 * self.tolerance + 1e-12 * self.value.abs()
+    }
+
     /// Whether it cannot be told from `other`.
     pub fn is_like(&self, other: &Self) -> bool {
         (self.value - other.value).abs() <= self.tolerance.max(other.tolerance)
     }
 }
 
+/// Takes out what the author's own wrong turns say already, in other words: of those with one answer, only they are told.
+/// For numbers; of choices [`wrong_turns`] sees to it.
+pub(crate) fn own_alone(predicted: &mut Vec<Predicted>) {
+    let own: Vec<_> = predicted.iter().filter(|wrong| wrong.is_own()).cloned().collect();
+    predicted.retain(|wrong| wrong.is_own() || !own.iter().any(|own| own.is_same(wrong)));
+}
+
 /// Every wrong turn on the way of `key`, each carried to the end: the registry's, values put into a formula in the
 /// wrong unit, and the author's `own`. `truth` supplies what a wrong turn needs beyond the givens.
 ///
-/// Two that give the same answer are both kept: they differ in other cases.
+/// Two that give the same number are both kept: they differ in other cases. See [`own_alone`].
 pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], system: System) -> Vec<Predicted> {
     let mut out = Vec::new();
     let seeing = Registry::get().seeing(system);
@@ -87,26 +104,33 @@ pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], system: System) ->
     };
     let mut known = key.values.clone();
     let mut carry = Carry { key, values: key.values.clone(), system };
+    let choice = key.path.asked.get().kind == Kind::Choice;
     for (place, step) in key.path.steps.iter().enumerate() {
         let linked = step.get();
+        let mut mine = Vec::new();
+        for turn in own.iter().filter(|turn| turn.at == linked.gives) {
+            turn.gives.inputs().iter().for_each(|id| look_up(&mut known, id.index()));
+            mine.extend(turn.gives.value(&known).map(|wrong| (wrong, turn)));
+        }
+        // A choice has few answers, and different mistakes come to one: there a step that goes wrong alike tells them.
+        let said = |wrong: f64| choice && mine.iter().any(|(own, _)| (own - wrong).abs() <= 1e-9 * own.abs());
         for turn in 0..linked.turns().len() {
             linked.turns_at[turn].iter().for_each(|at| look_up(&mut known, usize::from(*at)));
-            if let Some(wrong) = linked.eval_turn(turn, &known) {
+            if let Some(wrong) = linked.eval_turn(turn, &known).filter(|wrong| !said(*wrong)) {
                 out.extend(carry.on(place, wrong, Cause::Turn { relation: *step, turn }));
             }
         }
-        for turn in own.iter().filter(|turn| turn.at == linked.gives) {
-            turn.gives.inputs().iter().for_each(|id| look_up(&mut known, id.index()));
-            if let Some(wrong) = turn.gives.value(&known) {
-                out.extend(carry.on(place, wrong, Cause::Own { says: turn.says.clone() }));
-            }
+        for (wrong, turn) in &mine {
+            out.extend(carry.on(place, *wrong, Cause::Own { says: turn.says.clone() }));
         }
         for Conversion { quantity, shown, wanted } in linked.conversions(system).iter().copied() {
             let right = known[quantity.index()];
             known[quantity.index()] = wanted.to_base(shown.from_base(right));
             let wrong = linked.eval(&known);
             known[quantity.index()] = right;
-            if let Ok(wrong) = wrong {
+            if let Ok(wrong) = wrong
+                && !said(wrong)
+            {
                 out.extend(carry.on(place, wrong, Cause::Unconverted { relation: *step, quantity, shown, wanted }));
             }
         }

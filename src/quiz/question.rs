@@ -267,13 +267,15 @@ impl Question {
         (inside, pairs)
     }
 
-    /// Takes out the wrong turns that would earn the mark: here they are none.
-    pub(crate) fn drop_inside(&mut self) {
+    /// Takes out the wrong turns that would earn the mark, for here they are none, and those that a wrong turn of the
+    /// author's own says already.
+    pub(crate) fn drop_idle(&mut self) {
         for part in &mut self.parts {
             if let Body::Quantity { asked, keys, predicted } = &mut part.body
                 && asked.get().kind != Kind::Choice
             {
                 predicted.retain(|wrong| !wrong.is_inside(keys));
+                predict::own_alone(predicted);
             }
         }
     }

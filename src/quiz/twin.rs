@@ -95,6 +95,6 @@ fn complete(settings: &[&Setting<'_>], questions: &mut [Question]) -> bool {
 
 /// The numbers are chosen: what still lies inside the tolerance is no wrong turn in this question.
 fn finish(settings: &[&Setting<'_>], mut questions: Vec<Question>) -> Vec<Question> {
-    questions.iter_mut().for_each(Question::drop_inside);
+    questions.iter_mut().for_each(Question::drop_idle);
     settings.iter().zip(questions).map(|(setting, question)| setting.put_in_words(question)).collect()
 }

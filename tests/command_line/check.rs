@@ -428,3 +428,89 @@ fn a_skill_is_called_by_its_name_where_it_has_one() {
     assert!(ran.code == 1 && ran.out.contains("a skill that no item has: chain-sagg."), "{}", ran.out);
     assert!(ran.out.contains("Did you mean chain-sag?"), "{}", ran.out);
 }
+
+/// A module in which all machines but SC-01 seldom keep a limit, with a row that has one item and the same wrong turn in two
+/// items.
+fn uneven(place: &Place) {
+    place.run(&["new", "plant", "--topic", "chain,temperature"]).done();
+    let table = place.text("plant/scenarios/families/our-drive.csv");
+    let heavier = |row: &str| {
+        let (name, rest) = row.split_once(',').unwrap();
+        let (power, rest) = rest.split_once(',').unwrap();
+        let power = if matches!(name, "machine" | "SC-01") { power } else { "11" };
+        format!("{name},{power},{rest}\n")
+    };
+    let mut rows: String = table.lines().filter(|row| !row.starts_with("SC-06")).map(heavier).collect();
+    let fifth = rows.lines().find(|row| row.starts_with("SC-05")).unwrap().replace("SC-05", "SC-06");
+    rows.push_str(&format!("{fifth}\n"));
+    place.write("plant/scenarios/families/our-drive.csv", rows);
+    let family = place.text("plant/scenarios/families/our-drive.toml");
+    let limit = "\n[[limit]]\nquantity = \"drive.power\"\nat_most = \"7.3 kW\"\nbecause = \"the feeder takes no more\"\nhealthy = true\n";
+    place.write("plant/scenarios/families/our-drive.toml", format!("{family}{limit}"));
+    let pull = |id: &str| {
+        format!(
+            "[[item]]\nid = \"{id}\"\ntopic = \"chain\"\nskill = \"x\"\ntitle = \"x\"\ntext = \"x\"\n[[item.part]]\ntext = \"x?\"\n\
+             ask = \"chain.slack_tension\"\nfrom = [\"chain.mass\", \"chain.span\", \"chain.sag\", \"chain.strand_incline\"]\n\
+             wrong = [{{ gives = \"chain.slack_tension * 8\", says = \"The eighth.\" }}]\n\n"
+        )
+    };
+    place.write("plant/scenarios/items/pulls.toml", pull("pull-one") + &pull("pull-two"));
+    let exam = "title = \"x\"\nminutes = 10\npass = \"70 %\"\nno_safety = true\n\n[[row]]\nskill = \"chain-take-up\"\ncount = 1\nweight = 1\n\n\
+                [[row]]\nskill = \"chain-take-up\"\ncount = 1\nweight = 9\n\n[[row]]\nitem = \"pull-one\"\n";
+    place.write("plant/scenarios/exams/second.toml", exam);
+}
+
+#[test]
+fn what_may_be_meant_so_is_told_of_rows_and_machines() {
+    let place = Place::new();
+    uneven(&place);
+    let said = plain(&place.run(&["check", "--module", "plant"]).done());
+    for part in [
+        "plant/scenarios/exams/second.toml:7:9: Only 1 item fits the row of skill \"chain-take-up\"",
+        "Without `weight` there would be 4.",
+        "% of the machines kept are SC-01; an even share of the table would be 17 %.",
+        "times it was the limit on drive.power (the feeder takes no more)",
+    ] {
+        assert!(said.contains(part), "{part}: {said}");
+    }
+    assert_eq!(said.matches("everybody is asked the same").count(), 1, "one wide row, one item named: {said}");
+    let german = plain(&place.run(&["check", "--module", "plant", "--language", "de"]).done());
+    assert!(
+        german.contains("passt nur 1 Aufgabe") && german.contains("% der Maschinen, die bleiben, sind SC-01"),
+        "{german}"
+    );
+    // One person cannot be asked the same as another.
+    place.write("plant/scenarios/rosters/first-group.csv", "id,name\np1,Wren Aldous\n");
+    let said = plain(&place.run(&["check", "--module", "plant"]).done());
+    assert!(!said.contains("everybody is asked"), "{said}");
+    // No row is favoured where all are heavy: then it is the family that rejects many.
+    let table = place.text("plant/scenarios/families/our-drive.csv").replace("SC-01,7.5,", "SC-01,11,");
+    place.write("plant/scenarios/families/our-drive.csv", table);
+    let said = plain(&place.run(&["check", "--module", "plant"]).done());
+    assert!(
+        !said.contains("of the machines kept are") && said.contains("machines are rejected for each one kept"),
+        "{said}"
+    );
+}
+
+#[test]
+fn notes_on_one_pair_of_wrong_turns_are_one_with_own_items_first() {
+    let place = Place::new();
+    uneven(&place);
+    let all = place.run(&["check", "--module", "plant", "--all"]).done();
+    let notes: Vec<&str> = all.lines().filter(|line| line.contains("cannot be told apart")).collect();
+    let pair = "“chain.slack_tension/parabola: no eight” and “own: The eighth.” cannot be told apart";
+    let pairs: Vec<_> = notes.iter().filter(|line| line.contains(pair)).collect();
+    assert_eq!(pairs.len(), 1, "{all}");
+    assert!(pairs[0].contains("in 2 parts of questions: pull-one (a) in all families; pull-two (a) in all families"));
+    assert!(notes[0].contains("own: "), "{notes:?}");
+    let said = place.run(&["check", "--module", "plant"]).done();
+    assert!(
+        said.contains(&format!("{} notes besides", notes.len() + all.matches("is not diagnosed").count())),
+        "{said}"
+    );
+    let json: Value = serde_json::from_str(&place.run(&["check", "--module", "plant", "--json"]).done()).unwrap();
+    let entries = json["notes"].as_array().unwrap().iter();
+    let of_pair = entries.filter(|note| note["what"].as_str().unwrap().contains(pair)).count();
+    assert_eq!(of_pair, 2, "one for each item");
+}

@@ -15,7 +15,8 @@ fn a_module_of_each_topic_builds_makes_papers_and_grades() {
     for topic in TOPICS {
         let said = place.run(&["new", topic, "--topic", topic]).done();
         assert!(said.contains("drivecourse check --module"), "{said}");
-        place.run(&["check", "--module", topic]).done();
+        let checked = place.run(&["check", "--module", topic]).done();
+        assert!(checked.lines().count() <= 2, "{topic}: nothing to be told of what the program makes: {checked}");
         let (course, exam) = (format!("{topic}-course"), format!("{topic}-exam"));
         let built = place.run(&["build", "--module", topic, "--out", &course]);
         assert_eq!(built.err, "", "{topic}: nothing to warn of");
@@ -45,7 +46,8 @@ fn a_module_shows_its_own_limits_with_their_source_and_its_machines_by_name() {
     assert!(formulas.contains("our maintenance standard, section 3"), "a formula shows what a family states");
     let spread = place.run(&["look", "our-drive", "--spread", "200", "--page", "spread.html", "--module", "plant"]);
     let spread = plain(&spread.done());
-    assert!(spread.contains("mount.gap_limit") && spread.contains("always 0.0400 mm"), "{spread}");
+    assert!(spread.contains("mount.gap_limit") && spread.contains("always 0.04 mm"), "{spread}");
+    assert!(spread.contains("1450 … 1760 r/min (14"), "plates keep their figures: {spread}");
     let page = place.text("spread.html");
     assert!(page.contains("<svg") && page.trim_end().ends_with("</html>"));
     let json = place.run(&["look", "our-drive", "--spread", "50", "--json", "--module", "plant"]).done();
@@ -69,6 +71,7 @@ fn a_wrong_turn_of_ones_own_is_recognised() {
     let housing = shown.lines().find_map(|line| line.trim().strip_prefix("settled housing temperature: "));
     let said = practise(&format!("{}\nq\n", housing.unwrap_or_else(|| panic!("{shown}"))));
     assert!(said.contains("That is the temperature of the housing itself, not its rise."), "{said}");
+    assert!(!said.contains("Or else"), "the program's words for the same are not told besides: {said}");
 }
 
 /// Every way in which a line is broken so that it cannot be right.

@@ -194,3 +194,63 @@ fn what_stands_in_the_way_is_said_and_nothing_is_left_behind() {
     assert_eq!(place.text("file"), "keep");
     assert!(!place.path("exam").exists());
 }
+
+/// An exam of one item, without a safety question.
+fn exam_of(place: &Place, item: &str) {
+    let text =
+        format!("title = \"x\"\nminutes = 10\npass = \"70 %\"\nno_safety = true\n\n[[row]]\nitem = \"{item}\"\n");
+    place.write(&format!("plant/scenarios/exams/{item}.toml"), text);
+}
+
+#[test]
+fn a_short_table_is_told_with_what_helps_and_keys_name_the_machine() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,heat"]).done();
+    let people: String = (0..12).map(|i| format!("p{i},Person {}\n", char::from(b'A' + i))).collect();
+    place.write("plant/scenarios/rosters/many.csv", format!("id,name\n{people}"));
+    let make = |item: &str, language: &str| {
+        exam_of(&place, item);
+        let out = format!("{item}-{language}");
+        let papers = ["papers", "--module", "plant", "--exam", item, "--roster", "many", "--secret", "secret"];
+        let ran = place.run(&[&papers[..], &["--out", &out, "--language", language]].concat());
+        assert_eq!(ran.code, 0, "{}", ran.err);
+        let all = |folder: &str| {
+            let files = std::fs::read_dir(place.path(&format!("{out}/{folder}"))).unwrap();
+            let mut files: Vec<_> = files.map(|file| std::fs::read_to_string(file.unwrap().path()).unwrap()).collect();
+            files.sort();
+            files
+        };
+        (plain(&ran.err), all("papers"), all("keys"))
+    };
+    let (said, papers, keys) = make("sprocket-diameters", "en");
+    for part in [
+        "of the 12 papers that ask sprocket-diameters have the same numbers",
+        "Nothing that it is asked from differs between two cases of one machine",
+        "from the table of our-drive come chain.size, chain.teeth_small",
+        "vary under [draw]",
+        "ask items of other skills",
+    ] {
+        assert!(said.contains(part), "{part}: {said}");
+    }
+    assert!(!said.contains("more rows"), "a plant has the machines that it has: {said}");
+    // Parts of these ask for more than three figures.
+    assert!(papers.iter().all(|paper| paper.contains("to 0.") && !paper.contains("Three figures")));
+    assert!(keys.iter().all(|key| key.contains("Machine: Storage conveyor drive, SC-0")), "{}", keys[0]);
+    let (said, ..) = make("sprocket-diameters", "de");
+    assert!(said.contains("aus der Tabelle von our-drive kommen chain.size"), "{said}");
+
+    // The author's words for a wrong turn stand on the key, not the program's beside them.
+    let pull = "[[item]]\nid = \"pull\"\ntopic = \"chain\"\nskill = \"x\"\ntitle = \"x\"\ntext = \"x\"\n[[item.part]]\ntext = \"x?\"\n\
+                ask = \"chain.slack_tension\"\nfrom = [\"chain.mass\", \"chain.span\", \"chain.sag\", \"chain.strand_incline\"]\n\
+                wrong = [{ gives = \"chain.slack_tension * 8\", says = \"The eighth is ours.\" }]\n";
+    place.write("plant/scenarios/items/pull.toml", pull);
+    let (_, _, keys) = make("pull", "en");
+    assert!(keys.iter().all(|key| key.contains("The eighth is ours.") && !key.contains("You forgot the 8 under")));
+
+    let (said, papers, keys) = make("our-rise", "en");
+    assert!(!said.contains("from the table"), "readings are not in it: {said}");
+    assert!(papers.iter().all(|paper| paper.contains("Three figures are enough")));
+    for key in keys {
+        assert!(key.contains("That is the temperature of the housing itself"), "{key}");
+    }
+}

@@ -127,5 +127,8 @@ fn the_list_names_quantities_and_methods() {
     }
     let some = place.run(&["solve", "--list", "SAG"]).done();
     assert!(some.lines().count() < 40 && some.contains("chain.sag_share"), "{some}");
+    let power = place.run(&["solve", "--list", "drive.power"]).done();
+    assert!(power.contains("drive.load_share  (makes machines; not asked, not solved)\n"), "{power}");
+    assert!(power.contains("from drive.motor_torque, drive.motor_speed\n"), "what can be asked bears no mark: {power}");
     place.run(&["solve", "--list", "zzz"]).refused(&["\"zzz\"", "--list"]);
 }

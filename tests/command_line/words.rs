@@ -251,7 +251,8 @@ fn papers_of_every_topic_are_german() {
     let place = Place::new();
     let topics: Vec<_> = drivecourse_machine::topics::ALL.iter().map(|topic| topic.id).collect();
     let rows: Vec<_> = topics.iter().map(|topic| format!("[[row]]\ntopic = \"{topic}\"\ncount = 5\n")).collect();
-    let head = "title = \"Alles\"\nlanguage = \"de\"\nminutes = 90\npass = \"70 %\"\nband = \"50 %\"\nno_safety = true\n";
+    let head =
+        "title = \"Alles\"\nlanguage = \"de\"\nminutes = 90\npass = \"70 %\"\nband = \"50 %\"\nno_safety = true\n";
     place.write("alles.toml", format!("{head}{}", rows.join("\n")));
     place.write("gruppe.csv", "id,name,units\nA1,Jürgen Müller,si\nA2,Käthe Groß,us\nA3,Anton Lang,si\n");
     let papers = ["papers", "--exam", "alles.toml", "--roster", "gruppe.csv", "--secret", "geheim", "--out", "aus"];

@@ -10,7 +10,7 @@ fn head() -> Head {
 }
 
 fn givens(item: &Item, question: &Question) -> Vec<Given> {
-    let paper = paper_model(head(), &[Sheet { item, question }], None, Vec::new(), Vec::new()).unwrap();
+    let paper = paper_model(head(), &[Sheet { item, question, family: "x" }], None, Vec::new(), Vec::new()).unwrap();
     paper.questions.into_iter().next().unwrap().givens
 }
 
@@ -94,7 +94,8 @@ wrong = [{ gives = "chain.slack_tension * 5", says = "You took it five times." }
     for setting in &settings {
         for seed in 0..20 {
             let question = setting.question(seed).unwrap();
-            let key = key_model(head(), &[Sheet { item: setting.item, question: &question }], String::new());
+            let key =
+                key_model(head(), &[Sheet { item: setting.item, question: &question, family: "x" }], String::new());
             let turns = &key.questions[0].parts[0].wrong_turns;
             assert!(turns.len() == 6, "there are more than are listed");
             assert!(turns.iter().any(|turn| turn.sentence.contains("five times")), "{turns:?}");
@@ -143,7 +144,7 @@ fn a_drawing_that_hides_a_length_says_that_it_is_not_to_scale() {
         assert!(!settings.is_empty(), "{id} is asked");
         for setting in settings {
             let question = setting.question(3).unwrap();
-            let sheet = Sheet { item: setting.item, question: &question };
+            let sheet = Sheet { item: setting.item, question: &question, family: "x" };
             let paper = paper_model(head(), &[sheet], None, Vec::new(), Vec::new()).unwrap();
             let figure = format!("{:?}", paper.questions[0].figure);
             assert_eq!(figure.contains("Not to scale."), hidden, "{id}: {figure}");

@@ -16,6 +16,16 @@ pub struct Sheet<'a> {
     pub item: &'a Item,
     /// The question.
     pub question: &'a Question,
+    /// What the machines of its family are called.
+    pub family: &'a str,
+}
+
+impl Sheet<'_> {
+    /// The machine it is about: what it is called, and its own name where a table names it.
+    fn machine(&self) -> String {
+        let own = self.question.machine.iter().map(String::as_str);
+        capital(&core::iter::once(self.family).chain(own).collect::<Vec<_>>().join(", "))
+    }
 }
 
 messages! { pub(crate) SAYS {
@@ -61,6 +71,22 @@ pub fn ask_for_the_way(paper: &mut Paper, sheets: &[Sheet<'_>]) {
     }
 }
 
+/// Whether a part of a paper asks for more than three figures: what is said of three in general does not stand beside that.
+#[must_use]
+pub fn asks_for_more(sheets: &[Sheet<'_>]) -> bool {
+    let more = |question: &Question, part: &Part| {
+        let Some(key) = part.key().filter(|key| !hint(key.path.asked, question.system).is_empty()) else {
+            return false;
+        };
+        let quantity = key.path.asked.get();
+        let shown = quantity.unit(question.system).from_base(key.value);
+        let step = |figures: Figures| figures.step(shown);
+        // A hair below, for steps that are alike but for their last bit.
+        shown != 0.0 && step(quantity.display(question.system).figures) < 0.999 * step(Figures::Significant(3))
+    };
+    sheets.iter().any(|sheet| sheet.question.parts.iter().any(|part| more(sheet.question, part)))
+}
+
 /// The examiner's key to the same paper; `made_with` names the versions of program and question files.
 #[must_use]
 pub fn key_model(head: Head, sheets: &[Sheet<'_>], made_with: String) -> Key {
@@ -68,6 +94,7 @@ pub fn key_model(head: Head, sheets: &[Sheet<'_>], made_with: String) -> Key {
         .map(|(place, sheet)| KeyQuestion {
             number: place + 1,
             title: sheet.item.title.clone(),
+            machine: sheet.machine(),
             givens: given_list(sheet.question),
             parts: (0..sheet.question.parts.len()).map(|index| key_part(sheet.question, index)).collect(),
         })
@@ -80,7 +107,7 @@ fn total(sheets: &[Sheet<'_>]) -> u32 {
 }
 
 fn question(code: &str, number: usize, sheet: Sheet<'_>) -> Result<model::Question, PortrayError> {
-    let Sheet { item, question } = sheet;
+    let Sheet { item, question, .. } = sheet;
     let figure = item.figure.as_deref().map(|name| {
         let drawing = Portrait::of_question(&format!("{code}-q{number}"), question).draw(name)?;
         Ok(Trusted::made_by_us(format!("<figure>{}</figure>", drawing.svg)))
@@ -108,7 +135,7 @@ fn paper_part(question: &Question, index: usize, part: &Part) -> model::Part {
         hint: if ordering {
             ORDER.text().into()
         } else {
-            part.asked().map_or_else(String::new, |id| figures(id, question.system))
+            part.asked().map_or_else(String::new, |id| hint(id, question.system))
         },
         marks: part.marks.to_string(),
         room: if options.is_empty() { room } else { 0 },
@@ -118,7 +145,7 @@ fn paper_part(question: &Question, index: usize, part: &Part) -> model::Part {
 }
 
 /// How an answer is to be rounded, in words.
-fn figures(id: QuantityId, system: System) -> String {
+fn hint(id: QuantityId, system: System) -> String {
     let quantity = id.get();
     if matches!(quantity.kind, Kind::Choice | Kind::Count) {
         return String::new();

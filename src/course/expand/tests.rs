@@ -408,8 +408,9 @@ fn papers_keys_and_results_come_from_questions() {
     let questions: Vec<_> = (data.items.iter())
         .map(|item| Setting::new(item, &data.plans[0], System::Us).unwrap().question(8).unwrap())
         .collect();
+    let family = data.plans[0].family.name.as_str();
     let sheets: Vec<Sheet<'_>> =
-        data.items.iter().zip(&questions).map(|(item, question)| Sheet { item, question }).collect();
+        data.items.iter().zip(&questions).map(|(item, question)| Sheet { item, question, family }).collect();
     let head = Head {
         plant: "Northgate Grain & Feed".into(),
         exam: "Drive check".into(),

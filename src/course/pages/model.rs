@@ -160,6 +160,8 @@ pub struct KeyQuestion {
     pub number: usize,
     /// A few words that name it.
     pub title: String,
+    /// The machine it is about, by what its family calls it and its own name, if it has one.
+    pub machine: String,
     /// What the candidate was shown.
     pub givens: Vec<Given>,
     /// The answers in order.

@@ -116,6 +116,7 @@ fn key(candidate: &str) -> Key {
         questions: vec![KeyQuestion {
             number: 1,
             title: "Sag of the slack strand".into(),
+            machine: "Storage conveyor drive, K-1".into(),
             givens: givens(),
             parts: vec![part("a"), part("b")],
         }],

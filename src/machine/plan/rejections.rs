@@ -4,7 +4,7 @@ use core::fmt;
 
 use super::{Case, MOST_ATTEMPTS, Plan};
 use crate::amount;
-use crate::chance::Stream;
+use crate::chance::{Stream, derive};
 use crate::family::{Asked, Family, Limit, written};
 use crate::messages;
 use crate::problem::Problem;
@@ -131,6 +131,22 @@ pub struct Rejections {
     pub most: String,
     /// The limit that rejects most, a place in the family's; `None` where it is calculations without a result.
     pub worst: Option<usize>,
+    /// Rows of the pool that are kept far more often than the others.
+    pub favoured: Vec<Favoured>,
+}
+
+/// A row of the pool that is kept far more often than the others: more than twice its even share, and by more than chance
+/// would have it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Favoured {
+    /// Which.
+    pub row: usize,
+    /// Its share of the machines kept.
+    pub share: f64,
+    /// What rejects the others most, as [`Rejections::most`] says it.
+    pub most: String,
+    /// The limit that does, a place in the family's; `None` where it is calculations without a result.
+    pub worst: Option<usize>,
 }
 
 impl Rejections {
@@ -146,12 +162,22 @@ impl Plan {
         let mut all = Broken::none(&self.family);
         // For each fault, and at the end for sound machines, how often each limit was broken.
         let mut by_fault = vec![all.clone(); self.family.faults.len() + 1];
+        // For each row of the pool, how many machines are kept, and how often each limit was broken.
+        let mut by_row = vec![(0_u32, all.clone()); self.family.pool.len()];
         let (mut kept, mut undrawn) = (0, Vec::new());
         for seed in seeds {
             let faults = self.pick_faults(&mut Stream::new(seed, "faults"));
             let mut broken = Broken::none(&self.family);
             let mut case = Case { seed, rejected: 0, faults, values: vec![f64::NAN; Registry::get().len()] };
-            let drawn = self.try_for(&mut case, None, None, &mut broken);
+            let drawn = self.try_for(&mut case, None, None, |seed, limit, values| {
+                broken.count(&self.family, limit, values);
+                if !by_row.is_empty() {
+                    by_row[self.row(seed)].1.count(&self.family, limit, values);
+                }
+            });
+            if drawn && !by_row.is_empty() {
+                by_row[self.row(derive(seed, u64::from(case.rejected)))].0 += 1;
+            }
             all.add(&self.family, &broken);
             let sound = [self.family.faults.len()];
             let kinds = if case.faults.is_empty() { &sound[..] } else { &case.faults };
@@ -171,14 +197,43 @@ impl Plan {
             let count = count_of(broken).to_string();
             format!(", {}", told!(OFTEN_WITH, "count" = count, "fault" = fault.id, "name" = fault.name))
         });
-        let most = match worst {
+        let most = self.often(&all, &with);
+        let favoured = self.favoured(&by_row);
+        Rejections { kept, undrawn, rejected, most, worst: worst.map(|(place, ..)| place), favoured }
+    }
+
+    /// What `broken` failed on most and how often, `with` behind it.
+    fn often(&self, broken: &Broken, with: &str) -> String {
+        match broken.worst() {
             Some((place, count, nearest)) => {
                 let limit = self.beyond(place, nearest);
                 told!(OFTEN_LIMIT, "count" = count.to_string(), "limit" = limit, "with" = with)
             }
-            None => told!(OFTEN_NO_RESULT, "count" = all.refused.to_string(), "with" = with),
-        };
-        Rejections { kept, undrawn, rejected, most, worst: worst.map(|(place, ..)| place) }
+            None => told!(OFTEN_NO_RESULT, "count" = broken.refused.to_string(), "with" = with),
+        }
+    }
+
+    /// The rows kept far more often than the others: of each row, how many machines were kept, and what was not.
+    fn favoured(&self, by_row: &[(u32, Broken)]) -> Vec<Favoured> {
+        /// Standard deviations of an even draw that chance does not bridge.
+        const DEVIATIONS: f64 = 4.0;
+        let kept: f64 = by_row.iter().map(|(kept, _)| f64::from(*kept)).sum();
+        let even = 1.0 / by_row.len().max(1) as f64;
+        let chance = (kept * even * (1.0 - even)).sqrt();
+        let often = |kept_of: f64| kept_of > 2.0 * even * kept && kept_of - even * kept >= DEVIATIONS * chance;
+        let rows = by_row.iter().enumerate().filter(|(_, (kept, _))| often(f64::from(*kept)));
+        rows.map(|(row, (kept_of, _))| {
+            let mut others = Broken::none(&self.family);
+            let beside = by_row.iter().enumerate().filter(|(other, _)| *other != row);
+            beside.for_each(|(_, (_, broken))| others.add(&self.family, broken));
+            Favoured {
+                row,
+                share: f64::from(*kept_of) / kept,
+                most: self.often(&others, ""),
+                worst: others.worst().map(|(place, ..)| place),
+            }
+        })
+        .collect()
     }
 
     /// What most attempts at a machine with these faults failed on.

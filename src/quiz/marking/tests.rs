@@ -4,6 +4,7 @@ use super::*;
 use crate::explain::part_letter;
 use crate::mark::{Verdict, mark, mark_by};
 use crate::paper::tests::bank;
+use crate::predict::Cause;
 use crate::question::Question;
 use crate::setting::Setting;
 
@@ -166,14 +167,62 @@ fn the_policy_says_what_the_rules_are_and_no_more() {
         unit_may_miss: true,
         method: Some(0.4),
     };
-    let says = full.policy(true).join("\n");
+    let says = full.policy(true, false).join("\n");
     for part in
         ["2 times as far off earns 50 %", "2 to 5 significant figures", "without a unit", "up to 40 %", "safety"]
     {
         assert!(says.contains(part), "{part}: {says}");
     }
-    let plain = Marking::default().policy(false).join("\n");
+    let plain = Marking::default().policy(false, false).join("\n");
     for part in ["times as far", "significant", "without a unit", "steps", "safety"] {
         assert!(!plain.contains(part), "{part}: {plain}");
+    }
+    // Of three figures nothing is said where a part asks for more, or the rule does.
+    let three = |marking: Marking, more| marking.policy(false, more).join("\n").contains("Three figures are enough");
+    assert!(three(Marking::default(), false) && three(full, false));
+    let rule = Marking { figures: Some(Quoted { least: 4, most: 5, costs: 1 }), ..Marking::default() };
+    assert!(!three(Marking::default(), true) && !three(rule, false));
+}
+
+/// A wrong turn of the author's own that is one of the registry in other words is told alone: on the key, to a number, to one
+/// carried on from the person's own, and to a choice.
+#[test]
+fn what_the_author_says_is_not_said_again_in_other_words() {
+    let own = "wrong = [{ at = \"mount.gap\", gives = \"mount.gap * 2\", says = \"Both feet.\" }]";
+    let carried = "ask = \"mount.gap\"\nfrom = [\"mount.twist\"]";
+    let text = crate::paper::tests::items().replace(carried, &format!("{carried}\n{own}"));
+    let verdict = "ask = \"mount.gap_verdict\"\nfrom = [\"mount.twist\", \"mount.gap_limit\"]";
+    let item = format!(
+        "[[item]]\nid = \"judged\"\ntopic = \"mount\"\nskill = \"soft-foot\"\ntitle = \"x\"\ntext = \"x\"\n[[item.part]]\n\
+         text = \"What about it?\"\n{verdict}\n{own}\n"
+    );
+    let items = crate::item::read_items(&format!("{text}\n{item}")).unwrap();
+    let bank = crate::Bank::new(items, bank().plans).unwrap();
+    let is_turn = |cause: &Cause| crate::explain::sentence(cause).starts_with("You added the gaps of both feet");
+    for system in System::ALL {
+        for seed in 0..40 {
+            let setting = Setting::new(bank.item("twist-gap").unwrap(), &bank.plans[0], system).unwrap();
+            let question = setting.question(seed).unwrap();
+            let crate::Body::Quantity { predicted, .. } = &question.parts[1].body else {
+                panic!("a quantity is asked")
+            };
+            let told: Vec<_> = predicted.iter().filter(|wrong| wrong.is_own() || is_turn(&wrong.cause)).collect();
+            assert!(told.len() == 1 && told[0].is_own(), "{told:?}");
+            let twice = written(&question, 1, told[0].value, 12);
+            let says = mark(&question, &["", &twice]).swap_remove(1).says;
+            assert_eq!(says, "Both feet.");
+            // From a twist of the person's own.
+            let (twist, gap) = (question.parts[0].key().unwrap(), question.parts[1].key().unwrap());
+            let first = written(&question, 0, twist.value * 1.5, 12);
+            let then = written(&question, 1, gap.value * 3.0, 12);
+            let says = mark(&question, &[&first, &then]).swap_remove(1).says;
+            assert!(says.starts_with("Both feet.") && !says.contains("added the gaps"), "{says}");
+
+            let setting = Setting::new(bank.item("judged").unwrap(), &bank.plans[0], system).unwrap();
+            let crate::Body::Quantity { predicted, .. } = &setting.question(seed).unwrap().parts[0].body else {
+                panic!("a quantity is asked")
+            };
+            assert!(!predicted.iter().any(|wrong| is_turn(&wrong.cause)), "{predicted:?}");
+        }
     }
 }

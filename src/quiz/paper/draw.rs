@@ -6,10 +6,10 @@ use drivecourse_machine::chance::Stream;
 use drivecourse_machine::{Problem, System, messages};
 
 use super::settings::{Settings, why};
-use super::supply::{Candidate, Supply, families, is_safe, out_of_reach, supply, unknown};
+use super::supply::{Candidate, Supply, families, fitting, is_safe, out_of_reach, supply, unknown};
 use super::{Paper, Placed};
 use crate::bank::Bank;
-use crate::blueprint::Blueprint;
+use crate::blueprint::{Blueprint, Pick, Row};
 use crate::code::Code;
 use crate::exam::Exam;
 use crate::mend::quoted;
@@ -27,6 +27,10 @@ messages! { pub(crate) SAYS {
     ADD_SAFETY = "problem-draw-add-safety", "Add a row with safety_only = true, or write no_safety = true if the exam has none by design.";
     UNEQUAL = "problem-draw-unequal", "The row of {pick} takes questions of {least} to {most} marks, so that not all papers have one total; give the row a weight.";
     TWICE = "problem-draw-twice", "The row of {pick} takes {count} from {from}: an item comes more than once, about other machines.";
+    NARROW_ONE = "problem-row-narrow-one", "Only 1 item fits the row of {pick}: everybody is asked the same, if about other machines.";
+    NARROW = "problem-row-narrow", "Only {from} items fit the row of {pick}, which takes {count}: everybody is asked the same, if about other machines.";
+    WITHOUT = "problem-row-without", "Without `{key}` there would be {count}.";
+    NO_MORE = "problem-row-no-more", "The bank has no more of it for the families of this exam: add items, or let the row take a topic.";
     NOT_READY = "problem-draw-not-ready", "Nothing was made ready in the units of {person}.";
     NO_QUESTION = "problem-draw-no-question", "No question of {item} about {family} could be drawn: {because}.";
     WIDEN = "problem-paper-widen", "Widen the family's draws or the item's bounds.";
@@ -139,6 +143,41 @@ impl<'a> Draw<'a> {
             })
         });
         twice.chain(unequal).collect()
+    }
+
+    /// Rows of a topic or a skill that take every item they have, so that all papers ask the same there: a [`Problem`] at
+    /// each, with how many items fit it and what narrows it. No fault where that is meant.
+    pub fn narrow(&mut self) -> Vec<Problem> {
+        let (blueprint, system) = (self.blueprint, self.blueprint.units);
+        let plans = families(self.settings.bank, blueprint, &mut Vec::new());
+        let mut out = Vec::new();
+        for (place, row) in blueprint.rows.iter().enumerate() {
+            let (count, from) = self.supplies[&system].pools.supply(place);
+            if from > count || matches!(row.pick, Pick::Item(_)) {
+                continue;
+            }
+            let keys = [
+                ("weight", row.weight.is_some(), Row { weight: None, ..row.clone() }),
+                ("marks", row.marks.is_some(), Row { marks: None, ..row.clone() }),
+                ("difficulty", row.difficulty.is_some(), Row { difficulty: None, ..row.clone() }),
+                ("safety_only", row.safety_only, Row { safety_only: false, ..row.clone() }),
+            ];
+            let mut mend: Vec<String> = Vec::new();
+            for (key, _, wider) in keys.iter().filter(|(_, is_set, _)| *is_set) {
+                let would = fitting(&mut self.settings, wider, &plans, system);
+                if would > from {
+                    mend.push(WITHOUT.say(&[("key", *key), ("count", &would.to_string())]));
+                }
+            }
+            if mend.is_empty() {
+                mend.push(NO_MORE.text().into());
+            }
+            let (pick, from, count) = (row.pick.to_string(), from.to_string(), count.to_string());
+            let says = if from == "1" { NARROW_ONE } else { NARROW };
+            let what = says.say(&[("pick", &pick), ("from", &from), ("count", &count)]);
+            out.push(Problem::at(row.span.clone(), what, mend.join(" ")));
+        }
+        out
     }
 
     /// Draws a paper for each of `people`, in order, and hands each to `take`; on `threads` threads,

@@ -54,6 +54,21 @@ pub(super) struct Supply {
     pub(super) pools: Pools,
 }
 
+/// How many items `row` may take about the families at `plans`.
+pub(super) fn fitting(settings: &mut Settings<'_>, row: &Row, plans: &[usize], system: System) -> usize {
+    let bank = settings.bank;
+    let mut fits = |item: usize, spec: &Item| {
+        let known = |plan: &&usize| spec.families.is_empty() || spec.families.contains(&bank.plans[**plan].family.id);
+        let mut about = plans.iter().filter(known);
+        let difficulty = about.find_map(|plan| settings.settle(item, *plan, system).ok().map(|ready| ready.difficulty));
+        difficulty
+            .is_some_and(|difficulty| row.difficulty.is_none_or(|(least, most)| (least..=most).contains(&difficulty)))
+    };
+    let taken = bank.items.iter().enumerate().filter(|(_, spec)| row.takes(spec));
+    let taken = taken.filter(|(_, spec)| row.weight.is_none_or(|weight| weight as usize >= spec.parts.len()));
+    taken.filter(|(item, spec)| fits(*item, spec)).count()
+}
+
 /// No paper lies in the band: the row whose items differ most is at fault.
 pub(super) fn out_of_reach(blueprint: &Blueprint, pools: &Pools, nearest: f64) -> Problem {
     let widest = pools.widest();

@@ -3,7 +3,7 @@
 use crate::bank::Bank;
 use std::collections::BTreeSet;
 
-use drivecourse_machine::{Family, Plan, System};
+use drivecourse_machine::{Family, Plan, Problem, System};
 
 use super::*;
 use crate::blueprint::Blueprint;
@@ -366,6 +366,26 @@ fn an_item_that_must_come_twice_is_said() {
     let blueprint = Blueprint::read(&text).unwrap();
     let draw = Draw::new(&bank, &blueprint, "spring", secret(), &people(1), Used::new()).unwrap();
     assert!(draw.remarks()[0].contains("takes 5 from 3"), "{:?}", draw.remarks());
+}
+
+#[test]
+fn a_row_that_asks_everybody_the_same_says_what_narrows_it() {
+    let bank = bank();
+    let narrow = |from: &str, to: &str| {
+        let text = BLUEPRINT.replacen(from, to, 1);
+        let blueprint = Blueprint::read(&text).unwrap();
+        let mut draw = Draw::new(&bank, &blueprint, "spring", secret(), &people(1), Used::new()).unwrap();
+        let said = |problem: &Problem| (problem.line_column(&text).unwrap().0, problem.to_string());
+        draw.narrow().iter().map(said).collect::<Vec<_>>()
+    };
+    // Of an item that is named nothing is said.
+    assert_eq!(narrow("x", "x"), []);
+    let said = narrow("skill = \"level\"\ncount = 1", "skill = \"level\"\ncount = 1\nweight = 1");
+    assert_eq!(said.len(), 1, "{said:?}");
+    assert!(said[0].0 == 12 && said[0].1.contains("Only 1 item fits the row of skill \"level\""), "{said:?}");
+    assert!(said[0].1.contains("Without `weight` there would be 2."), "{said:?}");
+    let said = narrow("skill = \"soft-foot\"\ncount = 2", "skill = \"soft-foot\"\ncount = 3");
+    assert!(said.len() == 1 && said[0].1.contains("Only 3 items fit") && said[0].1.contains("has no more"), "{said:?}");
 }
 
 #[test]

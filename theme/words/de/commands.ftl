@@ -8,7 +8,14 @@ papers-keys = ihre Lösungen in { $keys }; diese und { $record } den Prüflingen
 papers-answers = Antworten kommen in { $file }
 papers-unshown = den Schriften des PDF fehlt { $letters }; an ihrer Stelle steht ein leeres Quadrat; die Seiten zeigen sie, soweit der Browser es kann
 papers-new-secret = neues Geheimnis in { $file }; gut aufheben, ohne es lässt sich kein Blatt wieder herstellen
-papers-alike = { $count } der { $all } Blätter mit der Aufgabe { $item } haben dort dieselben Zahlen wie ein anderes ({ $codes }): die Familie hat zu wenig Maschinen für das, was gefragt ist; mehr Zeilen in der Tabelle oder Ablesungen, die sich ändern, machen sie verschieden
+papers-alike = { $count } der { $all } Blätter mit der Aufgabe { $item } haben dort dieselben Zahlen wie ein anderes ({ $codes }). { $why }. Was hilft: { $help }
+papers-alike-table = aus der Tabelle von { $family } kommen { $quantities }
+papers-alike-fixed = { $family } legt { $quantities } fest
+papers-alike-follows = allein aus solchen Werten folgen { $quantities }
+papers-alike-varies = von dem, woraus gefragt wird, kann sich zwischen zwei Fällen derselben Maschine nur { $quantities } unterscheiden, und das nicht genug
+papers-alike-none-varies = nichts, woraus gefragt wird, unterscheidet sich zwischen zwei Fällen derselben Maschine
+papers-alike-help-still = einen dieser Werte, der von Fall zu Fall anders ist, unter [draw] ziehen lassen, statt ihn festzulegen oder als Spalte zu führen, aus einer Ablesung fragen, die von Fall zu Fall anders ist, oder Aufgaben anderer Fertigkeiten nehmen
+papers-alike-help-varies = diese Werte unter [draw] weiter streuen lassen, aus einer Ablesung fragen, die sich mehr unterscheidet, oder Aufgaben anderer Fertigkeiten nehmen
 papers-untranslated = { $count } von { $all } Texten auf Blättern, Lösungen und Ergebnissen sind nicht übersetzt; `drivecourse words --missing --language { $tag }` zählt sie auf
 papers-translated = alle { $all } Texte auf Blättern, Lösungen und Ergebnissen sind übersetzt
 
@@ -110,6 +117,7 @@ solve-not-needed = (nicht nötig)
 solve-one-of = eines von: { $choices }
 solve-or = { $one } oder { $other }
 solve-by-from = mit { $method }  aus { $quantities }
+solve-makes-only = (macht Maschinen; wird nicht gefragt, nicht gelöst)
 
 practise-caution =
     Das sind Zahlen zum Üben. An einem wirklichen Antrieb gehen vor: freischalten, gegen Wiedereinschalten sichern,
@@ -183,3 +191,6 @@ check-look-first = Sehen Sie zuerst nach der Spalte { $column }: Hier hat sie { 
 check-strange = Die Spalte { $column } hat { $own }, und die Maschinen von { $family } haben { $usual }.
 check-strange-mend = Wenn Ihre Maschinen so sind, lassen Sie es. Wenn nicht, verbessern Sie die Einheit in ihrer Überschrift oder die Werte.
 check-from-to = { $low } bis { $high }
+
+check-hidden = Der Fehler "{ $fault }" ({ $name }) zeigt sich an einer Maschine dieser Familie in keinem Urteil; an einer von { $family } zeigt er sich in { $verdicts }.
+check-hidden-mend = So kann ihn niemand finden. Sehen Sie nach, wonach geurteilt wird: { $from }. Kann Ihr Antrieb ihn nicht haben, lassen Sie ihn weg: without = ["{ $fault }"].

@@ -148,7 +148,7 @@ help-solve-quantity = Die gesuchte Größe, zum Beispiel load.overhung
 help-solve-givens = Was gegeben ist: Name=Wert, mit Einheit
 help-solve-by = Eine Methode, die zu nehmen ist, wo es mehrere gibt (siehe --list)
 help-solve-units = Einheiten, die gezeigt werden
-help-solve-list = Größen und Methoden aufzählen; mit einem Wort die, die dazu passen
+help-solve-list = Größen und Methoden aufzählen; mit einem Wort die, die dazu passen. Was keine Methode hat oder nur eine, die so bezeichnet ist, wird gegeben und nie gefragt
 help-solve-json = JSON ausgeben, für Programme
 
 help-new = Ein kleines eigenes Modul anlegen: Kurs, Antriebe, Aufgaben, Prüfung, Namensliste, alles in den Dateien erklärt

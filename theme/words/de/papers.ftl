@@ -73,6 +73,7 @@ screen-none = { $file } enthält keine Antworten zum Blatt { $code }.
 key-title = Lösung zum Blatt { $code }: { $exam }
 key-head = Lösung für den Prüfer: { $exam }
 key-made-with = Erstellt mit
+key-machine = Maschine: { $machine }
 key-only = Nur für den Prüfer.
 key-apart = Getrennt von den Aufgabenblättern aufbewahren.
 key-or = oder

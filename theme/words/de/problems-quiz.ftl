@@ -168,6 +168,10 @@ problem-draw-no-safety = Kein Posten sorgt dafür, dass jedes Blatt eine Sicherh
 problem-draw-add-safety = Fügen Sie einen Posten mit safety_only = true hinzu, oder schreiben Sie no_safety = true, wenn die Prüfung mit Absicht keine hat.
 problem-draw-unequal = Der Posten ({ $pick }) nimmt Aufgaben mit { $least } bis { $most } Punkten, so dass nicht alle Blätter dieselbe Summe haben; geben Sie dem Posten ein Gewicht (weight).
 problem-draw-twice = Der Posten ({ $pick }) nimmt { $count } aus { $from }: Eine Aufgabe kommt mehr als einmal, zu anderen Maschinen.
+problem-row-narrow-one = Zum Posten ({ $pick }) passt nur 1 Aufgabe: Alle werden dasselbe gefragt, wenn auch zu anderen Maschinen.
+problem-row-narrow = Zum Posten ({ $pick }), der { $count } nimmt, passen nur { $from } Aufgaben: Alle werden dasselbe gefragt, wenn auch zu anderen Maschinen.
+problem-row-without = Ohne `{ $key }` wären es { $count }.
+problem-row-no-more = Die Sammlung hat für die Familien dieser Prüfung nicht mehr davon: Aufgaben hinzufügen oder den Posten aus einem Thema nehmen lassen.
 problem-draw-not-ready = In den Einheiten von { $person } wurde nichts vorbereitet.
 problem-draw-no-question = Keine Frage der Aufgabe { $item } zur Familie { $family } ließ sich ziehen: { $because }.
 problem-paper-widen = Erweitern Sie, was die Familie zieht, oder die Grenzen der Aufgabe.

@@ -81,6 +81,7 @@ screen-none = { $file } holds no answers to paper { $code }.
 key-title = Key to paper { $code }: { $exam }
 key-head = Examiner’s key: { $exam }
 key-made-with = Made with
+key-machine = Machine: { $machine }
 key-only = For the examiner only.
 key-apart = Keep it apart from the papers.
 # Between an answer and the same in other units.

@@ -1,0 +1,153 @@
+//! What `check` finds in the verdicts on a module's own machines: one that goes against every sound machine, a fault that shows
+//! in none.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use drivecourse_machine::chance::derive;
+use drivecourse_machine::{Case, Kind, Plan, Problem, QuantityId, Registry, messages};
+use drivecourse_quiz::Bank;
+
+use crate::bank;
+use crate::check::Check;
+
+messages! { pub(crate) SAYS {
+    ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
+    ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
+    LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
+    HIDDEN = "check-hidden", "The fault \"{fault}\" ({name}) shows in no verdict on a machine of this family; on one of {family} it shows in {verdicts}.";
+    HIDDEN_MEND = "check-hidden-mend", "Nobody can find it so. Look at the values that it is judged by: {from}. Where your drive cannot have it, leave it out: without = [\"{fault}\"].";
+} }
+
+/// Sound machines drawn of each row of a table, or of a family without one, to see what is said of them.
+const SOUND: u64 = 12;
+
+impl Check<'_> {
+    /// Looks for verdicts that go against every sound machine of a family of the module, or of a row of its table: a chain
+    /// too small for its motor, a limit that no housing keeps. What a sound machine may be is taken from the program's own.
+    pub(crate) fn verdicts(&mut self, bank: &Bank) {
+        let own: Vec<&Plan> = bank.plans.iter().filter(|plan| bank::is_own(self.assets, &plan.family.id)).collect();
+        if own.is_empty() {
+            return;
+        }
+        let verdicts = verdicts();
+        let standard = bank::standard(self.assets);
+        let mut usual: BTreeSet<(QuantityId, usize)> = BTreeSet::new();
+        for case in standard.plans.iter().flat_map(sound) {
+            usual.extend(verdicts.iter().filter_map(|id| Some((*id, case.value(*id)? as usize))));
+        }
+        // A verdict that no family of the program comes to cannot be held against them.
+        let known = |id: &QuantityId| usual.iter().any(|(known, _)| known == id);
+        for plan in own {
+            let rows = rows(plan);
+            let mut against: BTreeMap<(QuantityId, usize), Vec<String>> = BTreeMap::new();
+            for (name, cases) in &rows {
+                for id in verdicts.iter().filter(|id| known(id)) {
+                    let mut values = cases.iter().map(|case| case.value(*id).map(|value| value as usize));
+                    let Some(Some(first)) = values.next() else { continue };
+                    if !usual.contains(&(*id, first)) && values.all(|value| value == Some(first)) {
+                        against.entry((*id, first)).or_default().push(name.clone());
+                    }
+                }
+            }
+            let path = format!("scenarios/families/{}.toml", plan.family.id);
+            for ((id, verdict), names) in against {
+                let quantity = id.get();
+                let from = follows_from(plan, id);
+                let says = if names.len() == rows.len() { ALWAYS } else { ALWAYS_OF };
+                let what = says.say(&[
+                    ("id", quantity.id),
+                    ("name", quantity.name),
+                    ("verdict", quantity.labels.get(verdict).copied().unwrap_or("?")),
+                    ("machines", &names.join(", ")),
+                ]);
+                let mend = LOOK_AT.say(&[("from", &from.join(", "))]);
+                let notice = self.placed(&path, "", Problem::whole(what, mend));
+                self.notices.push(notice);
+            }
+        }
+    }
+
+    /// Looks for faults of a family of the module that show in no verdict, and do on machines of the program's family that has
+    /// them: a limit of the plant's own that is out of their reach.
+    pub(crate) fn hidden_faults(&mut self, bank: &Bank) {
+        let verdicts = verdicts();
+        let standard = bank::standard(self.assets);
+        for plan in bank.plans.iter().filter(|plan| bank::is_own(self.assets, &plan.family.id)) {
+            let mut told = Vec::new();
+            for (place, fault) in plan.family.faults.iter().enumerate() {
+                let usual = standard.plans.iter().find_map(|other| {
+                    let place = other.family.faults.iter().position(|known| known == fault)?;
+                    Some((other, shown_by(other, place, &verdicts)))
+                });
+                let Some((other, shown)) = usual else { continue };
+                // Of those that this family does not come to, nothing can be said.
+                let shown: BTreeSet<_> = shown.into_iter().filter(|id| plan.determines(*id)).collect();
+                if !shown.is_empty() && shown_by(plan, place, &verdicts).is_empty() {
+                    told.push((fault, &other.family.id, shown));
+                }
+            }
+            for (fault, family, shown) in told {
+                let names = shown.iter().map(|id| format!("{} (“{}”)", id.get().id, id.get().name)).collect::<Vec<_>>();
+                let from: BTreeSet<_> = shown.iter().flat_map(|id| follows_from(plan, *id)).collect();
+                let what = HIDDEN.say(&[
+                    ("fault", &fault.id),
+                    ("name", &fault.name),
+                    ("family", family),
+                    ("verdicts", &names.join(", ")),
+                ]);
+                let from = from.into_iter().collect::<Vec<_>>().join(", ");
+                let mend = HIDDEN_MEND.say(&[("from", &from), ("fault", &fault.id)]);
+                let path = format!("scenarios/families/{}.toml", plan.family.id);
+                let notice = self.placed(&path, "", Problem::whole(what, mend));
+                self.notices.push(notice);
+            }
+        }
+    }
+}
+
+/// Every verdict that the program knows.
+fn verdicts() -> Vec<QuantityId> {
+    let named = Registry::get().quantities().filter(|id| id.get().id.ends_with("verdict"));
+    named.filter(|id| id.get().kind == Kind::Choice).collect()
+}
+
+/// The verdicts in which machines with this fault differ from every sound one.
+fn shown_by(plan: &Plan, fault: usize, verdicts: &[QuantityId]) -> BTreeSet<QuantityId> {
+    let all = |cases: &[Case]| -> BTreeSet<(QuantityId, usize)> {
+        let of = |case: &Case| {
+            let values = verdicts.iter().filter_map(|id| Some((*id, case.value(*id)? as usize)));
+            values.collect::<Vec<_>>()
+        };
+        cases.iter().flat_map(of).collect()
+    };
+    let seeds = (0..SOUND).map(|seed| derive(0xc4ef, seed));
+    let faulty: Vec<_> = seeds.map_while(|seed| plan.draw_with(seed, Some(&[fault])).ok()).collect();
+    let sound = all(&sound(plan));
+    all(&faulty).difference(&sound).map(|(id, _)| *id).collect()
+}
+
+/// What the family works a verdict out from.
+fn follows_from(plan: &Plan, verdict: QuantityId) -> Vec<&'static str> {
+    let step = plan.steps().map(|step| step.get()).find(|linked| linked.gives == verdict);
+    step.iter().flat_map(|linked| linked.inputs()).map(|input| input.get().id).collect()
+}
+
+/// Some machines of `plan` with nothing wrong, always the same ones; none of a family that has no such machine.
+fn sound(plan: &Plan) -> Vec<Case> {
+    let has = plan.family.healthy > 0.0 || plan.family.faults.is_empty();
+    let seeds = (0..SOUND).filter(|_| has).map(|seed| derive(0xc4ee, seed));
+    seeds.map_while(|seed| plan.draw_with(seed, Some(&[])).ok()).collect()
+}
+
+/// The rows of a table of machines, each by its name with some sound machines of it; the family as a whole without one.
+fn rows(plan: &Plan) -> Vec<(String, Vec<Case>)> {
+    if plan.family.machines.is_empty() {
+        return vec![(plan.family.id.clone(), sound(plan))];
+    }
+    let alone = |(name, row): (&String, &Vec<_>)| {
+        let mut family = plan.family.clone();
+        (family.pool, family.machines) = (vec![row.clone()], vec![name.clone()]);
+        Some((name.clone(), sound(&Plan::new(family).ok()?)))
+    };
+    plan.family.machines.iter().zip(&plan.family.pool).filter_map(alone).collect()
+}
