@@ -43,8 +43,9 @@ fn rows(plan: &Plan) -> Vec<CannotDraw> {
         (family.pool, family.machines) = (vec![row.clone()], name.cloned().into_iter().collect());
         let mut error = sound(&Plan::new(family).ok()?)?;
         let row = || ROW.say(&[("row", &(place + 1).to_string())]);
-        error.wanted = AS_NAMED.say(&[("name", &name.map_or_else(row, Clone::clone)), ("wanted", &error.wanted)]);
-        error.row = Some(place);
+        error.wanted =
+            AS_NAMED.say(&[("name", &name.map_or_else(row, Clone::clone)), ("wanted", &error.wanted)]).into();
+        error.row = u32::try_from(place).ok();
         Some(error)
     };
     rows.filter_map(alone).collect()
@@ -74,7 +75,7 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
     };
     let in_table = table.and_then(|table| match (strange, error.row) {
         (Some(strange), _) => table.heading(strange.quantity),
-        (None, Some(row)) => table.rows.get(row).cloned(),
+        (None, Some(row)) => table.rows.get(row as usize).cloned(),
         (None, None) => of_another.then(|| table.headings.clone()),
     });
     let mut problem = Problem::from(error);

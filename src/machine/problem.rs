@@ -108,7 +108,11 @@ pub fn quoted(text: &str) -> String {
 pub fn refusal(error: &drivecourse_calc::Error) -> String {
     use drivecourse_calc::Error;
     // No more figures than can be compared at a glance.
-    let written = |number: f64| with_decimal_mark(Figures::Significant(6).round(number).to_string());
+    let written = |number: f64| match number {
+        // The least that is more than nothing.
+        f64::MIN_POSITIVE => "0".to_owned(),
+        _ => with_decimal_mark(Figures::Significant(6).round(number).to_string()),
+    };
     match error {
         Error::OutOfRange { input, value, min, max } if *max == f64::MAX => {
             told!(TOO_SMALL, "input" = input, "value" = written(*value), "min" = written(*min))

@@ -72,7 +72,7 @@ impl Plan {
 
     /// Adds to why a machine could not be drawn what the value at fault follows from, at the machine that came nearest.
     pub fn explain(&self, mut error: CannotDraw) -> CannotDraw {
-        let (seed, faults) = &error.tried;
+        let (seed, faults) = &*error.tried;
         let nearest = self.nearest(*seed, Some(faults));
         let values = |of: &[QuantityId]| {
             let written = |id: &QuantityId| {
@@ -93,11 +93,12 @@ impl Plan {
             }
             (None, None) => return error,
         };
-        error.because = format!("{} {more}", error.because);
+        error.because = format!("{} {more}", error.because).into();
         // What else that machine breaks would otherwise come to light only when this is mended.
         for short in nearest.breaks.iter().filter(|short| error.limit.is_some_and(|limit| limit != short.limit)) {
             let value = nearest.case.values[self.family.limits[short.limit].quantity.index()];
-            error.because = format!("{} {}", error.because, told!(ALSO, "limit" = self.beyond(short.limit, value)));
+            error.because =
+                format!("{} {}", error.because, told!(ALSO, "limit" = self.beyond(short.limit, value))).into();
         }
         error
     }

@@ -38,9 +38,9 @@ pub struct CannotDraw {
     /// The family.
     pub family: Box<str>,
     /// Which machine was wanted, as the end of a sentence: with nothing wrong, or with which faults.
-    pub wanted: String,
+    pub wanted: Box<str>,
     /// What most attempts failed on, as a sentence.
-    pub because: String,
+    pub because: Box<str>,
     /// The limit at fault, a place in the family's; `None` where calculations had no result.
     pub limit: Option<usize>,
     /// Where in the family's file, if one limit is at fault.
@@ -48,9 +48,9 @@ pub struct CannotDraw {
     /// What can be done about it.
     pub mend: Box<str>,
     /// The row of the family's pool that was drawn from, where it was one alone.
-    pub row: Option<usize>,
+    pub row: Option<u32>,
     /// What was tried for: the seed and the faults.
-    pub(super) tried: (u64, Vec<usize>),
+    pub(super) tried: Box<(u64, Vec<usize>)>,
 }
 
 impl fmt::Display for CannotDraw {
@@ -262,7 +262,8 @@ impl Plan {
         };
         let mend = self.mend(limit.map(|place| &self.family.limits[place]), &faults);
         let family = self.family.id.as_str().into();
-        CannotDraw { family, wanted, because, limit, span, mend: mend.into(), row: None, tried: (seed, faults) }
+        let (wanted, because, mend) = (wanted.into(), because.into(), mend.into());
+        CannotDraw { family, wanted, because, limit, span, mend, row: None, tried: Box::new((seed, faults)) }
     }
 
     /// What can be done where machines with these faults break `limit`, with lines to copy.
