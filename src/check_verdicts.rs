@@ -111,19 +111,16 @@ fn verdicts() -> Vec<QuantityId> {
     named.filter(|id| id.get().kind == Kind::Choice).collect()
 }
 
-/// The verdicts in which machines with this fault differ from every sound one.
+/// The verdicts in which most machines with this fault differ from every sound one.
 fn shown_by(plan: &Plan, fault: usize, verdicts: &[QuantityId]) -> BTreeSet<QuantityId> {
-    let all = |cases: &[Case]| -> BTreeSet<(QuantityId, usize)> {
-        let of = |case: &Case| {
-            let values = verdicts.iter().filter_map(|id| Some((*id, case.value(*id)? as usize)));
-            values.collect::<Vec<_>>()
-        };
-        cases.iter().flat_map(of).collect()
-    };
+    let sound = sound(plan);
     let seeds = (0..SOUND).map(|seed| derive(0xc4ef, seed));
     let faulty: Vec<_> = seeds.map_while(|seed| plan.draw_with(seed, Some(&[fault])).ok()).collect();
-    let sound = all(&sound(plan));
-    all(&faulty).difference(&sound).map(|(id, _)| *id).collect()
+    let differs = |case: &Case, id: QuantityId| {
+        case.value(id).is_some_and(|value| sound.iter().all(|sound| sound.value(id) != Some(value)))
+    };
+    let shows = |id: &QuantityId| faulty.iter().filter(|case| differs(case, *id)).count() * 2 > faulty.len();
+    verdicts.iter().copied().filter(shows).collect()
 }
 
 /// What the family works a verdict out from.
