@@ -79,8 +79,8 @@ pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
         // The skills of items that could not be read are not known.
         let items_are_read = check.found.iter().all(|found| !found.file.contains("scenarios/items/"));
         check.items(&bank);
-        check.verdicts(&bank);
-        check.hidden_faults(&bank);
+        let against = check.verdicts(&bank);
+        check.hidden_faults(&bank, &against);
         if items_are_read {
             check.skills(&bank);
         }
@@ -195,6 +195,11 @@ impl Check<'_> {
             let mut seen = BTreeSet::new();
             list.retain(|found| seen.insert(found.report.clone()));
         }
+        // A chapter that shows a machine which cannot be drawn says again what is said of its family.
+        let of_families = self.found.iter().filter(|found| found.file.contains("scenarios/families/"));
+        let told: Vec<String> = of_families.map(|found| found.what.clone()).collect();
+        let again = |found: &Found| told.iter().any(|what| what.starts_with(&found.what));
+        self.found.retain(|found| found.file.contains("scenarios/families/") || !again(found));
     }
 
     /// The files below `folder` with this ending, as text.

@@ -14,7 +14,7 @@ messages! { pub(crate) SAYS {
     ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
-    HIDDEN = "check-hidden", "The fault \"{fault}\" ({name}) shows in no verdict on a machine of this family; on one of {family} it shows in {verdicts}.";
+    HIDDEN = "check-hidden", "The fault \"{fault}\" ({name}) shows in no verdict on a machine of this family; on machines of the program's own families it shows in {verdicts}.";
     HIDDEN_MEND = "check-hidden-mend", "Nobody can find it so. Look at the values that it is judged by: {from}. Where your drive cannot have it, leave it out: without = [\"{fault}\"].";
 } }
 
@@ -24,10 +24,12 @@ const SOUND: u64 = 12;
 impl Check<'_> {
     /// Looks for verdicts that go against every sound machine of a family of the module, or of a row of its table: a chain
     /// too small for its motor, a limit that no housing keeps. What a sound machine may be is taken from the program's own.
-    pub(crate) fn verdicts(&mut self, bank: &Bank) {
+    /// Gives those found, each with its family.
+    pub(crate) fn verdicts(&mut self, bank: &Bank) -> BTreeSet<(String, QuantityId)> {
+        let mut told = BTreeSet::new();
         let own: Vec<&Plan> = bank.plans.iter().filter(|plan| bank::is_own(self.assets, &plan.family.id)).collect();
         if own.is_empty() {
-            return;
+            return told;
         }
         let verdicts = verdicts();
         let standard = bank::standard(self.assets);
@@ -63,13 +65,16 @@ impl Check<'_> {
                 let mend = LOOK_AT.say(&[("from", &from.join(", "))]);
                 let notice = self.placed(&path, "", Problem::whole(what, mend));
                 self.notices.push(notice);
+                told.insert((plan.family.id.clone(), id));
             }
         }
+        told
     }
 
     /// Looks for faults of a family of the module that show in no verdict, and do on machines of the program's family that has
-    /// them: a limit of the plant's own that is out of their reach.
-    pub(crate) fn hidden_faults(&mut self, bank: &Bank) {
+    /// them: a limit of the plant's own that is out of their reach. A verdict that goes against every sound machine of the family
+    /// hides them too, and is told of already.
+    pub(crate) fn hidden_faults(&mut self, bank: &Bank, against: &BTreeSet<(String, QuantityId)>) {
         let verdicts = verdicts();
         let standard = bank::standard(self.assets);
         for plan in bank.plans.iter().filter(|plan| bank::is_own(self.assets, &plan.family.id)) {
@@ -77,24 +82,20 @@ impl Check<'_> {
             for (place, fault) in plan.family.faults.iter().enumerate() {
                 let usual = standard.plans.iter().find_map(|other| {
                     let place = other.family.faults.iter().position(|known| known == fault)?;
-                    Some((other, shown_by(other, place, &verdicts)))
+                    Some(shown_by(other, place, &verdicts))
                 });
-                let Some((other, shown)) = usual else { continue };
+                let Some(shown) = usual else { continue };
                 // Of those that this family does not come to, nothing can be said.
                 let shown: BTreeSet<_> = shown.into_iter().filter(|id| plan.determines(*id)).collect();
-                if !shown.is_empty() && shown_by(plan, place, &verdicts).is_empty() {
-                    told.push((fault, &other.family.id, shown));
+                let is_told = shown.iter().any(|id| against.contains(&(plan.family.id.clone(), *id)));
+                if !shown.is_empty() && !is_told && shown_by(plan, place, &verdicts).is_empty() {
+                    told.push((fault, shown));
                 }
             }
-            for (fault, family, shown) in told {
+            for (fault, shown) in told {
                 let names = shown.iter().map(|id| format!("{} (“{}”)", id.get().id, id.get().name)).collect::<Vec<_>>();
                 let from: BTreeSet<_> = shown.iter().flat_map(|id| follows_from(plan, *id)).collect();
-                let what = HIDDEN.say(&[
-                    ("fault", &fault.id),
-                    ("name", &fault.name),
-                    ("family", family),
-                    ("verdicts", &names.join(", ")),
-                ]);
+                let what = HIDDEN.say(&[("fault", &fault.id), ("name", &fault.name), ("verdicts", &names.join(", "))]);
                 let from = from.into_iter().collect::<Vec<_>>().join(", ");
                 let mend = HIDDEN_MEND.say(&[("from", &from), ("fault", &fault.id)]);
                 let path = format!("scenarios/families/{}.toml", plan.family.id);

@@ -150,6 +150,14 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
     let sag = good.replace("[fixed]\n", "[fixed]\n\"chain.sag_share_wanted\" = \"1.5 %\"\n");
     let ran = told(family, sag, &["has chain.wanted_verdict", "at “too tight”"]);
     assert_eq!(ran.code, 0, "{}", ran.out);
+    // A limit that a fault does not reach hides it.
+    let limit = good.replace("value = \"0.04 mm\", source", "value = \"0.6 mm\", source");
+    let limit = limit.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chain\", \"heat\", \"mount\"]");
+    let plan = "[fixed]\n\"mount.along\" = \"365 mm\"\n\"mount.across\" = \"300 mm\"\n\"mount.weight_along\" = \"160 mm\"\n\
+                \"mount.weight_across\" = \"95 mm\"\n\"mount.foot_length\" = \"85 mm\"\n\"mount.foot_width\" = \"65 mm\"\n";
+    let ran =
+        told(family, limit.replace("[fixed]\n", plan), &["The fault \"soft-foot\" (soft foot) shows in no verdict"]);
+    assert_eq!(ran.code, 0, "{}", ran.out);
     // Another topic: only its columns are asked for.
     let oil = good.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chain\", \"heat\", \"oil\"]");
     told(family, oil, &["lacks 2 of its columns", "\n       mount.along [mm],mount.across [mm]\n"]);

@@ -192,5 +192,5 @@ check-strange = Die Spalte { $column } hat { $own }, und die Maschinen von { $fa
 check-strange-mend = Wenn Ihre Maschinen so sind, lassen Sie es. Wenn nicht, verbessern Sie die Einheit in ihrer Überschrift oder die Werte.
 check-from-to = { $low } bis { $high }
 
-check-hidden = Der Fehler "{ $fault }" ({ $name }) zeigt sich an einer Maschine dieser Familie in keinem Urteil; an einer von { $family } zeigt er sich in { $verdicts }.
+check-hidden = Der Fehler "{ $fault }" ({ $name }) zeigt sich an einer Maschine dieser Familie in keinem Urteil; an Maschinen der Familien des Programms zeigt er sich in { $verdicts }.
 check-hidden-mend = So kann ihn niemand finden. Sehen Sie nach, wonach geurteilt wird: { $from }. Kann Ihr Antrieb ihn nicht haben, lassen Sie ihn weg: without = ["{ $fault }"].
