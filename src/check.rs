@@ -40,11 +40,11 @@ messages! { pub(crate) PROBLEMS {
     NO_FAULT_MEND = "check-no-fault-mend", "`drivecourse look FAMILY` shows what may be wrong with its machines.";
     THERE_ARE = "check-there-are", "There are {names}.";
     ALL_FAMILIES = "check-all-families", "all families";
-    NO_DIFFERENCE = "check-no-difference", "{item} ({part}): “{cause}” makes no difference, so it is not diagnosed, in {families}";
-    NO_DIFFERENCE_IN = "check-no-difference-in", "“{cause}” makes no difference, so it is not diagnosed, in {count} parts of questions: {places}";
-    ALIKE_IN = "check-alike-in", "“{one}” and “{other}” cannot be told apart in {count} parts of questions: {places}";
+    NO_DIFFERENCE = "check-no-difference", "{item} ({part}): with most machines “{cause}” makes no difference, and with those it is not diagnosed, in {families}";
+    NO_DIFFERENCE_IN = "check-no-difference-in", "With most machines “{cause}” makes no difference, and with those it is not diagnosed, in {count} parts of questions: {places}";
+    ALIKE_IN = "check-alike-in", "With most machines “{one}” and “{other}” cannot be told apart in {count} parts of questions: {places}";
     PLACE = "check-place", "{item} ({part}) in {families}";
-    ALIKE = "check-alike", "{item} ({part}): “{one}” and “{other}” cannot be told apart in {families}";
+    ALIKE = "check-alike", "{item} ({part}): with most machines “{one}” and “{other}” cannot be told apart in {families}";
     IDLE_TURN = "check-idle-turn", "This wrong turn never gives an answer of its own: it comes to the right one, or needs what no family determines.";
     IDLE_TURN_MEND = "check-idle-turn-mend", "Mend its expression, or take it out.";
     NEVER_ASKED = "check-never-asked", "No family fits the item {item}: it is never asked. {reasons}.";
@@ -58,9 +58,11 @@ messages! { pub(crate) NOTICES {
     NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
 } }
 
+/// How a roster is read.
+type ReadRoster = fn(&str) -> Result<Roster, Vec<Problem>>;
+
 /// The endings of rosters' files, and how each is read.
-const ROSTERS: [(&str, fn(&str) -> Result<Roster, Vec<Problem>>); 2] =
-    [(".csv", Roster::read_csv), (".toml", Roster::read_toml)];
+const ROSTERS: [(&str, ReadRoster); 2] = [(".csv", Roster::read_csv), (".toml", Roster::read_toml)];
 
 pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
     let assets = if options.json {
@@ -136,6 +138,11 @@ impl From<FileProblem> for Found {
 }
 
 impl Found {
+    /// Whether both are told of one place.
+    pub(crate) fn is_at(&self, other: &Self) -> bool {
+        self.file == other.file && self.place == other.place
+    }
+
     fn json(&self) -> serde_json::Value {
         serde_json::json!({
             "file": self.file,

@@ -35,17 +35,21 @@ impl Check<'_> {
                 continue;
             }
             let undrawable = undrawable::sorts(plan);
-            if !undrawable.is_empty() {
-                let told = undrawable.into_iter().map(|error| Found::from(undrawable::tell(self.assets, plan, error)));
-                self.found.extend(told);
+            let is_drawn = undrawable.is_empty();
+            let told = undrawable.into_iter().map(|error| Found::from(undrawable::tell(self.assets, plan, error)));
+            let told: Vec<Found> = told.collect();
+            if let Some(table) = &plan.family.table {
+                let far = table.strange.iter().map(|strange| undrawable::far(self.assets, plan, table, strange).into());
+                // Where it is what keeps machines from being drawn, that is said.
+                let far = far.filter(|far: &Found| told.iter().all(|told| !told.is_at(far)));
+                self.notices.extend(far);
+            }
+            self.found.extend(told);
+            if !is_drawn {
                 continue;
             }
             let text = self.assets.scenarios.get(&path["scenarios/".len()..]);
             let text = text.map_or("".into(), |bytes| String::from_utf8_lossy(bytes)).into_owned();
-            if let Some(table) = &plan.family.table {
-                let far = table.strange.iter().map(|strange| undrawable::far(self.assets, table, strange).into());
-                self.notices.extend(far);
-            }
             let lacks: Vec<_> = plan.family.lacks().filter(|id| !plan.determines(*id)).map(heading).collect();
             if !lacks.is_empty() {
                 let what = if lacks.len() == 1 { LACKS_COLUMN } else { LACKS_COLUMNS };

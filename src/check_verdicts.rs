@@ -13,6 +13,7 @@ use crate::check::Check;
 messages! { pub(crate) SAYS {
     ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
+    LOOK_AT_STARTS = "check-look-at-starts", "If your drive is meant so, leave it. If not, look at what it follows from: {from}. That starts from {starts}.";
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
     HIDDEN = "check-hidden", "The fault \"{fault}\" ({name}) shows in no verdict on a machine of this family; on machines of the program's own families it shows in {verdicts}.";
     HIDDEN_MEND = "check-hidden-mend", "Nobody can find it so. Look at the values that it is judged by: {from}. Where your drive cannot have it, leave it out: without = [\"{fault}\"].";
@@ -62,7 +63,10 @@ impl Check<'_> {
                     ("verdict", quantity.labels.get(verdict).copied().unwrap_or("?")),
                     ("machines", &names.join(", ")),
                 ]);
-                let mend = LOOK_AT.say(&[("from", &from.join(", "))]);
+                let starts = plan.starts(&[id]);
+                let starts: Vec<_> = starts.iter().map(|id| id.get().id).filter(|id| !from.contains(id)).collect();
+                let says = if starts.is_empty() { LOOK_AT } else { LOOK_AT_STARTS };
+                let mend = says.say(&[("from", &from.join(", ")), ("starts", &starts.join(", "))]);
                 let notice = self.placed(&path, "", Problem::whole(what, mend));
                 self.notices.push(notice);
                 told.insert((plan.family.id.clone(), id));

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use anyhow::{Context, Result, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Family, Plan, cell, heading, messages, topics};
+use drivecourse_machine::{Family, Kind, Plan, Quantity, QuantityId, cell, heading, messages, topics};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::schema::Sort;
 use include_dir::{Dir, include_dir};
@@ -141,15 +141,17 @@ fn module(topics: &[&str], chapters: &BTreeMap<String, (String, String)>, plan: 
         "README.md",
         "book/SUMMARY.md",
         "book/our-drive.md",
-        "scenarios/families/our-drive.toml",
         "scenarios/exams/first-check.toml",
         "scenarios/rosters/first-group.csv",
     ] {
         made.insert(path.to_owned(), fill(path)?.into_bytes());
     }
     made.insert("scenarios/items/our-items.toml".into(), items.into_bytes());
-    let family = fill("scenarios/families/our-drive.toml")?;
-    made.insert(format!("scenarios/families/{FAMILY}.csv"), machines(&family, plan)?.into_bytes());
+    let path = "scenarios/families/our-drive.toml";
+    let family = fill(path)?;
+    let pool = pool(&family, plan)?;
+    made.insert(path.into(), family.replace("#   @COLUMNS@", &columns(&pool)).into_bytes());
+    made.insert(format!("scenarios/families/{FAMILY}.csv"), machines(&pool).into_bytes());
     for sort in Sort::ALL {
         made.insert(format!("schemas/{}.json", sort.name()), crate::schema::text(sort)?.into_bytes());
     }
@@ -165,23 +167,44 @@ fn starter(path: &str) -> Result<String> {
     Ok(file.contents_utf8().with_context(|| STARTER_NO_TEXT.say(&[("file", path)]))?.to_owned())
 }
 
-/// A table for the family in `text`: machines like those of `plan`, each under an invented number, with the columns that
-/// the topics of the family need.
-fn machines(text: &str, plan: &Plan) -> Result<String> {
+/// What a machine has in its row.
+type Row = Vec<(QuantityId, f64)>;
+
+/// The rows of a table for the family in `text`: those of `plan`, with the columns that the topics of the family need.
+fn pool(text: &str, plan: &Plan) -> Result<Vec<Row>> {
     let alone = text.replace(&format!("machines = \"{FAMILY}.csv\"\n"), "");
     let family = Family::read_beside(FAMILY, &alone, &[&plan.family]).map_err(|problems| {
         anyhow::Error::msg(problems.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n"))
     })?;
-    let Some(first) = family.pool.first() else { return Ok("machine\n".into()) };
+    Ok(family.pool)
+}
+
+/// What the columns of the table are, a remark each.
+fn columns(pool: &[Row]) -> String {
+    let all: Vec<_> = pool.first().into_iter().flatten().map(|(id, _)| (heading(*id), id.get())).collect();
+    let widest = all.iter().map(|(heading, _)| heading.chars().count()).max().unwrap_or(0);
+    let line = |(heading, quantity): &(String, &Quantity)| {
+        let choices = match quantity.kind {
+            Kind::Choice if quantity.choices.len() <= 4 => format!(": {}", quantity.choices.join(", ")),
+            _ => String::new(),
+        };
+        format!("#   {heading:<widest$}  {}{choices}", quantity.name)
+    };
+    all.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
+/// A table of the machines in `pool`, each under an invented number.
+fn machines(pool: &[Row]) -> String {
+    let Some(first) = pool.first() else { return "machine\n".into() };
     let mut headings = vec!["machine".to_owned()];
     headings.extend(first.iter().map(|(id, _)| heading(*id)));
     let mut out = headings.join(",") + "\n";
-    for (place, row) in family.pool.iter().take(MACHINES).enumerate() {
+    for (place, row) in pool.iter().take(MACHINES).enumerate() {
         let mut cells = vec![format!("SC-{:02}", place + 1)];
         cells.extend(row.iter().map(|(id, value)| cell(*id, *value)));
         out.push_str(&(cells.join(",") + "\n"));
     }
-    Ok(out)
+    out
 }
 
 #[cfg(test)]

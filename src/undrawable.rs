@@ -1,6 +1,7 @@
 //! Machines of a family that can never be drawn: which sort or row of its table, and why.
 
 use drivecourse_machine::chance::derive;
+use drivecourse_machine::language::Message;
 use drivecourse_machine::{CannotDraw, OwnTable, Plan, Problem, Strange, System, amount, messages};
 use drivecourse_quiz::FileProblem;
 use drivecourse_quiz::response::decode;
@@ -11,6 +12,8 @@ messages! { pub(crate) SAYS {
     ROW = "check-row", "row {row} of its table";
     AS_NAMED = "check-as-named", "as {name}, {wanted}";
     LOOK_FIRST = "check-look-first", "Look first at the column {column}: it has {own} here, and {usual} on the machines of {family}. Is its unit right?";
+    LOOK_FIRST_CELL = "check-look-first-cell", "Look first at {column} of {machine}: it is {own}, and the other machines here and those of {family} have {usual}.";
+    STRANGE_CELL = "check-strange-cell", "{machine} has {column} at {own}, and the other machines here and those of {family} have {usual}.";
     STRANGE = "check-strange", "The column {column} has {own}, and the machines of {family} have {usual}.";
     STRANGE_MEND = "check-strange-mend", "If your machines are so, leave it. If not, mend the unit in its heading, or the values.";
     FROM_TO = "check-from-to", "{low} to {high}";
@@ -68,21 +71,27 @@ fn sort(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
 /// values are, at the headings of the table.
 pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProblem {
     let table = plan.family.table.as_ref();
-    let strange = table.and_then(|table| table.strange.first());
+    // Of one machine, what is strange in its own row; a column is strange in all.
+    let strange = table.and_then(|table| {
+        let here = |strange: &&Strange| match (strange.row, error.row) {
+            (Some(row), Some(wanted)) => u32::try_from(row) == Ok(wanted),
+            (Some(_), None) => table.rows.len() == 1,
+            (None, _) => true,
+        };
+        table.strange.iter().find(here)
+    });
     let of_another = match error.limit {
         Some(limit) => !plan.family.limits[limit].of.is_empty(),
         None => error.span.is_none(),
     };
     let in_table = table.and_then(|table| match (strange, error.row) {
-        (Some(strange), _) => table.heading(strange.quantity),
+        (Some(strange), _) => table.place(strange),
         (None, Some(row)) => table.rows.get(row as usize).cloned(),
         (None, None) => of_another.then(|| table.headings.clone()),
     });
     let mut problem = Problem::from(error);
     if let Some(strange) = strange {
-        let [column, own, usual, family] = words(strange);
-        let first = LOOK_FIRST.say(&[("column", &column), ("own", &own), ("usual", &usual), ("family", &family)]);
-        problem.mend = format!("{first} {}", problem.mend);
+        problem.mend = format!("{} {}", say(plan, strange, [LOOK_FIRST, LOOK_FIRST_CELL]), problem.mend);
     }
     match (table, in_table) {
         (Some(table), Some(span)) => in_file(assets, &table.file, Problem { span: Some(span), ..problem }),
@@ -90,16 +99,14 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
     }
 }
 
-/// That a column of a table is far from what is usual.
-pub(crate) fn far(assets: &Assets, table: &OwnTable, strange: &Strange) -> FileProblem {
-    let [column, own, usual, family] = words(strange);
-    let what = STRANGE.say(&[("column", &column), ("own", &own), ("usual", &usual), ("family", &family)]);
-    let (span, mend) = (table.heading(strange.quantity), STRANGE_MEND.text().to_owned());
-    in_file(assets, &table.file, Problem { span, what, mend })
+/// That a column of a table, or a value in it, is far from what is usual.
+pub(crate) fn far(assets: &Assets, plan: &Plan, table: &OwnTable, strange: &Strange) -> FileProblem {
+    let what = say(plan, strange, [STRANGE, STRANGE_CELL]);
+    in_file(assets, &table.file, Problem { span: table.place(strange), what, mend: STRANGE_MEND.text().to_owned() })
 }
 
-/// Its heading, its values, the usual ones, and whose these are.
-fn words(strange: &Strange) -> [String; 4] {
+/// What is strange, as it is said of a column or of a cell.
+fn say(plan: &Plan, strange: &Strange, [column, cell]: [Message; 2]) -> String {
     let ends = |(low, high): (f64, f64)| {
         let write = |value: f64| amount::write_exact(strange.quantity.get(), value, System::Si);
         if low == high {
@@ -107,7 +114,16 @@ fn words(strange: &Strange) -> [String; 4] {
         }
         FROM_TO.say(&[("low", &write(low)), ("high", &write(high))])
     };
-    [strange.quantity.get().id.to_owned(), ends(strange.own), ends(strange.usual), strange.of.clone()]
+    let machine = strange.row.and_then(|row| plan.family.machines.get(row)).cloned().unwrap_or_default();
+    let (own, usual) = (ends(strange.own), ends(strange.usual));
+    let said = if strange.row.is_some() { cell } else { column };
+    said.say(&[
+        ("machine", &machine),
+        ("column", strange.quantity.get().id),
+        ("own", &own),
+        ("usual", &usual),
+        ("family", &strange.of),
+    ])
 }
 
 /// A problem in a file beside the families, at its line.

@@ -259,14 +259,17 @@ pub struct OwnTable {
     pub columns: Vec<(QuantityId, core::ops::Range<usize>)>,
     /// Each row of the pool, in bytes.
     pub rows: Vec<core::ops::Range<usize>>,
-    /// Columns with values far from what is usual in the family that this one is like.
+    /// The cells of each row, in bytes.
+    pub cells: Vec<Vec<(QuantityId, core::ops::Range<usize>)>>,
+    /// Values far from what is usual in the family that this one is like.
     pub strange: Vec<Strange>,
 }
 
 impl OwnTable {
-    /// The heading of `quantity`, in bytes.
-    pub fn heading(&self, quantity: QuantityId) -> Option<core::ops::Range<usize>> {
-        self.columns.iter().find(|(id, _)| *id == quantity).map(|(_, span)| span.clone())
+    /// Where a strange value stands, or the heading of a strange column, in bytes.
+    pub fn place(&self, strange: &Strange) -> Option<core::ops::Range<usize>> {
+        let cells = strange.row.map_or(Some(&self.columns), |row| self.cells.get(row))?;
+        cells.iter().find(|(id, _)| *id == strange.quantity).map(|(_, span)| span.clone())
     }
 }
 

@@ -140,6 +140,10 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
     let span = rows.replace("load.bearing_span [mm]", "load.bearing_span [in]");
     let ran = told(table, span, &["The column load.bearing_span has 3810 mm to"]);
     assert_eq!(ran.code, 0, "a bearing span is no reason to refuse: {}", ran.out);
+    // One machine's slip, beside those that are as usual.
+    let ratio = rows.replace(",24.6,", ",2.46,");
+    let ran = told(table, ratio, &["our-drive.csv:2:11: SC-01 has drive.ratio at 2.46", "and the other machines here"]);
+    assert_eq!(ran.code, 0, "{}", ran.out);
     // The speed of the plate is held against the supply.
     told(table, rows.replace(",50,1450\n", ",50,1541\n"), &["the limit on start.slip", "start.plate_speed 1541 r/min"]);
     // A limit that no machine keeps: no fault is named, and what it follows from is.

@@ -69,7 +69,7 @@ impl Family {
             };
             self.lacks = Lacks { of: other.id.clone(), whose, columns, span: table };
             if let Some(table) = &mut self.table {
-                table.strange = strange::columns(&self.pool, other);
+                table.strange = strange::values(&self.pool, other);
             }
         }
         let pooled: Vec<_> = self.pool.first().into_iter().flatten().map(|(id, _)| *id).collect();

@@ -107,6 +107,7 @@ impl Family {
                         headings: read.headings,
                         columns: read.columns,
                         rows: read.rows,
+                        cells: read.cells,
                         strange: Vec::new(),
                     });
                 }

@@ -84,6 +84,7 @@ pub(super) struct Machines {
     pub(super) headings: Range<usize>,
     pub(super) columns: Vec<(QuantityId, Range<usize>)>,
     pub(super) rows: Vec<Range<usize>>,
+    pub(super) cells: Vec<Vec<(QuantityId, Range<usize>)>>,
 }
 
 #[derive(Debug, Clone, PartialEq)]
@@ -127,6 +128,10 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
     }
     let mut out = Machines { headings: whole(&headings), ..Machines::default() };
     let mut named: Vec<&Cell> = Vec::new();
+    let place = |(column, cell): (&Column, &Cell)| match column {
+        Column::Value(id, _) => Some((*id, cell.span.clone())),
+        Column::Name | Column::Note => None,
+    };
     let rows: Vec<_> = rows.collect();
     let mut usual = None;
     for row in &rows {
@@ -178,11 +183,8 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
         out.names.push(name);
         out.pool.push(values);
         out.rows.push(whole(row));
+        out.cells.push(columns.iter().zip(row).filter_map(place).collect());
     }
-    let place = |(column, heading): (&Column, &Cell)| match column {
-        Column::Value(id, _) => Some((*id, heading.span.clone())),
-        Column::Name | Column::Note => None,
-    };
     out.columns = columns.iter().zip(&headings).filter_map(place).collect();
     if rows.is_empty() {
         reader.problems.push(Problem::whole(told!(NO_MACHINE), told!(NO_MACHINE_MEND)));

@@ -105,7 +105,7 @@ impl Plan {
 
     /// What is drawn or fixed and these follow from; where that is too much to be read, these themselves, or of a single one
     /// what it follows from at once.
-    fn starts(&self, of: &[QuantityId]) -> Vec<QuantityId> {
+    pub fn starts(&self, of: &[QuantityId]) -> Vec<QuantityId> {
         let inputs = |id: QuantityId| {
             let step = self.steps.iter().find(|step| step.gives == id.0);
             step.map_or(&[][..], |step| &self.at[step.from as usize..step.to as usize])

@@ -146,6 +146,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "verdict on the sag wanted, by the window for the movement",
         WINDOW_VERDICTS,
     ),
+    share("chain.window_share", "f_x", "place of the movement in its window, from its lower to its upper end", 0),
     length("chain.excess", "e", "slack length of the chain (strand less straight span)", 3, 4),
     length("chain.excess_wanted", "e_w", "slack length at the sag wanted", 3, 4),
     // Pull of the slack strand.

@@ -145,6 +145,7 @@ pub static UNITS: &[Unit] = &[
             "revolutions per minute",
             "turns per minute",
             "1/min",
+            "U/min",
             "/min",
             "min-1",
             "min^-1",

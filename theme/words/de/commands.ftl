@@ -99,6 +99,7 @@ check-always = Bei jeder Maschine dieser Familie, der nichts fehlt, steht { $id 
 check-always-of = Bei jeder Maschine nach { $machines }, der nichts fehlt, steht { $id } („{ $name }“) auf „{ $verdict }“; bei keiner Maschine der Familien des Programms ist das so.
 check-no-such-skill = Das benennt eine Fertigkeit, die keine Aufgabe hat: { $skill }.
 check-look-at = Ist Ihr Antrieb so gemeint, dann lassen Sie es. Wenn nicht, sehen Sie nach, woraus es folgt: { $from }.
+check-look-at-starts = Ist Ihr Antrieb so gemeint, dann lassen Sie es. Wenn nicht, sehen Sie nach, woraus es folgt: { $from }. Am Anfang davon stehen { $starts }.
 
 record-not-recorded-one = 1 Blatt wurde nicht verbucht; alles andere ja, und von diesem gilt, was schon da war
 record-not-recorded = { $count } Blätter wurden nicht verbucht; alles andere ja, und von diesen gilt, was schon da war
@@ -194,3 +195,5 @@ check-from-to = { $low } bis { $high }
 
 check-hidden = Der Fehler "{ $fault }" ({ $name }) zeigt sich an einer Maschine dieser Familie in keinem Urteil; an Maschinen der Familien des Programms zeigt er sich in { $verdicts }.
 check-hidden-mend = So kann ihn niemand finden. Sehen Sie nach, wonach geurteilt wird: { $from }. Kann Ihr Antrieb ihn nicht haben, lassen Sie ihn weg: without = ["{ $fault }"].
+check-look-first-cell = Sehen Sie zuerst nach { $column } von { $machine }: Es ist { $own }, und die anderen Maschinen hier und die von { $family } haben { $usual }.
+check-strange-cell = { $machine } hat { $column } mit { $own }, und die anderen Maschinen hier und die von { $family } haben { $usual }.

@@ -732,3 +732,9 @@ relation-chain-wanted-verdict-window = Urteil über den Solldurchhang
     .turn-sag-for-movement = Sie haben den Durchhang selbst gegen den zulässigen Bereich gehalten; der gilt für den ganzen Weg, das 2,31-Fache des Durchhangs.
     .turn-one-way = Sie haben den Weg nach einer Seite gegen den zulässigen Bereich gehalten; der gilt für den ganzen Weg, nach beiden Seiten.
     .turn-tight-for-slack = Sie haben straff und locker verwechselt; ein Weg über dem zulässigen Bereich ist zu locker.
+
+quantity-chain-window-share = Lage des Wegs im zulässigen Bereich, vom unteren zum oberen Ende
+
+relation-chain-window-share-window = Lage des Wegs im zulässigen Bereich
+    .method = Wie weit der Weg über dem kleinsten zulässigen liegt, als Anteil der Breite des Bereichs.
+    .source = 0 % beim kleinsten zulässigen Weg, 100 % beim größten

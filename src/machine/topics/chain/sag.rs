@@ -172,6 +172,18 @@ pub(super) const RELATIONS: &[Relation] = &[
         },
     },
     relation! {
+        "chain.window_share/window": "Place of the movement in its window",
+        "chain.window_share": Ratio = (f - low) / (high - low).value,
+        from {
+            f: Ratio = "chain.movement_share", low: Ratio = "chain.movement_low", high: Ratio = "chain.movement_high",
+        },
+        formula [],
+        source Derived("0 % at the least movement allowed, 100 % at the largest"),
+        turns {},
+    }
+    .method("How far the movement lies above the least allowed, as a share of the width of the window.")
+    .model(),
+    relation! {
         "chain.sag_verdict/window": "Verdict on the movement",
         "chain.sag_verdict": Choice = verdict(f, low, high),
         from {
