@@ -82,12 +82,8 @@ fn faults_of_exams_rosters_and_items_are_told_in_german() {
                 [marking]\nunit = \"shall\"\nfigures = { least = 4, most = 3 }\npartial = { within = 0.5, earns = 0.5 }\n\
                 [[row]]\ntopic = \"mound\"\ncount = 0\nweight = 0\nmarks = 0\ndifficulty = [5, 2]\n\
                 [[row]]\ntopic = \"mount\"\nskill = \"x\"\ncount = 1\n[[row]]\nskill = \"x\"\n";
-    let says = [
-        "eine Zeile Text",
-        "Schreiben Sie etwa pass = \"70 %\" oder pass = 0.7.",
-        "kein Einheitensystem",
-        "Meinten Sie",
-    ];
+    let says =
+        ["eine Zeile Text", "Schreiben Sie etwa pass = \"70 %\" oder pass = 0.7.", "kein Einheitensystem", "gemeint?"];
     let problems = Blueprint::read(exam).unwrap_err();
     told(&problems, &says);
     assert_eq!(problems.len(), 17, "{problems:#?}");

@@ -122,12 +122,15 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
         place.write(table, &rows);
         ran
     };
-    // One machine of the table: its row, the calculation, and what that starts from.
+    // One machine of the table: the cell, the calculation, and what that starts from; its row, where no cell stands out.
     let row = rows.lines().nth(2).unwrap();
     let broken = rows.replace(row, &row.replace(&format!(",{centres},"), ",137,"));
-    let ran =
-        told(table, broken, &["our-drive.csv:3:1: ", "as SC-02, with nothing wrong", "chain.centres_planned 137.0 mm"]);
+    let cell = format!("our-drive.csv:3:{}: ", 2 + row.find(&format!(",{centres},")).unwrap());
+    let says = [&*cell, "as SC-02, with nothing wrong", "Look first at chain.centres_planned of SC-02", "137.0 mm"];
+    let ran = told(table, broken, &says);
     assert!(ran.out.contains("centre distance is 0.137, and the least possible is 0.334"), "{}", ran.out);
+    let swapped = rows.replace(row, &row.replace(",21,34,", ",34,21,"));
+    told(table, swapped, &["our-drive.csv:3:1: ", "as SC-02, with nothing wrong", "the limit on chain.ratio"]);
     // A wrong unit in a heading: the column, with what is usual, whether machines can be drawn or not.
     let at = format!("our-drive.csv:1:{}: ", column("chain.centres_planned"));
     let inches = rows.replace("chain.centres_planned [mm]", "chain.centres_planned [in]");
