@@ -12,6 +12,8 @@ use crate::check::Check;
 
 messages! { pub(crate) SAYS {
     ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
+    OFTEN = "check-often", "Sound machines have {id} (“{name}”) at “{verdict}” more than now and then: {machines}; no sound machine of the program's own families has that.";
+    OFTEN_OF = "check-often-of", "{machine} ({count} of {all})";
     ALWAYS_OF = "check-always-of", "Every sound machine after {machines} has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
     LOOK_AT_STARTS = "check-look-at-starts", "If your drive is meant so, leave it. If not, look at what it follows from: {from}. That starts from {starts}.";
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
@@ -21,6 +23,9 @@ messages! { pub(crate) SAYS {
 
 /// Sound machines drawn of each row of a table, or of a family without one, to see what is said of them.
 const SOUND: u64 = 12;
+
+/// One out of so many sound machines of a row with such a verdict is worth a word.
+const OFTEN_OUT_OF: usize = 4;
 
 impl Check<'_> {
     /// Looks for verdicts that go against every sound machine of a family of the module, or of a row of its table: a chain
@@ -43,20 +48,35 @@ impl Check<'_> {
         for plan in own {
             let rows = rows(plan);
             let mut against: BTreeMap<(QuantityId, usize), Vec<String>> = BTreeMap::new();
+            let mut often = against.clone();
             for (name, cases) in &rows {
                 for id in verdicts.iter().filter(|id| known(id)) {
-                    let mut values = cases.iter().map(|case| case.value(*id).map(|value| value as usize));
-                    let Some(Some(first)) = values.next() else { continue };
-                    if !usual.contains(&(*id, first)) && values.all(|value| value == Some(first)) {
-                        against.entry((*id, first)).or_default().push(name.clone());
+                    let values = cases.iter().filter_map(|case| case.value(*id).map(|value| value as usize));
+                    let mut counts: BTreeMap<usize, usize> = BTreeMap::new();
+                    values.filter(|value| !usual.contains(&(*id, *value))).for_each(|value| {
+                        *counts.entry(value).or_default() += 1;
+                    });
+                    for (value, count) in counts {
+                        if count == cases.len() {
+                            against.entry((*id, value)).or_default().push(name.clone());
+                        } else if count * OFTEN_OUT_OF >= cases.len() {
+                            let (count, all) = (count.to_string(), cases.len().to_string());
+                            let of = OFTEN_OF.say(&[("machine", name), ("count", &count), ("all", &all)]);
+                            often.entry((*id, value)).or_default().push(of);
+                        }
                     }
                 }
             }
             let path = format!("scenarios/families/{}.toml", plan.family.id);
-            for ((id, verdict), names) in against {
+            let always = against.into_iter().map(|found| (found, true));
+            for (((id, verdict), names), always) in always.chain(often.into_iter().map(|found| (found, false))) {
                 let quantity = id.get();
                 let from = follows_from(plan, id);
-                let says = if names.len() == rows.len() { ALWAYS } else { ALWAYS_OF };
+                let says = match (always, names.len() == rows.len()) {
+                    (true, true) => ALWAYS,
+                    (true, false) => ALWAYS_OF,
+                    (false, _) => OFTEN,
+                };
                 let what = says.say(&[
                     ("id", quantity.id),
                     ("name", quantity.name),
@@ -69,7 +89,9 @@ impl Check<'_> {
                 let mend = says.say(&[("from", &from.join(", ")), ("starts", &starts.join(", "))]);
                 let notice = self.placed(&path, "", Problem::whole(what, mend));
                 self.notices.push(notice);
-                told.insert((plan.family.id.clone(), id));
+                if always {
+                    told.insert((plan.family.id.clone(), id));
+                }
             }
         }
         told

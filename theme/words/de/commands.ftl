@@ -197,3 +197,5 @@ check-hidden = Der Fehler "{ $fault }" ({ $name }) zeigt sich an einer Maschine 
 check-hidden-mend = So kann ihn niemand finden. Sehen Sie nach, wonach geurteilt wird: { $from }. Kann Ihr Antrieb ihn nicht haben, lassen Sie ihn weg: without = ["{ $fault }"].
 check-look-first-cell = Sehen Sie zuerst nach { $column } von { $machine }: Es ist { $own }, und die anderen Maschinen hier und die von { $family } haben { $usual }.
 check-strange-cell = { $machine } hat { $column } mit { $own }, und die anderen Maschinen hier und die von { $family } haben { $usual }.
+check-often = Fehlerfreie Maschinen haben { $id } („{ $name }“) öfter als ausnahmsweise auf „{ $verdict }“: { $machines }; keine fehlerfreie Maschine der Familien des Programms hat das.
+check-often-of = { $machine } ({ $count } von { $all })
