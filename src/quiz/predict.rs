@@ -91,7 +91,7 @@ pub(crate) fn own_alone(predicted: &mut Vec<Predicted>) {
 /// Every wrong turn on the way of `key`, each carried to the end: the registry's, values put into a formula in the
 /// wrong unit, and the author's `own`. `truth` supplies what a wrong turn needs beyond the givens.
 ///
-/// Two that give the same number are both kept: they differ in other cases. See [`own_alone`].
+/// Two that give the same number are both kept: they differ in other cases. See `own_alone`.
 pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], system: System) -> Vec<Predicted> {
     let mut out = Vec::new();
     let seeing = Registry::get().seeing(system);
