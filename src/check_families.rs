@@ -1,16 +1,19 @@
 //! What `check` finds in families: machines that cannot be drawn or seldom are, columns that a table lacks.
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Problem, heading, messages};
+use drivecourse_machine::{Plan, Problem, heading, messages, quoted};
 use drivecourse_quiz::Bank;
 
-use crate::check::{Check, Found};
-use crate::{bank, undrawable};
+use crate::check::Check;
+use crate::check_found::Found;
+use crate::{bank, new, undrawable};
 
 messages! { pub(crate) SAYS {
     LACKS_COLUMN = "check-lacks-column", "The table of machines has no column {columns}; what would need it is not asked of this family.";
     LACKS_COLUMNS = "check-lacks-columns", "The table of machines has no column {columns}; what would need them is not asked of this family.";
     LACKS_COLUMN_MEND = "check-lacks-column-mend", "Add what you know of your machines.";
+    NOT_ASKED = "check-topic-not-asked", "This family is for questions about {topic} too, and the module has no item about that.";
+    NOT_ASKED_MEND = "check-topic-not-asked-mend", "Add \"{topic}\" to the items under [reuse] in module.toml, or take the topic out here. A chapter about it is listed in book/SUMMARY.md: - [{title}]({chapter})";
     WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
     WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
     WASTEFUL_MEND = "check-wasteful-mend", "Narrow the draws that break it, or widen the limit.";
@@ -56,6 +59,7 @@ impl Check<'_> {
                 let what = what.say(&[("columns", &lacks.join(", "))]);
                 self.note(&path, &text, Problem::whole(what, LACKS_COLUMN_MEND.text()));
             }
+            self.topics_without_items(bank, plan, &path, &text);
             // Now and then a machine cannot be drawn, one with two faults, say: that is a question of rate.
             let rejections = plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)));
             let own = bank::is_own(self.assets, &plan.family.id);
@@ -87,6 +91,19 @@ impl Check<'_> {
             let problem = Problem { span, what, mend: WASTEFUL_MEND.text().into() };
             // What an author can mend is always told; the program's own families are there to be taken or left.
             if own { self.notice(&path, &text, problem) } else { self.note(&path, &text, problem) }
+        }
+    }
+
+    /// A topic that a family of the module names and nobody is asked about: its items were not taken over with it.
+    fn topics_without_items(&mut self, bank: &Bank, plan: &Plan, path: &str, text: &str) {
+        let asked = |topic: &str| bank.items.iter().any(|item| item.topic == topic);
+        for (topic, span) in plan.family.topics.iter().filter(|(topic, _)| !asked(topic)) {
+            let all = bank::for_chapters(self.assets, bank.clone());
+            let chapters = new::chapters(self.assets, &all);
+            let Some((chapter, title)) = chapters.get(topic) else { continue };
+            let what = NOT_ASKED.say(&[("topic", &quoted(topic))]);
+            let mend = NOT_ASKED_MEND.say(&[("topic", topic), ("title", title), ("chapter", chapter)]);
+            self.notice(path, text, Problem::at(span.clone(), what, mend));
         }
     }
 }

@@ -61,7 +61,7 @@ pub(crate) fn run(options: &cli::New, speech: &cli::Speech) -> Result<()> {
 }
 
 /// The program's chapters: for each topic the one that practises it most, as path and title.
-fn chapters(assets: &Assets, bank: &Bank) -> BTreeMap<String, (String, String)> {
+pub(crate) fn chapters(assets: &Assets, bank: &Bank) -> BTreeMap<String, (String, String)> {
     let mut most: BTreeMap<String, (usize, String, String)> = BTreeMap::new();
     for (path, bytes) in assets.book.iter().filter(|(path, _)| path.ends_with(".md") && !path.contains('/')) {
         let text = String::from_utf8_lossy(bytes);

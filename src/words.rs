@@ -19,9 +19,9 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    assets, bank, check, check_families, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual,
-    new, papers, pdf, practise, record, report_words, schema, serve, solve, spread, undrawable, usage,
-    words_scenarios as scenarios,
+    assets, bank, check, check_families, check_found, check_items, check_verdicts, cli, course, demo, enter, files,
+    grade, help, look, manual, new, papers, papers_alike, pdf, practise, record, report_words, schema, serve, solve,
+    spread, undrawable, usage, words_scenarios as scenarios,
 };
 
 pub(crate) use crate::words_scenarios::{Native, translate};
@@ -373,11 +373,11 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
     let commands = [
         course::SAYS,
         papers::SAYS,
+        papers_alike::SAYS,
         grade::SAYS,
         enter::SAYS,
         demo::SAYS,
         bank::SAYS,
-        check::NOTICES,
         check_families::SAYS,
         check_verdicts::SAYS,
         undrawable::SAYS,
@@ -389,7 +389,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         cli::SAYS,
         record::SAYS,
         new::SAYS,
-        check::SAYS,
+        check_found::SAYS,
         serve::SAYS,
         schema::SAYS,
         SAYS,
@@ -411,8 +411,9 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         practise::ERRORS,
         solve::ERRORS,
         new::ERRORS,
-        check::ERRORS,
+        check_found::ERRORS,
         check::PROBLEMS,
+        check_items::SAYS,
         serve::ERRORS,
         schema::ERRORS,
         ERRORS,

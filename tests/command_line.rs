@@ -14,6 +14,8 @@ mod demo;
 mod enter;
 #[path = "command_line/exam.rs"]
 mod exam;
+#[path = "command_line/german.rs"]
+mod german;
 #[path = "command_line/grade.rs"]
 mod grade;
 #[path = "command_line/help.rs"]
@@ -34,6 +36,8 @@ mod records;
 mod serve;
 #[path = "command_line/solve.rs"]
 mod solve;
+#[path = "command_line/tables.rs"]
+mod tables;
 #[path = "command_line/words.rs"]
 mod words;
 

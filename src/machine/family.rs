@@ -63,6 +63,7 @@ mod file;
 mod like;
 mod only;
 mod read;
+mod reader;
 mod said;
 mod strange;
 mod table;
@@ -246,6 +247,8 @@ pub struct Family {
     pub(crate) lacks: Lacks,
     /// Its own table of machines, where it has one.
     pub table: Option<OwnTable>,
+    /// The topics that its file names, each with its place in bytes; none where it is for all.
+    pub topics: Vec<(String, core::ops::Range<usize>)>,
 }
 
 /// Where the table of machines of a family stands, for whoever tells of one of them.
@@ -313,7 +316,7 @@ impl Family {
     }
 }
 
-packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places, lacks, table);
+packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places, lacks, table, topics);
 packed!(Stated { quantity, source, because });
 packed!(Fault { id, name, weight, draws });
 packed!(Limit { quantity, at_least, at_most, because, source, asked } without span, of);

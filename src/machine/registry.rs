@@ -271,9 +271,25 @@ impl Registry {
         &self.giving[quantity.index()]
     }
 
-    /// The known quantity whose name is most like `name`, if any is alike at all.
+    /// The known quantity that may be meant by `name`: mistyped by a letter or two; called by other words of its name and of
+    /// what it is, as `heat.housing_limit`; else the name most like it, if any is alike at all.
     pub fn suggestion(&self, name: &str) -> Option<&'static str> {
-        nearest(name, self.by_name.keys().copied())
+        /// More letters than this are no slip of the finger.
+        const SLIP: usize = 2;
+        let near = nearest(name, self.by_name.keys().copied());
+        near.filter(|near| edits(name, near) <= SLIP).or_else(|| self.worded(name)).or(near)
+    }
+
+    /// The quantity of this topic in whose id and name all words of `name` stand, most of them in the id.
+    fn worded(&self, name: &str) -> Option<&'static str> {
+        let topic = name.split_once('.')?.0;
+        let wanted: Vec<&str> = name.split(['.', '_']).collect();
+        let in_id = |quantity: &Quantity, word: &str| quantity.id.split(['.', '_']).any(|own| own == word);
+        let in_name = |quantity: &Quantity, word: &str| quantity.name.split_whitespace().any(|own| own == word);
+        (self.quantities.iter())
+            .filter(|it| it.topic() == topic && wanted.iter().all(|word| in_id(it, word) || in_name(it, word)))
+            .min_by_key(|it| (wanted.iter().filter(|word| !in_id(it, word)).count(), it.id.len()))
+            .map(|quantity| quantity.id)
     }
 }
 
@@ -402,5 +418,11 @@ mod tests {
         assert_eq!(nearest("chain.sagg", names.into_iter()), Some("chain.sag"));
         assert_eq!(nearest("overhung", names.into_iter()), Some("load.overhung"));
         assert_eq!(nearest("zebra", names.into_iter()), None);
+        let suggestion = |name| Registry::get().suggestion(name);
+        assert_eq!(suggestion("chain.saag"), Some("chain.sag"));
+        // By the words of what it is, where the letters lead to another one.
+        assert_eq!(suggestion("heat.housing_limit"), Some("heat.sump_limit"));
+        assert_eq!(suggestion("mount.foot_limit"), Some("mount.gap_limit"));
+        assert_eq!(suggestion("chain.share_wanted"), Some("chain.sag_share_wanted"));
     }
 }

@@ -41,6 +41,13 @@ impl Topic {
     }
 }
 
+/// The id of the topic with this word, of four letters or more, in its heading: `heat` of `temperature`.
+pub(crate) fn headed(word: &str) -> Option<&'static str> {
+    let is_part = |words: &str| words.split_whitespace().any(|part| part.to_lowercase() == word.to_lowercase());
+    let mut topics = ALL.iter().filter(|topic| is_part(topic.title) || is_part(topic.heading()));
+    topics.next().map(|topic| topic.id).filter(|_| word.chars().count() >= 4)
+}
+
 /// Every topic, in the order a learner meets them.
 pub static ALL: &[Topic] = LIST;
 

@@ -4,6 +4,7 @@ use std::process::Command;
 
 use serde_json::Value;
 
+use crate::tables::uneven;
 use crate::{PROGRAM, Place, plain};
 
 #[test]
@@ -72,104 +73,6 @@ fn a_bound_of_an_item_that_no_machine_keeps_is_told_with_its_values() {
     assert!(out.contains("no machine with the fault \"hot-running\" keeps the item's bounds; at the nearest"), "{out}");
     // 30 °C is the most that the family draws.
     assert!(out.contains("heat.ambient is 29.") && out.contains(", and at least 70.00 °C is allowed"), "{out}");
-}
-
-/// A family of the author's own, like the one that `new` makes, with a table of two machines.
-fn small(place: &Place, table: &str) {
-    place.run(&["new", "plant", "--topic", "chain,heat"]).done();
-    place.write("plant/scenarios/families/small.csv", table);
-    let family = "name = \"small drive\"\nlike = \"our-drive\"\nmachines = \"small.csv\"\n";
-    place.write("plant/scenarios/families/small.toml", family);
-}
-
-#[test]
-fn what_a_table_lacks_is_told_once_and_mended_by_copying() {
-    let place = Place::new();
-    small(&place, "machine,chain.size,drive.motor_power [kW]\nK-1,120,7.5\nK-2,120,7.5\n");
-    let ran = place.run(&["check", "--module", "plant"]);
-    assert!(ran.code == 1 && ran.err.contains("1 problem was found"), "{}{}", ran.out, ran.err);
-    assert!(ran.out.contains("plant/scenarios/families/small.toml:3:12: This table of machines takes"), "{}", ran.out);
-    assert!(
-        ran.out.contains("load.bearing_span [mm],") && ran.out.contains("machine SC-01 of our-drive"),
-        "{}",
-        ran.out
-    );
-    let from = ran.out.find("       [fixed]").unwrap();
-    let copied = ran.out[from..].split("\n\n").next().unwrap();
-    let family = place.text("plant/scenarios/families/small.toml");
-    place.write("plant/scenarios/families/small.toml", format!("{family}{copied}\n"));
-    place.run(&["check", "--module", "plant"]).done();
-    assert!(place.run(&["look", "small", "--module", "plant"]).done().contains("after K-"));
-    place.run(&["build", "--module", "plant"]).done();
-}
-
-#[test]
-fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
-    let place = Place::new();
-    place.run(&["new", "plant", "--topic", "chain,heat"]).done();
-    let (family, table) = ("plant/scenarios/families/our-drive.toml", "plant/scenarios/families/our-drive.csv");
-    let (good, rows) = (place.text(family), place.text(table));
-    let column = |name: &str| 1 + rows.lines().next().unwrap().find(name).unwrap();
-    let centres = rows.lines().nth(2).unwrap().split(',').nth(8).unwrap().to_owned();
-    let told = |file: &str, text: String, says: &[&str]| {
-        place.write(file, text);
-        let ran = place.run(&["check", "--module", "plant"]);
-        let out = plain(&ran.out);
-        for part in says {
-            assert!(out.contains(part), "{part}: {out}");
-        }
-        place.write(family, &good);
-        place.write(table, &rows);
-        ran
-    };
-    // One machine of the table: the cell, the calculation, and what that starts from; its row, where no cell stands out.
-    let row = rows.lines().nth(2).unwrap();
-    let broken = rows.replace(row, &row.replace(&format!(",{centres},"), ",137,"));
-    let cell = format!("our-drive.csv:3:{}: ", 2 + row.find(&format!(",{centres},")).unwrap());
-    let says = [&*cell, "as SC-02, with nothing wrong", "Look first at chain.centres_planned of SC-02", "137.0 mm"];
-    let ran = told(table, broken, &says);
-    assert!(ran.out.contains("centre distance is 0.137, and the least possible is 0.334"), "{}", ran.out);
-    let swapped = rows.replace(row, &row.replace(",21,34,", ",34,21,"));
-    told(table, swapped, &["our-drive.csv:3:1: ", "as SC-02, with nothing wrong", "the limit on chain.ratio"]);
-    // A wrong unit in a heading: the column, with what is usual, whether machines can be drawn or not.
-    let at = format!("our-drive.csv:1:{}: ", column("chain.centres_planned"));
-    let inches = rows.replace("chain.centres_planned [mm]", "chain.centres_planned [in]");
-    let ran = told(
-        table,
-        inches,
-        &[&at, "Look first at the column chain.centres_planned", "chain.links", "Is its unit right?"],
-    );
-    assert!(ran.code == 1 && !ran.out.contains("without ="), "no fault is to blame: {}", ran.out);
-    let span = rows.replace("load.bearing_span [mm]", "load.bearing_span [in]");
-    let ran = told(table, span, &["The column load.bearing_span has 3810 mm to"]);
-    assert_eq!(ran.code, 0, "a bearing span is no reason to refuse: {}", ran.out);
-    // One machine's slip, beside those that are as usual.
-    let ratio = rows.replace(",24.6,", ",2.46,");
-    let ran = told(table, ratio, &["our-drive.csv:2:11: SC-01 has drive.ratio at 2.46", "and the other machines here"]);
-    assert_eq!(ran.code, 0, "{}", ran.out);
-    // The speed of the plate is held against the supply.
-    told(table, rows.replace(",50,1450\n", ",50,1541\n"), &["the limit on start.slip", "start.plate_speed 1541 r/min"]);
-    // A limit that no machine keeps: no fault is named, and what it follows from is.
-    let far = good.replace("at_least = \"120°\"", "at_least = \"190°\"");
-    let ran = told(family, far, &["with nothing wrong", "There it follows from chain.size"]);
-    assert!(ran.err.contains("1 problem was found"), "{}", ran.err);
-    // A sag wanted that does not hang inside the window is no problem, and is told.
-    let sag = good.replace("[fixed]\n", "[fixed]\n\"chain.sag_share_wanted\" = \"1.5 %\"\n");
-    let ran = told(family, sag, &["has chain.wanted_verdict", "at “too tight”"]);
-    assert_eq!(ran.code, 0, "{}", ran.out);
-    // A limit that a fault does not reach hides it.
-    let limit = good.replace("value = \"0.04 mm\", source", "value = \"0.6 mm\", source");
-    let limit = limit.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chain\", \"heat\", \"mount\"]");
-    let plan = "[fixed]\n\"mount.along\" = \"365 mm\"\n\"mount.across\" = \"300 mm\"\n\"mount.weight_along\" = \"160 mm\"\n\
-                \"mount.weight_across\" = \"95 mm\"\n\"mount.foot_length\" = \"85 mm\"\n\"mount.foot_width\" = \"65 mm\"\n";
-    let ran =
-        told(family, limit.replace("[fixed]\n", plan), &["The fault \"soft-foot\" (soft foot) shows in no verdict"]);
-    assert_eq!(ran.code, 0, "{}", ran.out);
-    // Another topic: only its columns are asked for.
-    let oil = good.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chain\", \"heat\", \"oil\"]");
-    told(family, oil, &["lacks 2 of its columns", "\n       mount.along [mm],mount.across [mm]\n"]);
-    let none = good.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chian\"]");
-    told(family, none, &["There is no topic called \"chian\".", "Did you mean \"chain\"?"]);
 }
 
 #[test]
@@ -373,52 +276,6 @@ fn a_module_looks_at_the_families_of_the_program_and_says_whose_they_are() {
 }
 
 #[test]
-fn a_machine_of_the_table_is_told_by_its_name() {
-    let place = Place::new();
-    place.run(&["new", "plant", "--topic", "chain"]).done();
-    let table = "plant/scenarios/families/our-drive.csv";
-    // One machine alone, so that every question is about it.
-    let rows = place.text(table);
-    let one: Vec<&str> = rows.lines().take(2).collect();
-    place.write(table, one.join("\n").replace("SC-01", "BC-11") + "\n");
-    let practise = ["practise", "--item", "our-sag-to-set", "--count", "1", "--module", "plant"];
-    assert!(place.run(&practise).done().contains("\nMachine BC-11.\nThe sheet of the storage conveyor drive"));
-    let papers = |out: &'static str| {
-        let arguments = ["papers", "--module", "plant", "--roster", "first-group", "--secret", "secret", "--out", out];
-        place.run(&arguments).done();
-        crate::tree(&place.path(out).join("papers"))
-    };
-    let made = papers("exam");
-    for (path, bytes) in made.iter().filter(|(path, _)| path.extension().is_some_and(|ending| ending == "html")) {
-        let text = String::from_utf8_lossy(bytes);
-        // Each question about a machine of the table says which.
-        assert!(text.contains("<p>Machine BC-11.</p>"), "{}: {text}", path.display());
-        assert!(!text.contains("chain-far-too-slack") && !text.contains("left far too slack"), "{}", path.display());
-    }
-    assert_eq!(made, papers("again"), "the same papers byte for byte");
-    place.run(&["grade", "exam", "exam/responses.csv", "--module", "plant"]).done();
-    place.run(&["build", "--module", "plant", "--out", "course"]).done();
-    let page = place.text("course/our-drive.html");
-    assert!(page.contains("<p>Machine BC-11.</p>"), "{page}");
-    // A family without a table has no name to tell.
-    assert!(!place.run(&["practise", "--count", "1", "--item", "sag-to-set"]).done().contains("\nMachine "));
-    place.write(table, rows);
-    let spread = plain(&place.run(&["look", "our-drive", "--spread", "120", "--module", "plant"]).done());
-    let shares: Vec<u32> = (spread.lines())
-        .filter(|line| line.starts_with("  SC-0"))
-        .map(|line| line.trim_end_matches(" %").rsplit(' ').next().unwrap().parse().unwrap())
-        .collect();
-    assert!(shares.len() == 6 && shares.iter().all(|share| (5..40).contains(share)), "{spread}");
-    assert!((95..=105).contains(&shares.iter().sum::<u32>()), "{spread}");
-    let json = ["look", "our-drive", "--spread", "120", "--page", "spread.html", "--json", "--module", "plant"];
-    let json: Value = serde_json::from_str(&place.run(&json).done()).unwrap();
-    let counts: Vec<u64> =
-        json["table"].as_array().unwrap().iter().map(|row| row["machines"].as_u64().unwrap()).collect();
-    assert_eq!(counts.iter().sum::<u64>(), json["machines"].as_u64().unwrap(), "{json}");
-    assert!(place.text("spread.html").contains("<th scope=\"row\">SC-06</th>"));
-}
-
-#[test]
 fn a_skill_is_called_by_its_name_where_it_has_one() {
     let place = Place::new();
     place.run(&["new", "plant", "--topic", "chain"]).done();
@@ -442,70 +299,6 @@ fn a_skill_is_called_by_its_name_where_it_has_one() {
     let ran = place.run(&["check", "--module", "plant"]);
     assert!(ran.code == 1 && ran.out.contains("a skill that no item has: chain-sagg."), "{}", ran.out);
     assert!(ran.out.contains("Did you mean chain-sag?"), "{}", ran.out);
-}
-
-/// A module in which all machines but SC-01 seldom keep a limit, with a row that has one item and the same wrong turn in two
-/// items.
-fn uneven(place: &Place) {
-    place.run(&["new", "plant", "--topic", "chain,temperature"]).done();
-    let table = place.text("plant/scenarios/families/our-drive.csv");
-    let heavier = |row: &str| {
-        let (name, rest) = row.split_once(',').unwrap();
-        let (power, rest) = rest.split_once(',').unwrap();
-        let power = if matches!(name, "machine" | "SC-01") { power } else { "11" };
-        format!("{name},{power},{rest}\n")
-    };
-    let mut rows: String = table.lines().filter(|row| !row.starts_with("SC-06")).map(heavier).collect();
-    let fifth = rows.lines().find(|row| row.starts_with("SC-05")).unwrap().replace("SC-05", "SC-06");
-    rows.push_str(&format!("{fifth}\n"));
-    place.write("plant/scenarios/families/our-drive.csv", rows);
-    let family = place.text("plant/scenarios/families/our-drive.toml");
-    let limit = "\n[[limit]]\nquantity = \"drive.power\"\nat_most = \"7.3 kW\"\nbecause = \"the feeder takes no more\"\nhealthy = true\n";
-    place.write("plant/scenarios/families/our-drive.toml", format!("{family}{limit}"));
-    let pull = |id: &str| {
-        format!(
-            "[[item]]\nid = \"{id}\"\ntopic = \"chain\"\nskill = \"x\"\ntitle = \"x\"\ntext = \"x\"\n[[item.part]]\ntext = \"x?\"\n\
-             ask = \"chain.slack_tension\"\nfrom = [\"chain.mass\", \"chain.span\", \"chain.sag\", \"chain.strand_incline\"]\n\
-             wrong = [{{ gives = \"chain.slack_tension * 8\", says = \"The eighth.\" }}]\n\n"
-        )
-    };
-    place.write("plant/scenarios/items/pulls.toml", pull("pull-one") + &pull("pull-two"));
-    let exam = "title = \"x\"\nminutes = 10\npass = \"70 %\"\nno_safety = true\n\n[[row]]\nskill = \"chain-take-up\"\ncount = 1\nweight = 1\n\n\
-                [[row]]\nskill = \"chain-take-up\"\ncount = 1\nweight = 9\n\n[[row]]\nitem = \"pull-one\"\n";
-    place.write("plant/scenarios/exams/second.toml", exam);
-}
-
-#[test]
-fn what_may_be_meant_so_is_told_of_rows_and_machines() {
-    let place = Place::new();
-    uneven(&place);
-    let said = plain(&place.run(&["check", "--module", "plant"]).done());
-    for part in [
-        "plant/scenarios/exams/second.toml:7:9: Only 1 item fits the row of skill \"chain-take-up\"",
-        "Without `weight` there would be 4.",
-        "% of the machines kept are SC-01; an even share of the table would be 17 %.",
-        "times it was the limit on drive.power (the feeder takes no more)",
-    ] {
-        assert!(said.contains(part), "{part}: {said}");
-    }
-    assert_eq!(said.matches("everybody is asked the same").count(), 1, "one wide row, one item named: {said}");
-    let german = plain(&place.run(&["check", "--module", "plant", "--language", "de"]).done());
-    assert!(
-        german.contains("passt nur 1 Aufgabe") && german.contains("% der Maschinen, die bleiben, sind SC-01"),
-        "{german}"
-    );
-    // One person cannot be asked the same as another.
-    place.write("plant/scenarios/rosters/first-group.csv", "id,name\np1,Wren Aldous\n");
-    let said = plain(&place.run(&["check", "--module", "plant"]).done());
-    assert!(!said.contains("everybody is asked"), "{said}");
-    // No row is favoured where all are heavy: then it is the family that rejects many.
-    let table = place.text("plant/scenarios/families/our-drive.csv").replace("SC-01,7.5,", "SC-01,11,");
-    place.write("plant/scenarios/families/our-drive.csv", table);
-    let said = plain(&place.run(&["check", "--module", "plant"]).done());
-    assert!(
-        !said.contains("of the machines kept are") && said.contains("machines are rejected for each one kept"),
-        "{said}"
-    );
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Help and usage errors: in German to the last word, and in English what clap says.
 
 use crate::Place;
-use crate::words::{german, said_in_german};
+use crate::german::{german, said_in_german};
 
 /// Every command, and every command below one.
 const COMMANDS: [&[&str]; 24] = [

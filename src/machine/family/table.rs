@@ -15,7 +15,7 @@ mod commas;
 
 use core::ops::Range;
 
-use super::read::Reader;
+use super::reader::Reader;
 use super::written::heading;
 use crate::amount::{self, AND, OR, Wanted, list};
 use crate::messages;
@@ -235,8 +235,8 @@ fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
     }
     let registry = Registry::get();
     let Some(id) = registry.find(name) else {
-        let names = registry.quantities().map(|id| id.get().id).chain([NAME]);
-        let mend = told!(NOTE_MEND, "mend" = other_quantity(nearest(name, names)));
+        let near = nearest(name, [NAME].into_iter()).or_else(|| registry.suggestion(name));
+        let mend = told!(NOTE_MEND, "mend" = other_quantity(near));
         reader.say(heading.span.clone(), told!(NO_QUANTITY, "name" = quoted(name)), mend);
         return None;
     };

@@ -14,6 +14,7 @@ use crate::unit::System;
 
 messages! { pub(crate) SAYS {
     FOLLOWS = "problem-nearest-follows", "There it follows from {values}.";
+    OWN = "problem-nearest-own", "Of what this family's file says, there goes into it: {values}.";
     ALSO = "problem-nearest-also", "Besides, {limit}.";
     REFUSED = "problem-nearest-refused", "“{relation}” ({id}) had none: {why}. It follows from {values}.";
 } }
@@ -81,19 +82,41 @@ impl Plan {
             };
             of.iter().map(written).collect::<Vec<_>>().join(", ")
         };
-        let more = match (error.limit, &nearest.refused) {
-            (Some(limit), _) => told!(FOLLOWS, "values" = values(&self.starts(&[self.family.limits[limit].quantity]))),
+        let (from, shown, more) = match (error.limit, &nearest.refused) {
+            (Some(limit), _) => {
+                let from = vec![self.family.limits[limit].quantity];
+                let shown = self.starts(&from);
+                let more = told!(FOLLOWS, "values" = values(&shown));
+                (from, shown, more)
+            }
             (None, Some((by, why))) => {
                 let relation = by.get().relation;
                 let inputs: Vec<_> = by.get().inputs().collect();
                 // What the author wrote goes into it as it stands.
                 error.span = inputs.iter().find_map(|id| self.family.place(*id, None));
-                let values = values(if error.span.is_some() { inputs } else { self.starts(&inputs) }.as_slice());
-                told!(REFUSED, "relation" = relation.title, "id" = relation.id, "why" = why, "values" = values)
+                let shown = if error.span.is_some() { inputs.clone() } else { self.starts(&inputs) };
+                let more = told!(
+                    REFUSED,
+                    "relation" = relation.title,
+                    "id" = relation.id,
+                    "why" = why,
+                    "values" = values(&shown)
+                );
+                (inputs, shown, more)
             }
             (None, None) => return error,
         };
         error.because = format!("{} {more}", error.because).into();
+        // Of all that goes into it, what the author wrote is what the author can mend.
+        let mut own = self.all_starts(&from);
+        own.retain(|id| self.family.place(*id, None).is_some());
+        if let ([one], None) = (own.as_slice(), &error.span) {
+            error.span = self.family.place(*one, None);
+        }
+        own.retain(|id| !shown.contains(id));
+        if !own.is_empty() && own.len() <= MOST_STARTS {
+            error.because = format!("{} {}", error.because, told!(OWN, "values" = values(&own))).into();
+        }
         // What else that machine breaks would otherwise come to light only when this is mended.
         for short in nearest.breaks.iter().filter(|short| error.limit.is_some_and(|limit| limit != short.limit)) {
             let value = nearest.case.values[self.family.limits[short.limit].quantity.index()];
@@ -106,24 +129,32 @@ impl Plan {
     /// What is drawn or fixed and these follow from; where that is too much to be read, these themselves, or of a single one
     /// what it follows from at once.
     pub fn starts(&self, of: &[QuantityId]) -> Vec<QuantityId> {
-        let inputs = |id: QuantityId| {
-            let step = self.steps.iter().find(|step| step.gives == id.0);
-            step.map_or(&[][..], |step| &self.at[step.from as usize..step.to as usize])
-        };
-        let (mut all, mut waiting) = (BTreeSet::new(), of.to_vec());
-        while let Some(id) = waiting.pop() {
-            if all.insert(id) {
-                waiting.extend(inputs(id).iter().map(|input| QuantityId(*input)));
-            }
-        }
-        let starts: Vec<_> = all.into_iter().filter(|id| inputs(*id).is_empty()).collect();
+        let starts = self.all_starts(of);
         if starts.len() <= MOST_STARTS {
             return starts;
         }
         match of {
-            [one] => inputs(*one).iter().map(|input| QuantityId(*input)).collect(),
+            [one] => self.inputs(*one).collect(),
             several => several.to_vec(),
         }
+    }
+
+    /// What is drawn or fixed and these follow from.
+    fn all_starts(&self, of: &[QuantityId]) -> Vec<QuantityId> {
+        let (mut all, mut waiting) = (BTreeSet::new(), of.to_vec());
+        while let Some(id) = waiting.pop() {
+            if all.insert(id) {
+                waiting.extend(self.inputs(id));
+            }
+        }
+        all.into_iter().filter(|id| self.inputs(*id).next().is_none()).collect()
+    }
+
+    /// What `id` follows from at once; nothing where it is drawn or fixed.
+    fn inputs(&self, id: QuantityId) -> impl Iterator<Item = QuantityId> {
+        let step = self.steps.iter().find(|step| step.gives == id.0);
+        let at = step.map_or(&[][..], |step| &self.at[step.from as usize..step.to as usize]);
+        at.iter().map(|input| QuantityId(*input))
     }
 
     /// One attempt, gone through to its end whatever it breaks.

@@ -55,7 +55,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     degrees("heat.housing", "T", "settled housing temperature").read(Thermometer),
     difference("heat.rise", "ΔT", "rise of the housing over ambient"),
     difference("heat.rise_limit", "ΔT_max", "largest rise over ambient accepted").plate(),
-    degrees("heat.sump_limit", "T_max", "highest temperature accepted on any day").plate(),
+    degrees("heat.sump_limit", "T_max", "highest housing temperature accepted on any day").plate(),
     degrees("heat.allowed", "T_all", "highest temperature allowed at this ambient"),
     difference("heat.allowed_rise", "ΔT_all", "largest rise allowed at this ambient"),
     Quantity::choice("heat.verdict", "", "verdict on the settled temperature", judge::VERDICTS),

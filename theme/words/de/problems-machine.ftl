@@ -251,6 +251,7 @@ problem-draw-leave-out =
     { $line }
 
 problem-nearest-follows = Dort folgt es aus { $values }.
+problem-nearest-own = Aus der Datei dieser Familie geht darin ein: { $values }.
 problem-nearest-also = Außerdem: { $limit }.
 problem-nearest-refused = „{ $relation }“ ({ $id }) hatte keins: { $why }. Es folgt aus { $values }.
 problem-family-topics = Es gibt keine andere Familie, aus der Themen zu übernehmen wären.

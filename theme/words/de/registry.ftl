@@ -54,7 +54,7 @@ quantity-heat-rise = Übertemperatur des Gehäuses
 
 quantity-heat-rise-limit = größte zulässige Übertemperatur
 
-quantity-heat-sump-limit = höchste zulässige Temperatur an jedem Tag
+quantity-heat-sump-limit = höchste zulässige Gehäusetemperatur an jedem Tag
 
 quantity-heat-allowed = höchste zulässige Temperatur bei dieser Umgebung
 

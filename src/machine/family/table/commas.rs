@@ -1,6 +1,6 @@
 //! Numbers with a decimal comma in a table whose cells are parted by commas: each is two cells there.
 
-use super::super::read::Reader;
+use super::super::reader::Reader;
 use super::{Cell, Column, value};
 use crate::unit::Kind;
 

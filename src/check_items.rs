@@ -1,0 +1,187 @@
+//! What `check` finds in the items: each is put about every family that it may be about, in both sets of units.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use drivecourse_course::portray::PICTURES;
+use drivecourse_machine::registry::nearest;
+use drivecourse_machine::{Plan, Problem, System, did_you_mean, did_you_mean_as, messages};
+use drivecourse_quiz::explain::{cause_name, part_letter};
+use drivecourse_quiz::paper::why;
+use drivecourse_quiz::predict::Cause;
+use drivecourse_quiz::{Bank, Item, Setting, read_items, read_skills};
+
+use crate::bank;
+use crate::check::{Check, THERE_ARE};
+use crate::check_found::{About, Found};
+
+messages! { pub(crate) SAYS {
+    NO_FAMILY = "check-no-family", "The item {item} names a family that is not there: {name}.";
+    NO_PICTURE = "check-no-picture", "There is no picture called {name}.";
+    NO_FAULT = "check-no-fault", "No family has a fault called {name}.";
+    NO_FAULT_MEND = "check-no-fault-mend", "`drivecourse look FAMILY` shows what may be wrong with its machines.";
+    ALL_FAMILIES = "check-all-families", "all families";
+    NO_DIFFERENCE = "check-no-difference", "{item} ({part}): with most machines “{cause}” makes no difference, and with those it is not diagnosed, in {families}";
+    PLACE = "check-place", "{item} ({part}) in {families}";
+    ALIKE = "check-alike", "{item} ({part}): with most machines “{one}” and “{other}” cannot be told apart in {families}";
+    IDLE_TURN = "check-idle-turn", "This wrong turn never gives an answer of its own: it comes to the right one, or needs what no family determines.";
+    IDLE_TURN_MEND = "check-idle-turn-mend", "Mend its expression, or take it out.";
+    NEVER_ASKED = "check-never-asked", "No family fits the item {item}: it is never asked. {reasons}.";
+    NEVER_ASKED_MEND = "check-never-asked-mend", "Ask from quantities that a family determines, or let a family determine these.";
+    DO_NOT_FIT = "check-do-not-fit", "The item {item} names families that do not fit it. {reasons}.";
+    DO_NOT_FIT_MEND = "check-do-not-fit-mend", "Take them out of its families, or mend the family.";
+    NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
+} }
+
+impl Check<'_> {
+    /// Names of skills that no item has. A skill without a name is called by its word, and that is no fault.
+    pub(crate) fn skills(&mut self, bank: &Bank) {
+        let all = bank::for_chapters(self.assets, bank.clone());
+        for (path, text) in self.texts("items/", ".toml").into_iter().filter(|(path, _)| self.assets.is_own(path)) {
+            for (skill, name) in read_skills(&text) {
+                let known = || all.items.iter().map(|item| item.skill.as_str());
+                if known().any(|known| known == skill) {
+                    continue;
+                }
+                let mend = nearest(&skill, known()).map_or_else(String::new, did_you_mean_as);
+                let problem = Problem::at(name.span(), NO_SUCH_SKILL.say(&[("skill", &skill)]), mend);
+                self.say(&path, &text, problem);
+            }
+        }
+    }
+
+    /// Puts every item about every family, in both sets of units.
+    pub(crate) fn items(&mut self, bank: &Bank) {
+        for (path, text) in self.texts("items/", ".toml") {
+            // The bank was read from the same text without a problem.
+            for item in read_items(&text).unwrap_or_default() {
+                self.item(bank, &path, &text, &item);
+            }
+        }
+    }
+
+    fn item(&mut self, bank: &Bank, path: &str, text: &str, item: &Item) {
+        let unknown = item.families.iter().filter(|name| bank.plan_place(name).is_none());
+        for family in unknown.clone() {
+            let what = NO_FAMILY.say(&[("item", &format!("{:?}", item.id)), ("name", &format!("{family:?}"))]);
+            let mend = bank::other_family(self.assets, bank, family);
+            self.say(path, text, Problem::at(item.place(family), what, mend));
+        }
+        if let Some(figure) = &item.figure
+            && let Err(mend) = picture(figure)
+        {
+            let what = NO_PICTURE.say(&[("name", &format!("{figure:?}"))]);
+            self.say(path, text, Problem::at(item.place(figure), what, mend));
+        }
+        let faults = || bank.plans.iter().flat_map(|plan| &plan.family.faults).map(|fault| fault.id.as_str());
+        for fault in item.faults.iter().filter(|name| *name != "none" && !faults().any(|known| known == *name)) {
+            let mend = nearest(fault, faults()).map_or_else(|| NO_FAULT_MEND.text().to_owned(), did_you_mean);
+            let what = NO_FAULT.say(&[("name", &format!("{fault:?}"))]);
+            self.say(path, text, Problem::at(item.place(fault), what, mend));
+        }
+        let named = |plan: &&Plan| item.families.is_empty() || item.families.contains(&plan.family.id);
+        let plans: Vec<&Plan> = bank.plans.iter().filter(named).collect();
+        let (mut reasons, mut fits) = (BTreeMap::new(), BTreeSet::new());
+        let mut dropped: BTreeMap<(usize, String), Vec<String>> = BTreeMap::new();
+        let mut alike: BTreeMap<(usize, String, String), Vec<String>> = BTreeMap::new();
+        let mut useful: BTreeSet<(usize, String)> = BTreeSet::new();
+        let mut settled = 0;
+        for plan in &plans {
+            for system in System::ALL {
+                let made = Setting::new(item, plan, system).and_then(|setting| {
+                    let question = setting.question(0)?;
+                    Ok((setting, question))
+                });
+                match made {
+                    Ok((setting, question)) => {
+                        fits.insert(&plan.family.id);
+                        settled += 1;
+                        useful.extend(own_turns(&question));
+                        for (part, causes) in setting.harmless().dropped.iter().enumerate() {
+                            for cause in causes {
+                                let at = format!("{} ({})", plan.family.id, system.code());
+                                dropped.entry((part, cause_name(cause))).or_default().push(at);
+                            }
+                        }
+                        for (part, pairs) in setting.harmless().alike.iter().enumerate() {
+                            for (one, two) in pairs {
+                                let at = format!("{} ({})", plan.family.id, system.code());
+                                alike.entry((part, cause_name(one), cause_name(two))).or_default().push(at);
+                            }
+                        }
+                    }
+                    Err(error) => {
+                        reasons.entry(&plan.family.id).or_insert_with(|| why(&error));
+                    }
+                }
+            }
+        }
+        let places = |places: Vec<String>| {
+            if places.len() == settled { ALL_FAMILIES.text().to_owned() } else { places.join(", ") }
+        };
+        let told = |part: usize, turns: Vec<String>, at: Vec<String>| {
+            let (part, at) = (part_letter(part).to_string(), places(at));
+            let words = [("item", &*item.id), ("part", &part), ("families", &at)];
+            let what = match turns.as_slice() {
+                [one, other] => ALIKE.say(&[&words[..], &[("one", one), ("other", other)]].concat()),
+                causes => NO_DIFFERENCE.say(&[&words[..], &[("cause", &causes.concat())]].concat()),
+            };
+            (what, About { turns, place: PLACE.say(&words), own: self.assets.is_own(path) })
+        };
+        let dropped = dropped.into_iter().map(|((part, cause), at)| told(part, vec![cause], at));
+        let alike = alike.into_iter().map(|((part, one, two), at)| told(part, vec![one, two], at));
+        for (what, about) in dropped.chain(alike).collect::<Vec<_>>() {
+            let note = self.placed(path, text, Problem::at(item.span.clone(), what, ""));
+            self.notes.push(Found { about: Some(about), ..note });
+        }
+        for (index, part) in item.parts.iter().enumerate().filter(|_| settled > 0) {
+            for turn in part.wrong.iter().filter(|turn| !useful.contains(&(index, turn.says.clone()))) {
+                self.say(path, text, Problem::at(turn.span.clone(), IDLE_TURN.text(), IDLE_TURN_MEND.text()));
+            }
+        }
+        let span = || item.span.clone();
+        let list = |reasons: &BTreeMap<&String, String>| {
+            reasons.iter().map(|(family, reason)| format!("{family}: {reason}")).collect::<Vec<_>>().join("; ")
+        };
+        // Of one that is only for families that are not there, that has been said.
+        if fits.is_empty() && unknown.count() < item.families.len().max(1) {
+            let what = NEVER_ASKED.say(&[("item", &format!("{:?}", item.id)), ("reasons", &list(&reasons))]);
+            let mend = NEVER_ASKED_MEND.text();
+            // The program's own items are there to be taken or left.
+            if !self.assets.is_module() || self.assets.is_own(path) {
+                self.say(path, text, Problem::at(span(), what, mend));
+            } else {
+                self.note(path, text, Problem::at(span(), what, mend));
+            }
+        } else if !item.families.is_empty() && !reasons.is_empty() {
+            let what = DO_NOT_FIT.say(&[("item", &format!("{:?}", item.id)), ("reasons", &list(&reasons))]);
+            self.say(path, text, Problem::at(span(), what, DO_NOT_FIT_MEND.text()));
+        }
+    }
+}
+
+/// Whether there is such a picture; if not, how to mend its name. The part behind a space says which reading it shows.
+fn picture(name: &str) -> Result<(), String> {
+    let name = name.split(' ').next().unwrap_or_default();
+    if PICTURES.contains(&name) {
+        return Ok(());
+    }
+    Err(match nearest(name, PICTURES.into_iter()) {
+        Some(near) => did_you_mean(near),
+        None => THERE_ARE.say(&[("names", &PICTURES.join(", "))]),
+    })
+}
+
+/// The author's own wrong turns that `question` foresees, by part and by what they say.
+fn own_turns(question: &drivecourse_quiz::Question) -> Vec<(usize, String)> {
+    let mut out = Vec::new();
+    for (index, part) in question.parts.iter().enumerate() {
+        if let drivecourse_quiz::Body::Quantity { predicted, .. } = &part.body {
+            for wrong in predicted {
+                if let Cause::Own { says } = &wrong.cause {
+                    out.push((index, says.clone()));
+                }
+            }
+        }
+    }
+    out
+}
