@@ -2,13 +2,13 @@
 
 use anyhow::{Result, anyhow, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, did_you_mean, messages, quoted};
+use drivecourse_machine::{Plan, System, did_you_mean, messages, quoted};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
 
 use crate::words::{self, Native};
-use crate::{check, undrawable};
+use crate::{check, cli, undrawable};
 
 messages! { pub(crate) SAYS {
     NO_FAMILY = "bank-no-family", "there is no family {name}";
@@ -174,6 +174,11 @@ pub(crate) fn manifest(assets: &Assets) -> Result<Manifest, Vec<FileProblem>> {
         let told = problems.into_iter();
         told.map(|problem| FileProblem { report: problem.report(&file, &text), file: file.clone(), problem }).collect()
     })
+}
+
+/// The units to show: those that are asked for, else those that the module names.
+pub(crate) fn units(assets: &Assets, asked: Option<cli::Units>) -> Option<System> {
+    asked.map(System::from).or_else(|| manifest(assets).ok()?.units)
 }
 
 fn text(assets: &Assets) -> String {

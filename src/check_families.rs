@@ -13,7 +13,8 @@ messages! { pub(crate) SAYS {
     LACKS_COLUMNS = "check-lacks-columns", "The table of machines has no column {columns}; what would need them is not asked of this family.";
     LACKS_COLUMN_MEND = "check-lacks-column-mend", "Add what you know of your machines.";
     NOT_ASKED = "check-topic-not-asked", "This family is for questions about {topic} too, and the module has no item about that.";
-    NOT_ASKED_MEND = "check-topic-not-asked-mend", "Add \"{topic}\" to the items under [reuse] in module.toml, or take the topic out here. A chapter about it is listed in book/SUMMARY.md: - [{title}]({chapter})";
+    NOT_ASKED_MEND = "check-topic-not-asked-mend", "Add \"{topic}\" to the items under [reuse] in module.toml, or take the topic out here.";
+    ITS_CHAPTER = "check-topic-chapter", "A chapter about it stands in the course when book/SUMMARY.md lists it: - [{title}]({chapter})";
     WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
     WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
     WASTEFUL_MEND = "check-wasteful-mend", "Narrow the draws that break it, or widen the limit.";
@@ -53,7 +54,12 @@ impl Check<'_> {
             }
             let text = self.assets.scenarios.get(&path["scenarios/".len()..]);
             let text = text.map_or("".into(), |bytes| String::from_utf8_lossy(bytes)).into_owned();
-            let lacks: Vec<_> = plan.family.lacks().filter(|id| !plan.determines(*id)).map(heading).collect();
+            let lacks: Vec<_> = plan
+                .family
+                .lacks()
+                .filter(|id| !plan.determines(*id))
+                .map(|id| heading(id, plan.family.told_in))
+                .collect();
             if !lacks.is_empty() {
                 let what = if lacks.len() == 1 { LACKS_COLUMN } else { LACKS_COLUMNS };
                 let what = what.say(&[("columns", &lacks.join(", "))]);
@@ -96,13 +102,16 @@ impl Check<'_> {
 
     /// A topic that a family of the module names and nobody is asked about: its items were not taken over with it.
     fn topics_without_items(&mut self, bank: &Bank, plan: &Plan, path: &str, text: &str) {
-        let asked = |topic: &str| bank.items.iter().any(|item| item.topic == topic);
+        // Every module takes over the questions on safe work, whatever their topics.
+        let asked = |topic: &str| bank.items.iter().any(|item| item.topic == topic && item.skill != new::SAFE_WORK);
         for (topic, span) in plan.family.topics.iter().filter(|(topic, _)| !asked(topic)) {
             let all = bank::for_chapters(self.assets, bank.clone());
             let chapters = new::chapters(self.assets, &all);
-            let Some((chapter, title)) = chapters.get(topic) else { continue };
             let what = NOT_ASKED.say(&[("topic", &quoted(topic))]);
-            let mend = NOT_ASKED_MEND.say(&[("topic", topic), ("title", title), ("chapter", chapter)]);
+            let mut mend = NOT_ASKED_MEND.say(&[("topic", topic)]);
+            if let Some((chapter, title)) = chapters.get(topic) {
+                mend.push_str(&format!(" {}", ITS_CHAPTER.say(&[("title", title), ("chapter", chapter)])));
+            }
             self.notice(path, text, Problem::at(span.clone(), what, mend));
         }
     }

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
-use crate::cli::Module;
+use crate::cli::{Module, Units};
 
 /// Options of `new`.
 #[derive(Debug, Args)]
@@ -18,6 +18,9 @@ pub(crate) struct New {
     /// The program's family that your drive is a variation of; `drivecourse look` lists them
     #[arg(long, value_name = "FAMILY", default_value = "quarry-conveyor")]
     pub(crate) like: String,
+    /// The units of your plates: the table, limits and exam begin in them
+    #[arg(long, value_enum, default_value = "si")]
+    pub(crate) units: Units,
 }
 
 /// Options of `check`.

@@ -20,7 +20,7 @@ pub(crate) struct Build {
     /// Folder for the pages; an earlier build there is replaced
     #[arg(long, value_name = "FOLDER", default_value = "course")]
     pub(crate) out: PathBuf,
-    /// Units that pages show first; readers can switch. Without it, both are shown
+    /// Units that pages show first; readers can switch. Without it, those that the module names, else both
     #[arg(long, value_enum)]
     pub(crate) units: Option<Units>,
     #[command(flatten)]
@@ -33,7 +33,7 @@ pub(crate) struct Serve {
     /// Port on 127.0.0.1; 0 takes any that is free
     #[arg(long, default_value_t = 8021)]
     pub(crate) port: u16,
-    /// Units that pages show first; readers can switch. Without it, both are shown
+    /// Units that pages show first; readers can switch. Without it, those that the module names, else both
     #[arg(long, value_enum)]
     pub(crate) units: Option<Units>,
     #[command(flatten)]

@@ -14,9 +14,9 @@ pub(crate) struct Look {
     /// The machine's number: the same number is the same machine, everywhere
     #[arg(long, default_value_t = 1, allow_negative_numbers = true)]
     pub(crate) seed: u64,
-    /// Units to show
-    #[arg(long, value_enum, default_value = "si")]
-    pub(crate) units: Units,
+    /// Units to show; without it, those that the module names, else si
+    #[arg(long, value_enum)]
+    pub(crate) units: Option<Units>,
     /// Show how each quantity follows from those before it
     #[arg(long)]
     pub(crate) paths: bool,
@@ -29,6 +29,9 @@ pub(crate) struct Look {
     /// A machine with this fault, by its id; twice for two faults; none for a machine with nothing wrong
     #[arg(long, value_name = "FAULT", conflicts_with = "spread")]
     pub(crate) fault: Vec<String>,
+    /// The first machine with this name in the family's table, from the seed on
+    #[arg(long, value_name = "NAME", conflicts_with = "spread")]
+    pub(crate) machine: Option<String>,
     /// Draw so many machines and chart how each quantity is spread
     #[arg(long, value_name = "MACHINES", value_parser = clap::value_parser!(u32).range(2..=100_000), conflicts_with_all = ["figures", "paths"])]
     pub(crate) spread: Option<u32>,
@@ -60,9 +63,9 @@ pub(crate) struct Practise {
     /// How many questions
     #[arg(long, default_value_t = 5, value_parser = clap::value_parser!(u32).range(1..))]
     pub(crate) count: u32,
-    /// Units to show
-    #[arg(long, value_enum, default_value = "si")]
-    pub(crate) units: Units,
+    /// Units to show; without it, those that the module names, else si
+    #[arg(long, value_enum)]
+    pub(crate) units: Option<Units>,
     #[command(flatten)]
     pub(crate) module: Module,
 }

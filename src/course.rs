@@ -10,7 +10,7 @@ use drivecourse_course::book::{self, Built, Live, Options, Slots, Units};
 use drivecourse_course::expand::{self, CourseData, Expander};
 use drivecourse_course::links;
 use drivecourse_course::pages::{Pages, template_name};
-use drivecourse_machine::messages;
+use drivecourse_machine::{System, messages};
 use drivecourse_quiz::Bank;
 
 use crate::assets::{Assets, Files};
@@ -23,7 +23,7 @@ messages! { pub(crate) SAYS {
 pub(crate) fn run(options: &cli::Build, speech: &cli::Speech) -> Result<()> {
     let assets = words::begin(&options.module, speech)?;
     let bank = bank::load(&assets)?;
-    let units = options.units.map_or(Units::Both, Units::from);
+    let units = units(&assets, options.units);
     let built = build(&assets, bank, &options.out, units, options.module.folder().as_deref())?;
     for warning in &built.warnings {
         eprintln!("drivecourse: {warning}");
@@ -33,12 +33,12 @@ pub(crate) fn run(options: &cli::Build, speech: &cli::Speech) -> Result<()> {
     files::say(MADE.say(&[("count", &built.chapters.to_string()), ("folder", &folder), ("file", &file)]))
 }
 
-impl From<cli::Units> for Units {
-    fn from(units: cli::Units) -> Self {
-        match units {
-            cli::Units::Si => Self::Si,
-            cli::Units::Us => Self::Us,
-        }
+/// The units that pages show first: those that are asked for, else those of the module, else both.
+pub(crate) fn units(assets: &Assets, asked: Option<cli::Units>) -> Units {
+    match bank::units(assets, asked) {
+        Some(System::Si) => Units::Si,
+        Some(System::Us) => Units::Us,
+        None => Units::Both,
     }
 }
 

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::io::Write as _;
 use std::path::Path;
 
-use anyhow::{Result, anyhow, bail};
+use anyhow::{Context as _, Result, anyhow, bail};
 use drivecourse_course::portray::{PICTURES, Portrait};
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{
@@ -39,6 +39,9 @@ messages! { pub(crate) SAYS {
 
 messages! { pub(crate) ERRORS {
     NO_FAULT = "error-no-fault", "{family} has no fault called {fault}; {mend}";
+    NO_MACHINE = "error-look-no-machine", "the table of {family} has no machine {name}; {mend}";
+    MACHINES_ARE = "error-look-machines-are", "there are {names}";
+    MACHINE_NOT_DRAWN = "error-look-machine-not-drawn", "none of {tried} machines drawn was {name}; `drivecourse check` tells what keeps it from being drawn";
     LISTS_FAULTS = "error-look-lists-faults", "`drivecourse look {family}` lists those it may have";
 } }
 
@@ -56,13 +59,17 @@ pub(crate) fn run(options: &cli::Look, speech: &cli::Speech) -> Result<()> {
         drop(out);
         return spread::run(options, &assets, plan, machines);
     }
-    let system = System::from(options.units);
+    let system = bank::units(&assets, options.units).unwrap_or_default();
     let only = only(options)?;
     let faults = wanted(plan, &options.fault)?;
-    let case = match plan.draw_with(options.seed, faults.as_deref()) {
+    let seed = match &options.machine {
+        Some(name) => seed_of(plan, name, options.seed, faults.as_deref())?,
+        None => options.seed,
+    };
+    let case = match plan.draw_with(seed, faults.as_deref()) {
         Ok(case) => case,
         Err(error) => {
-            let nearest = plan.nearest(options.seed, faults.as_deref());
+            let nearest = plan.nearest(seed, faults.as_deref());
             if options.json {
                 writeln!(out, "{}", serde_json::to_string_pretty(&nearest_json(plan, &nearest, system, only))?)?;
             } else {
@@ -186,6 +193,24 @@ pub(crate) fn only(options: &cli::Look) -> Result<Option<&str>> {
         bail!(no_topic(topic));
     }
     Ok(Some(topic))
+}
+
+/// The first seed from `first` on whose machine is the one called `name` in the table.
+fn seed_of(plan: &Plan, name: &str, first: u64, faults: Option<&[usize]>) -> Result<u64> {
+    /// Seeds tried; a machine that none of them gives cannot be drawn, or as good as never.
+    const TRIED: u64 = 2_000;
+    let named = || plan.family.machines.iter().map(String::as_str);
+    if !named().any(|machine| machine == name) {
+        // Numbers of machines are too like one another to guess which is meant.
+        let mend = MACHINES_ARE.say(&[("names", &named().collect::<Vec<_>>().join(", "))]);
+        let words = [("family", plan.family.id.as_str()), ("name", &format!("{name:?}")), ("mend", &mend)];
+        bail!(NO_MACHINE.say(&words));
+    }
+    let drawn = |seed: &u64| plan.draw_with(*seed, faults).is_ok_and(|case| plan.machine_name(&case) == Some(name));
+    (0..TRIED)
+        .map(|more| first.wrapping_add(more))
+        .find(drawn)
+        .with_context(|| MACHINE_NOT_DRAWN.say(&[("name", &format!("{name:?}")), ("tried", &TRIED.to_string())]))
 }
 
 /// The faults asked for, as places in the family's; `None` where the seed decides.

@@ -25,6 +25,7 @@ mod help;
 mod look;
 mod manual;
 mod new;
+mod new_table;
 mod papers;
 mod papers_alike;
 mod pdf;

@@ -4,12 +4,13 @@ use std::collections::BTreeMap;
 
 use anyhow::{Context, Result, bail};
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Family, Kind, Plan, Quantity, QuantityId, cell, heading, messages, topics};
+use drivecourse_machine::{Plan, System, messages, topics};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::schema::Sort;
 use include_dir::{Dir, include_dir};
 
 use crate::assets::{self, Assets, Files};
+use crate::new_table::Table;
 use crate::{bank, cli, files, words};
 
 messages! { pub(crate) SAYS {
@@ -29,11 +30,9 @@ static STARTER: Dir = include_dir!("$CARGO_MANIFEST_DIR/scenarios/starter");
 /// Topics of a module for which none is named.
 const USUAL: [&str; 4] = ["mount", "chain", "load", "heat"];
 /// The name of the family, and of the table of its machines.
-const FAMILY: &str = "our-drive";
-/// Machines in the table, at most.
-const MACHINES: usize = 6;
+pub(crate) const FAMILY: &str = "our-drive";
 /// What every exam and chapter leans on, whatever its topics.
-const SAFE_WORK: &str = "safe-work";
+pub(crate) const SAFE_WORK: &str = "safe-work";
 
 pub(crate) fn run(options: &cli::New, speech: &cli::Speech) -> Result<()> {
     words::begin_built_in(speech)?;
@@ -47,7 +46,7 @@ pub(crate) fn run(options: &cli::New, speech: &cli::Speech) -> Result<()> {
     let chapters = chapters(&assets, &bank);
     let topics = chosen(&options.topic, &chapters)?;
     let plan = bank.plan(&options.like).map_err(anyhow::Error::msg)?;
-    let made = module(&topics, &chapters, plan)?;
+    let made = module(&topics, &chapters, plan, options.units.into())?;
     files::fill(folder, assets::MANIFEST, |fresh| {
         made.iter().try_for_each(|(path, bytes)| files::write(&fresh.join(path), bytes))
     })?;
@@ -106,7 +105,12 @@ pub(crate) fn no_topic(word: &str) -> String {
 }
 
 /// Every file of a module about `topics`.
-fn module(topics: &[&str], chapters: &BTreeMap<String, (String, String)>, plan: &Plan) -> Result<Files> {
+fn module(
+    topics: &[&str],
+    chapters: &BTreeMap<String, (String, String)>,
+    plan: &Plan,
+    system: System,
+) -> Result<Files> {
     let own: Vec<&str> = topics.iter().copied().filter(|topic| starter(&item_file(topic)).is_ok()).collect();
     let list = |names: &mut dyn Iterator<Item = &str>| names.map(|name| format!("{name:?}")).collect::<Vec<_>>();
     let rows: Vec<_> =
@@ -127,7 +131,8 @@ fn module(topics: &[&str], chapters: &BTreeMap<String, (String, String)>, plan: 
         .collect();
     let quoted = |topics: &[&str]| list(&mut topics.iter().copied()).join(", ");
     let fill = |path: &str| -> Result<String> {
-        Ok(starter(path)?
+        Ok(in_units(&starter(path)?, system)
+            .replace("@UNITS@", system.code())
             .replace("@ITEMS@", &list(&mut topics.iter().copied().chain([SAFE_WORK])).join(", "))
             .replace("@LIKE@", &plan.family.id)
             .replace("@TOPICS@", &quoted(topics))
@@ -149,13 +154,28 @@ fn module(topics: &[&str], chapters: &BTreeMap<String, (String, String)>, plan: 
     made.insert("scenarios/items/our-items.toml".into(), items.into_bytes());
     let path = "scenarios/families/our-drive.toml";
     let family = fill(path)?;
-    let pool = pool(&family, plan)?;
-    made.insert(path.into(), family.replace("#   @COLUMNS@", &columns(&pool)).into_bytes());
-    made.insert(format!("scenarios/families/{FAMILY}.csv"), machines(&pool).into_bytes());
+    let table = Table::new(&family, plan, topics, system)?;
+    let family = family.replace("# @COLUMNS@", &table.columns()).replace("# @FIXED@", &table.fixed());
+    made.insert(path.into(), family.into_bytes());
+    made.insert(format!("scenarios/families/{FAMILY}.csv"), table.machines().into_bytes());
     for sort in Sort::ALL {
         made.insert(format!("schemas/{}.json", sort.name()), crate::schema::text(sort)?.into_bytes());
     }
     Ok(made)
+}
+
+/// `text` with each amount that it has in both sets of units, as in `@0.04 mm|1.5 thou@`, in those of `system`.
+fn in_units(text: &str, system: System) -> String {
+    let mut out = String::new();
+    for (place, part) in text.split('@').enumerate() {
+        match part.split_once('|').filter(|_| place % 2 == 1) {
+            Some((si, us)) => out.push_str(if system == System::Si { si } else { us }),
+            // A place to be filled in otherwise keeps its marks.
+            None if place % 2 == 1 => out.push_str(&format!("@{part}@")),
+            None => out.push_str(part),
+        }
+    }
+    out
 }
 
 fn item_file(topic: &str) -> String {
@@ -165,46 +185,6 @@ fn item_file(topic: &str) -> String {
 fn starter(path: &str) -> Result<String> {
     let file = STARTER.get_file(path).with_context(|| STARTER_LACKS.say(&[("file", path)]))?;
     Ok(file.contents_utf8().with_context(|| STARTER_NO_TEXT.say(&[("file", path)]))?.to_owned())
-}
-
-/// What a machine has in its row.
-type Row = Vec<(QuantityId, f64)>;
-
-/// The rows of a table for the family in `text`: those of `plan`, with the columns that the topics of the family need.
-fn pool(text: &str, plan: &Plan) -> Result<Vec<Row>> {
-    let alone = text.replace(&format!("machines = \"{FAMILY}.csv\"\n"), "");
-    let family = Family::read_beside(FAMILY, &alone, &[&plan.family]).map_err(|problems| {
-        anyhow::Error::msg(problems.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n"))
-    })?;
-    Ok(family.pool)
-}
-
-/// What the columns of the table are, a remark each.
-fn columns(pool: &[Row]) -> String {
-    let all: Vec<_> = pool.first().into_iter().flatten().map(|(id, _)| (heading(*id), id.get())).collect();
-    let widest = all.iter().map(|(heading, _)| heading.chars().count()).max().unwrap_or(0);
-    let line = |(heading, quantity): &(String, &Quantity)| {
-        let choices = match quantity.kind {
-            Kind::Choice if quantity.choices.len() <= 4 => format!(": {}", quantity.choices.join(", ")),
-            _ => String::new(),
-        };
-        format!("#   {heading:<widest$}  {}{choices}", quantity.name)
-    };
-    all.iter().map(line).collect::<Vec<_>>().join("\n")
-}
-
-/// A table of the machines in `pool`, each under an invented number.
-fn machines(pool: &[Row]) -> String {
-    let Some(first) = pool.first() else { return "machine\n".into() };
-    let mut headings = vec!["machine".to_owned()];
-    headings.extend(first.iter().map(|(id, _)| heading(*id)));
-    let mut out = headings.join(",") + "\n";
-    for (place, row) in pool.iter().take(MACHINES).enumerate() {
-        let mut cells = vec![format!("SC-{:02}", place + 1)];
-        cells.extend(row.iter().map(|(id, value)| cell(*id, *value)));
-        out.push_str(&(cells.join(",") + "\n"));
-    }
-    out
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use anyhow::{Error, Result, bail};
 use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::{System, Working, amount, messages};
+use drivecourse_machine::{Working, amount, messages};
 use drivecourse_quiz::explain::{part_letter, skill_name};
 use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
@@ -73,7 +73,7 @@ fn choose<'a>(assets: &Assets, bank: &'a Bank, options: &cli::Practise) -> Resul
     if let Some(item) = &options.item {
         bank.item(item).map_err(Error::msg)?;
     }
-    let settings = bank.settings(System::from(options.units), |item, plan| {
+    let settings = bank.settings(bank::units(assets, options.units).unwrap_or_default(), |item, plan| {
         options.topic.as_ref().is_none_or(|topic| topic == &item.topic)
             && options.item.as_ref().is_none_or(|id| id == &item.id)
             && options.family.as_ref().is_none_or(|family| family == &plan.family.id)

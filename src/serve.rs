@@ -5,7 +5,6 @@ use std::sync::{Arc, RwLock};
 use std::time::{Duration, SystemTime};
 
 use anyhow::{Result, anyhow};
-use drivecourse_course::book::Units;
 use drivecourse_machine::language::{self, Message};
 use drivecourse_machine::messages;
 use tiny_http::{Header, Method, Request, Response, Server};
@@ -109,7 +108,7 @@ fn build(options: &cli::Serve, speech: &cli::Speech) -> Result<(Files, Vec<Strin
     let module = options.module.folder();
     let assets = words::begin(&options.module, speech)?;
     let bank = bank::load(&assets)?;
-    let units = options.units.map_or(Units::Both, Units::from);
+    let units = course::units(&assets, options.units);
     let place = tempfile::tempdir()?;
     let built = course::build(&assets, bank, &place.path().join("course"), units, module.as_deref())?;
     Ok((read_folder(&built.folder)?, built.warnings))

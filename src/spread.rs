@@ -12,7 +12,7 @@ use drivecourse_machine::{
 };
 
 use crate::assets::Assets;
-use crate::{cli, files, look, undrawable};
+use crate::{bank, cli, files, look, undrawable};
 
 /// Columns of a chart.
 const BINS: usize = 24;
@@ -30,12 +30,13 @@ messages! { pub(crate) SAYS {
     EACH_LINE = "spread-each-line", "Each line: least … most (a tenth, half, nine tenths of the machines stay below)";
     NOT_DRAWN = "spread-not-drawn", "{count} of {all} could not be drawn";
     TITLE = "spread-title", "{family}: {machines} machines";
+    OTHERS = "spread-others", "{count} quantities of other topics follow too; --topic shows those of one, such as {topic}";
     TABLE = "spread-table", "Machines of the table";
     EACH_NUMBER = "spread-each-number", "For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay below.";
 } }
 
 pub(crate) fn run(options: &cli::Look, assets: &Assets, plan: &Plan, machines: u32) -> Result<()> {
-    let system = System::from(options.units);
+    let system = bank::units(assets, options.units).unwrap_or_default();
     let only = look::only(options)?;
     // Some machines in a family may be impossible to draw; that is told as a rate, not as an end.
     let (mut cases, mut undrawn) = (Vec::new(), BTreeMap::new());
@@ -76,7 +77,16 @@ pub(crate) fn run(options: &cli::Look, assets: &Assets, plan: &Plan, machines: u
         }
         return files::say(serde_json::to_string_pretty(&all)?);
     }
-    files::say(text(plan, &cases, &undrawn, &table, &spreads).trim_end())?;
+    // What its author did not ask for is on the page, and shown by name.
+    let taught = |topic: &str| topic == topics::DRIVE || plan.family.topics.iter().any(|(named, _)| named == topic);
+    let narrow = only.is_none() && !plan.family.topics.is_empty();
+    let (shown, others): (Vec<_>, Vec<_>) =
+        spreads.into_iter().partition(|spread| !narrow || taught(spread.id.get().topic()));
+    files::say(text(plan, &cases, &undrawn, &table, &shown).trim_end())?;
+    if let Some(other) = others.first() {
+        let count = others.len().to_string();
+        files::say(format!("\n{}", OTHERS.say(&[("count", &count), ("topic", other.id.get().topic())])))?;
+    }
     if let Some(path) = &options.page {
         files::say(format!("\n{}", PAGE_IN.say(&[("file", &path.display().to_string())])))?;
     }

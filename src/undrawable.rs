@@ -2,7 +2,7 @@
 
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::language::Message;
-use drivecourse_machine::{CannotDraw, OwnTable, Plan, Problem, QuantityId, Strange, System, Unit, amount, messages};
+use drivecourse_machine::{CannotDraw, OwnTable, Plan, Problem, Strange, System, amount, messages};
 use drivecourse_quiz::FileProblem;
 use drivecourse_quiz::response::decode;
 
@@ -80,8 +80,11 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
         };
         table.strange.iter().find(here)
     });
-    // A limit of another family says nothing of this one's file, unless a value of it goes into what breaks the limit.
-    let of_another = error.span.is_none() && error.limit.is_none_or(|limit| !plan.family.limits[limit].of.is_empty());
+    // A limit of another family says nothing of this one's file, unless a value of that goes into what breaks it.
+    let of_another = match error.limit.map(|limit| &plan.family.limits[limit]) {
+        Some(limit) => !limit.of.is_empty() && error.span.as_ref().is_none_or(|span| *span == limit.span),
+        None => error.span.is_none(),
+    };
     let in_table = table.and_then(|table| match (strange, error.row) {
         (Some(strange), _) => table.place(strange),
         (None, Some(row)) => table.rows.get(row as usize).cloned(),
@@ -89,7 +92,7 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
     });
     let mut problem = Problem::from(error);
     if let Some(strange) = strange {
-        let system = table.map_or(System::Si, |table| written_in(assets, table, strange.quantity));
+        let system = table.map_or(System::Si, |table| table.system(strange.quantity));
         problem.mend = format!("{} {}", say(plan, strange, system, [LOOK_FIRST, LOOK_FIRST_CELL]), problem.mend);
     }
     match (table, in_table) {
@@ -100,18 +103,8 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
 
 /// That a column of a table, or a value in it, is far from what is usual.
 pub(crate) fn far(assets: &Assets, plan: &Plan, table: &OwnTable, strange: &Strange) -> FileProblem {
-    let what = say(plan, strange, written_in(assets, table, strange.quantity), [STRANGE, STRANGE_CELL]);
+    let what = say(plan, strange, table.system(strange.quantity), [STRANGE, STRANGE_CELL]);
     in_file(assets, &table.file, Problem { span: table.place(strange), what, mend: STRANGE_MEND.text().to_owned() })
-}
-
-/// The units that the column of `quantity` is written in, by its heading: its author knows the machine by these.
-fn written_in(assets: &Assets, table: &OwnTable, quantity: QuantityId) -> System {
-    let text = text_of(assets, &table.file);
-    let heading = table.columns.iter().find(|(id, _)| *id == quantity).and_then(|(_, span)| text.get(span.clone()));
-    let unit = heading.and_then(|heading| heading.split_once('[')?.1.split_once(']')).map(|(unit, _)| unit.trim());
-    let of = |system: &System| quantity.get().unit(*system);
-    let is = |system: &System| Unit::named(unit.unwrap_or_default()).any(|named| named == of(system));
-    System::ALL.into_iter().find(is).unwrap_or(System::Si)
 }
 
 /// What is strange, as it is said of a column or of a cell.

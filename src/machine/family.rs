@@ -74,6 +74,7 @@ use std::sync::Arc;
 use crate::packed;
 use crate::packed::{Packed, Reader};
 use crate::registry::QuantityId;
+use crate::unit::System;
 
 pub(crate) use file::File as FamilyFile;
 pub(crate) use like::SAYS as LIKE_SAYS;
@@ -81,8 +82,8 @@ pub(crate) use said::SAYS as READ_SAYS;
 pub use strange::Strange;
 pub use table::FamilyProblem;
 pub(crate) use table::SAYS as TABLE_SAYS;
-pub use written::{cell, heading};
-pub(crate) use written::{line, written};
+pub(crate) use written::written;
+pub use written::{cell, fixed_line, heading};
 
 /// How a root quantity gets its value (SI).
 #[derive(Debug, Clone, PartialEq)]
@@ -249,6 +250,8 @@ pub struct Family {
     pub table: Option<OwnTable>,
     /// The topics that its file names, each with its place in bytes; none where it is for all.
     pub topics: Vec<(String, core::ops::Range<usize>)>,
+    /// The units in which its author is told of its values: those of most columns of its own table.
+    pub told_in: System,
 }
 
 /// Where the table of machines of a family stands, for whoever tells of one of them.
@@ -264,11 +267,25 @@ pub struct OwnTable {
     pub rows: Vec<core::ops::Range<usize>>,
     /// The cells of each row, in bytes.
     pub cells: Vec<Vec<(QuantityId, core::ops::Range<usize>)>>,
+    /// Of the columns whose headings have a unit that only one set of units has, which that is.
+    pub systems: Vec<(QuantityId, System)>,
     /// Values far from what is usual in the family that this one is like.
     pub strange: Vec<Strange>,
 }
 
 impl OwnTable {
+    /// The units that the column of `quantity` is written in; where its heading leaves that open, those of most columns.
+    pub fn system(&self, quantity: QuantityId) -> System {
+        let own = self.systems.iter().find(|(id, _)| *id == quantity).map(|(_, system)| *system);
+        own.unwrap_or_else(|| self.most())
+    }
+
+    /// The units that most columns are written in.
+    fn most(&self) -> System {
+        let us = self.systems.iter().filter(|(_, system)| *system == System::Us).count();
+        if 2 * us > self.systems.len() { System::Us } else { System::Si }
+    }
+
     /// Where a strange value stands, or the heading of a strange column, in bytes.
     pub fn place(&self, strange: &Strange) -> Option<core::ops::Range<usize>> {
         let cells = strange.row.map_or(Some(&self.columns), |row| self.cells.get(row))?;
@@ -316,7 +333,7 @@ impl Family {
     }
 }
 
-packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places, lacks, table, topics);
+packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places, lacks, table, topics, told_in);
 packed!(Stated { quantity, source, because });
 packed!(Fault { id, name, weight, draws });
 packed!(Limit { quantity, at_least, at_most, because, source, asked } without span, of);

@@ -51,7 +51,9 @@ pub mod working;
 
 pub use expression::Expression;
 pub use face::{Face, Misreading, Slip};
-pub use family::{Asked, Draw, Family, FamilyProblem, Fault, Limit, OwnTable, Stated, Strange, cell, heading};
+pub use family::{
+    Asked, Draw, Family, FamilyProblem, Fault, Limit, OwnTable, Stated, Strange, cell, fixed_line, heading,
+};
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
 pub use plan::{CannotDraw, Case, Favoured, MOST_ATTEMPTS, Needs, Plan, Rejections};

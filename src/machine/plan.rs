@@ -13,7 +13,7 @@ use core::ops::Range;
 use std::sync::OnceLock;
 
 use crate::chance::{Stream, derive};
-use crate::family::{Draw, Family, heading, line};
+use crate::family::{Draw, Family, fixed_line, heading};
 use crate::messages;
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry, RelationId};
@@ -428,8 +428,8 @@ fn lacking(family: &Family, known: &[bool]) -> Problem {
     // What follows from the family's own values need not stand in a table.
     let columns = family.lacks.columns.iter().filter(|(id, _)| !known[id.index()] || drawn(*id));
     let columns: Vec<_> = columns.copied().collect();
-    let headings: Vec<_> = columns.iter().map(|(id, _)| heading(*id)).collect();
-    let lines: Vec<_> = columns.iter().map(|(id, value)| line(*id, *value)).collect();
+    let headings: Vec<_> = columns.iter().map(|(id, _)| heading(*id, family.told_in)).collect();
+    let lines: Vec<_> = columns.iter().map(|(id, value)| fixed_line(*id, *value, family.told_in)).collect();
     Problem::at(
         family.lacks.span.clone(),
         match columns.len() {

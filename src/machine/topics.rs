@@ -41,6 +41,9 @@ impl Topic {
     }
 }
 
+/// The topic that every picture of a machine and every chapter leans on.
+pub const DRIVE: &str = "drive";
+
 /// The id of the topic with this word, of four letters or more, in its heading: `heat` of `temperature`.
 pub(crate) fn headed(word: &str) -> Option<&'static str> {
     let is_part = |words: &str| words.split_whitespace().any(|part| part.to_lowercase() == word.to_lowercase());

@@ -45,7 +45,7 @@ use toml::{Spanned, Value as Toml};
 
 use crate::item::Item;
 use crate::marking::{Marking, MarkingFile};
-use crate::mend::{NO_UNITS, WRITE, WRITE_EITHER, WRITE_EITHER_SAY, WRITE_SAY_OR_OUT, quoted, write_say};
+use crate::mend::{WRITE, WRITE_EITHER_SAY, WRITE_SAY_OR_OUT, quoted, units_called, write_say};
 use read::Reader;
 #[cfg(not(wordless))]
 pub(crate) use read::SAYS as ROW_SAYS;
@@ -271,13 +271,12 @@ impl Blueprint {
         {
             reader.say(months.span(), MONTHS.text(), WRITE_SAY_OR_OUT.say(&[("example", "months = 12")]));
         }
-        let units = file.units.map_or(System::default(), |units| {
-            let found = System::ALL.into_iter().find(|system| system.code() == units.get_ref());
-            if found.is_none() {
-                let either = WRITE_EITHER.say(&[("one", "si"), ("other", "us")]);
-                reader.say(units.span(), NO_UNITS.say(&[("units", &quoted(units.get_ref()))]), either);
+        let units = file.units.map_or(System::default(), |units| match units_called(units.get_ref(), units.span()) {
+            Ok(units) => units,
+            Err(problem) => {
+                reader.problems.push(problem);
+                System::default()
             }
-            found.unwrap_or_default()
         });
         if let Some(families) = &file.families
             && families.get_ref().is_empty()

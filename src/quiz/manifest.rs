@@ -4,6 +4,7 @@
 //! title = "Chain drives at our plant"
 //! description = "What our apprentices must show before they check a drive beside somebody."
 //! language = "en"                               # of everything people read; left out: English
+//! units = "us"                                  # shown unless a command says otherwise; or "si"
 //!
 //! [reuse]
 //! items = ["chain", "safe-work", "dial-rises"]   # topics, skills, or single items of the program
@@ -16,13 +17,13 @@
 use core::ops::Range;
 
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, Problem, did_you_mean, messages, read_toml};
+use drivecourse_machine::{Plan, Problem, System, did_you_mean, messages, read_toml};
 use schemars::JsonSchema;
 use serde::Deserialize;
 use toml::Spanned;
 
 use crate::bank::Bank;
-use crate::mend::quoted;
+use crate::mend::{quoted, units_called};
 
 messages! { pub(crate) SAYS {
     NO_SUCH = "problem-module-no-such", "The program has no topic, skill or item called {name}.";
@@ -43,6 +44,9 @@ pub(crate) struct File {
     description: String,
     /// The language of everything people read, such as "de"; English, if left out.
     language: Option<String>,
+    /// The units that machines, practice and chapters are shown in, "si" or "us", unless a command is told otherwise.
+    #[schemars(with = "Option<String>")]
+    units: Option<Spanned<String>>,
     /// What exams may ask besides the module's own.
     #[serde(default)]
     reuse: ReuseFile,
@@ -71,6 +75,8 @@ pub struct Manifest {
     pub description: String,
     /// Its language, if it names one.
     pub language: Option<String>,
+    /// The units to show, if it names any.
+    pub units: Option<System>,
     items: Vec<(String, Range<usize>)>,
     families: Vec<(String, Range<usize>)>,
 }
@@ -82,11 +88,15 @@ impl Manifest {
     /// Every [`Problem`] found, in one pass.
     pub fn read(text: &str) -> Result<Self, Vec<Problem>> {
         let file: File = read_toml(text)?;
+        let units = match file.units {
+            Some(units) => Some(units_called(units.get_ref(), units.span()).map_err(|problem| vec![problem])?),
+            None => None,
+        };
         let named = |names: Vec<Spanned<String>>| {
             names.into_iter().map(|name| (name.get_ref().clone(), name.span())).collect::<Vec<_>>()
         };
         let (items, families) = (named(file.reuse.items), named(file.reuse.families));
-        Ok(Self { title: file.title, description: file.description, language: file.language, items, families })
+        Ok(Self { title: file.title, description: file.description, language: file.language, units, items, families })
     }
 
     /// Whether anything is taken over.

@@ -1,7 +1,9 @@
 //! What several files say of what is wrong in them, and how it is mended.
 
-use drivecourse_machine::messages;
+use core::ops::Range;
+
 pub(crate) use drivecourse_machine::quoted;
+use drivecourse_machine::{Problem, System, messages};
 
 messages! { pub(crate) SAYS {
     WRITE = "problem-mend-write", "Write {example}.";
@@ -22,4 +24,16 @@ messages! { pub(crate) SAYS {
 /// `Write count = 2, say.`
 pub(crate) fn write_say(example: &str) -> String {
     WRITE_SAY.say(&[("example", example)])
+}
+
+/// The set of units that `text` at `span` names: `si` or `us`.
+///
+/// # Errors
+/// That it names none.
+pub(crate) fn units_called(text: &str, span: Range<usize>) -> Result<System, Problem> {
+    System::ALL.into_iter().find(|system| system.code() == text).ok_or_else(|| {
+        let [one, other] = System::ALL.map(System::code);
+        let either = WRITE_EITHER.say(&[("one", one), ("other", other)]);
+        Problem::at(span, NO_UNITS.say(&[("units", &quoted(text))]), either)
+    })
 }

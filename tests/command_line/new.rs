@@ -47,7 +47,14 @@ fn a_module_shows_its_own_limits_with_their_source_and_its_machines_by_name() {
     let spread = place.run(&["look", "our-drive", "--spread", "200", "--page", "spread.html", "--module", "plant"]);
     let spread = plain(&spread.done());
     assert!(spread.contains("mount.gap_limit") && spread.contains("always 0.04 mm"), "{spread}");
-    assert!(spread.contains("1450 … 1760 r/min (14"), "plates keep their figures: {spread}");
+    // What the family is not for is counted, and shown by its topic.
+    assert!(
+        spread.contains(" quantities of other topics follow too; --topic") && !spread.contains("start."),
+        "{spread}"
+    );
+    let start = ["look", "our-drive", "--spread", "200", "--topic", "start", "--module", "plant"];
+    let start = plain(&place.run(&start).done());
+    assert!(start.contains("1450 … 1760 r/min (14"), "plates keep their figures: {start}");
     let page = place.text("spread.html");
     assert!(page.contains("<svg") && page.trim_end().ends_with("</html>"));
     let json = place.run(&["look", "our-drive", "--spread", "50", "--json", "--module", "plant"]).done();
@@ -57,6 +64,87 @@ fn a_module_shows_its_own_limits_with_their_source_and_its_machines_by_name() {
     place.run(&["new", "other", "--topic", "chian"]).refused(&["did you mean \"chain\"?"]);
     place.run(&["new", "other", "--topic", "zzz"]).refused(&["no topic \"zzz\"", "\n  chain    Chain\n", "Warm-up"]);
     assert!(place.is_empty("other"));
+}
+
+#[test]
+fn a_plant_with_plates_in_inches_has_its_module_in_inches() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,mounting,temperature", "--units", "us"]).done();
+    let (file, table) = ("plant/scenarios/families/our-drive.toml", "plant/scenarios/families/our-drive.csv");
+    let (family, rows) = (place.text(file), place.text(table));
+    assert!(
+        rows.starts_with("machine,drive.motor_power [hp],") && rows.contains("chain.centres_planned [in]"),
+        "{rows}"
+    );
+    // 7.5 kW are 10.06 hp of 550 ft·lbf/s.
+    assert!(rows.contains("\nSC-01,10.0577,"), "{rows}");
+    for part in ["\"inch leaves\"", "\"1.5 thou\"", "[\"54 °F\", \"86 °F\"]", "\n# \"heat.sump_limit\" = \"200 °F\" "]
+    {
+        assert!(family.contains(part), "{part}: {family}");
+    }
+    for file in ["module.toml", "scenarios/exams/first-check.toml", "scenarios/families/our-drive.toml", "README.md"] {
+        let text = place.text(&format!("plant/{file}"));
+        assert!(!text.contains('@'), "every place is filled in: {text}");
+    }
+    // Every limit of the other family may be taken over as it stands.
+    let taken: String = family
+        .lines()
+        .map(|line| match line.strip_prefix("# \"").filter(|rest| rest.contains("\" = \"")) {
+            Some(rest) => format!("\"{rest}\n"),
+            None => format!("{line}\n"),
+        })
+        .collect();
+    assert!(taken.matches("\n\"heat.").count() >= 4, "{taken}");
+    place.write(file, &taken);
+    place.run(&["check", "--module", "plant"]).done();
+    place.write(file, &family);
+    // What the module names is shown, unless a command is told otherwise.
+    let look = |more: &[&str]| {
+        let look = ["look", "our-drive", "--topic", "drive", "--module", "plant", "--machine", "SC-04"];
+        plain(&place.run(&[&look[..], more].concat()).done())
+    };
+    assert!(look(&[]).contains(", after SC-04") && look(&[]).contains("14.8 hp"), "{}", look(&[]));
+    assert!(look(&["--units", "si"]).contains("11.0 kW"), "{}", look(&["--units", "si"]));
+    let look = ["look", "our-drive", "--module", "plant", "--machine", "SC-44"];
+    place.run(&look).refused(&["no machine \"SC-44\"; there are SC-01, SC-02"]);
+    let exam = ["papers", "--module", "plant", "--roster", "first-group", "--secret", "secret", "--out", "exam"];
+    place.run(&exam).done();
+    // So is the author told of what is wrong: the cell's own unit.
+    place.write(table, rows.replacen(",10.0577,", ",1.00577,", 1));
+    let said = plain(&place.run(&["check", "--module", "plant"]).out);
+    assert!(said.contains("SC-01 has drive.motor_power at 1.006 hp, and the other machines"), "{said}");
+    place.write(table, &rows);
+    place.mend("plant/module.toml", "units = \"us\"", "units = \"inch\"");
+    let ran = place.run(&["check", "--module", "plant"]);
+    assert!(ran.code == 1 && ran.out.contains("plant/module.toml:6:9: \"inch\" is no set of units."), "{}", ran.out);
+}
+
+#[test]
+fn columns_that_hardly_matter_for_the_topics_stand_at_the_end_and_say_so() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "mount"]).done();
+    let family = place.text("plant/scenarios/families/our-drive.toml");
+    let (needed, minor) = family.split_once("# These hardly change what your topics ask").unwrap();
+    assert!(needed.contains("#   mount.along [mm]") && minor.contains("#   chain.teeth_large"), "{family}");
+    // A gap under a foot has nothing to do with the chain: another chain, the same answer.
+    let answer = || {
+        let practise = ["practise", "--module", "plant", "--item", "our-twist", "--count", "1"];
+        plain(&place.run_with(&practise, b"?\n?\n?\n=\n").done())
+    };
+    let before = answer();
+    let table = "plant/scenarios/families/our-drive.csv";
+    let rows = place.text(table);
+    assert!(
+        rows.lines()
+            .next()
+            .unwrap()
+            .ends_with(",chain.size,chain.teeth_small,chain.teeth_large,chain.centres_planned [mm]")
+    );
+    place.write(table, rows.replace(",120,", ",140,"));
+    assert!(before.contains("The answer is") && before == answer(), "{before}\n{}", answer());
+    // For a chain, all of them matter.
+    place.run(&["new", "other", "--topic", "chain"]).done();
+    assert!(!place.text("other/scenarios/families/our-drive.toml").contains("hardly change"));
 }
 
 #[test]

@@ -71,7 +71,7 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
     );
     assert!(ran.code == 1 && !ran.out.contains("without ="), "no fault is to blame: {}", ran.out);
     let span = rows.replace("load.bearing_span [mm]", "load.bearing_span [in]");
-    let ran = told(table, span, &["The column load.bearing_span has 3810 mm to"]);
+    let ran = told(table, span, &["The column load.bearing_span has 150.0 in to"]);
     assert_eq!(ran.code, 0, "a bearing span is no reason to refuse: {}", ran.out);
     // One machine's slip, beside those that are as usual.
     let ratio = rows.replace(",24.6,", ",2.46,");
@@ -87,6 +87,16 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
     let sag = good.replace("[fixed]\n", "[fixed]\n\"chain.sag_share_wanted\" = \"1.5 %\"\n");
     let ran = told(family, sag, &["has chain.wanted_verdict", "at “too tight”"]);
     assert_eq!(ran.code, 0, "{}", ran.out);
+    // One that no machine can keep is told at its line, though the limit is the other family's.
+    let sag = good.replace("[fixed]\n", "[fixed]\n\"chain.sag_share_wanted\" = \"20 %\"\n");
+    let ran = told(
+        family,
+        sag,
+        &["the limit on chain.window_share", "there goes into it: chain.sag_share_wanted 20", "\"20 %\""],
+    );
+    assert!(ran.code == 1 && ran.err.contains("2 problems"), "{}{}", ran.out, ran.err);
+    let cold = good.replace("[fixed]\n", "[fixed]\n\"heat.sump_limit\" = \"8 °C\"\n");
+    told(family, cold, &["our-drive.toml:40:1: ", "heat.allowed_power/thermal limit", "heat.sump_limit 8.00 °C"]);
     // A limit that a fault does not reach hides it.
     let limit = good.replace("value = \"0.04 mm\", source", "value = \"0.6 mm\", source");
     let limit = limit.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chain\", \"heat\", \"mount\"]");
@@ -100,6 +110,16 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
     told(family, oil, &["lacks 2 of its columns", "\n       mount.along [mm],mount.across [mm]\n"]);
     let none = good.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chian\"]");
     told(family, none, &["There is no topic called \"chian\".", "Did you mean \"chain\"?"]);
+    let chapter = good.replace("topics = [\"chain\", \"heat\"]", "topics = [\"temperature\"]");
+    told(family, chapter, &["There is no topic called \"temperature\".", "Did you mean \"heat\"?"]);
+    // One that needs no column more: nobody would be asked about it.
+    let noise = good.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chain\", \"heat\", \"noise\"]");
+    let ran = told(
+        family,
+        noise,
+        &["our-drive.toml:17:27: This family is for questions about \"noise\" too", "Add \"noise\" to the items"],
+    );
+    assert_eq!(ran.code, 0, "{}", ran.out);
 }
 
 #[test]

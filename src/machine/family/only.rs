@@ -3,9 +3,7 @@
 use super::{Asked, Draw, Family, Limit};
 use crate::plan;
 use crate::registry::{QuantityId, Registry};
-
-/// The topic that every picture of a machine and every chapter leans on.
-const DRIVE: &str = "drive";
+use crate::topics::DRIVE;
 
 impl Family {
     /// This family for questions about `topics` and the drive itself alone: what neither their quantities nor those that are

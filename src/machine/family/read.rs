@@ -13,6 +13,7 @@ use crate::problem::{Problem, did_you_mean, quoted};
 use crate::registry::{Registry, nearest};
 use crate::toml_file::read_toml;
 use crate::topics;
+use crate::unit::System;
 
 impl Family {
     /// Reads the family `id` from TOML.
@@ -105,6 +106,7 @@ impl Family {
                         columns: read.columns,
                         rows: read.rows,
                         cells: read.cells,
+                        systems: read.systems,
                         strange: Vec::new(),
                     });
                 }
@@ -181,6 +183,7 @@ impl Family {
         }
         roots.sort_by_key(|(id, _)| *id);
         let Shares { healthy, pairs } = shares;
+        let told_in = own_table.as_ref().map_or_else(System::default, OwnTable::most);
         let mut family = Self {
             id: id.to_owned(),
             name: file.name,
@@ -196,6 +199,7 @@ impl Family {
             places: core::mem::take(&mut reader.places),
             lacks: Lacks::default(),
             table: own_table,
+            told_in,
             topics: file.topics.iter().map(|topic| (topic.get_ref().clone(), topic.span())).collect(),
         };
         if let Some((other, place)) = other {

@@ -85,6 +85,7 @@ pub(super) struct Machines {
     pub(super) columns: Vec<(QuantityId, Range<usize>)>,
     pub(super) rows: Vec<Range<usize>>,
     pub(super) cells: Vec<Vec<(QuantityId, Range<usize>)>>,
+    pub(super) systems: Vec<(QuantityId, System)>,
 }
 
 #[derive(Debug, Clone, PartialEq)]
@@ -109,7 +110,7 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
         |row: &[Cell]| row.first().map_or(0, |cell| cell.span.start)..row.last().map_or(0, |cell| cell.span.end);
     if !headings.iter().any(|heading| may_be_heading(&heading.text)) {
         let mark = char::from(delimiter(text)).to_string();
-        let usual = usual.iter().map(|id| heading(*id));
+        let usual = usual.iter().map(|id| heading(*id, System::default()));
         let usual: Vec<_> = core::iter::once(NAME.to_owned()).chain(usual).collect();
         // Of a family that is like none with a table, any heading may do.
         let usual = if usual.len() > 1 { usual } else { EXAMPLE.map(str::to_owned).to_vec() };
@@ -186,10 +187,21 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
         out.cells.push(columns.iter().zip(row).filter_map(place).collect());
     }
     out.columns = columns.iter().zip(&headings).filter_map(place).collect();
+    out.systems = columns.iter().filter_map(system).collect();
     if rows.is_empty() {
         reader.problems.push(Problem::whole(told!(NO_MACHINE), told!(NO_MACHINE_MEND)));
     }
     out
+}
+
+/// The set of units that a column is written in, where only one has its unit.
+fn system(column: &Column) -> Option<(QuantityId, System)> {
+    let Column::Value(id, Some(unit)) = column else { return None };
+    let has = |system: &&System| Unit::named(unit).any(|named| named == id.get().unit(**system));
+    match System::ALL.iter().filter(has).collect::<Vec<_>>().as_slice() {
+        [one] => Some((*id, **one)),
+        _ => None,
+    }
 }
 
 /// Says which cells of a row are numbers with a decimal comma.

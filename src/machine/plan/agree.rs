@@ -47,14 +47,15 @@ pub(super) fn disagreements(family: &Family) -> Vec<Problem> {
             continue;
         };
         let inputs: Vec<_> = by.get().inputs().map(|input| input.get().id).collect();
-        let line = format!("\"{}\" = {{ value = \"{}\", source = \"...\" }}", id.get().id, written(id, value));
+        let line =
+            format!("\"{}\" = {{ value = \"{}\", source = \"...\" }}", id.get().id, written(id, value, family.told_in));
         problems.push(placed(
             Some(place),
             told!(
                 DISAGREES,
                 "name" = id.get().id,
-                "value" = written(id, value),
-                "worked" = written(id, worked),
+                "value" = written(id, value, family.told_in),
+                "worked" = written(id, worked, family.told_in),
                 "inputs" = inputs.join(", "),
                 "relation" = by.get().relation.id,
             ),

@@ -5,12 +5,11 @@ use std::collections::BTreeSet;
 use super::{CannotDraw, Case, MOST_ATTEMPTS, Plan};
 use crate::amount;
 use crate::chance::{Stream, derive};
-use crate::family::Limit;
+use crate::family::{Draw, Limit};
 use crate::messages;
 use crate::problem::refusal;
 use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Given, work};
-use crate::unit::System;
 
 messages! { pub(crate) SAYS {
     FOLLOWS = "problem-nearest-follows", "There it follows from {values}.";
@@ -78,7 +77,7 @@ impl Plan {
         let values = |of: &[QuantityId]| {
             let written = |id: &QuantityId| {
                 let value = nearest.case.values[id.index()];
-                format!("{} {}", id.get().id, amount::write_exact(id.get(), value, System::Si))
+                format!("{} {}", id.get().id, amount::write_exact(id.get(), value, self.family.told_in))
             };
             of.iter().map(written).collect::<Vec<_>>().join(", ")
         };
@@ -107,11 +106,15 @@ impl Plan {
             (None, None) => return error,
         };
         error.because = format!("{} {more}", error.because).into();
-        // Of all that goes into it, what the author wrote is what the author can mend.
+        // Of all that goes into it, what the author wrote is what the author can mend: what is fixed before what is drawn.
         let mut own = self.all_starts(&from);
         own.retain(|id| self.family.place(*id, None).is_some());
-        if let ([one], None) = (own.as_slice(), &error.span) {
-            error.span = self.family.place(*one, None);
+        let of_another = error.limit.is_none_or(|limit| !self.family.limits[limit].of.is_empty());
+        let fixed =
+            |id: &&QuantityId| self.family.roots.iter().any(|root| root.0 == **id && matches!(root.1, Draw::Fixed(_)));
+        let fixed: Vec<_> = own.iter().filter(fixed).collect();
+        if let ([one], true) = (fixed.as_slice(), of_another) {
+            error.span = self.family.place(**one, None);
         }
         own.retain(|id| !shown.contains(id));
         if !own.is_empty() && own.len() <= MOST_STARTS {
@@ -145,6 +148,11 @@ impl Plan {
         while let Some(id) = waiting.pop() {
             if all.insert(id) {
                 waiting.extend(self.inputs(id));
+                let share = |(drawn, draw): &(QuantityId, Draw)| match draw {
+                    Draw::Share { of, .. } if *drawn == id => Some(*of),
+                    _ => None,
+                };
+                waiting.extend(self.family.roots.iter().filter_map(share));
             }
         }
         all.into_iter().filter(|id| self.inputs(*id).next().is_none()).collect()

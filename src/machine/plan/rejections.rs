@@ -9,7 +9,6 @@ use crate::family::{Asked, Family, Limit, written};
 use crate::messages;
 use crate::problem::Problem;
 use crate::registry::Registry;
-use crate::unit::System;
 
 messages! { pub(crate) SAYS {
     CANNOT = "problem-draw-cannot", "No machine of the family \"{family}\" could be drawn in {attempts} attempts {wanted}. {why}";
@@ -275,7 +274,7 @@ impl Plan {
         };
         if !limit.of.is_empty() && !matches!(limit.asked, Asked::Fault(_)) {
             let bound = |name: &str, value: f64| match value.is_finite() {
-                true => format!("\n{name} = \"{}\"", written(limit.quantity, value)),
+                true => format!("\n{name} = \"{}\"", written(limit.quantity, value, self.family.told_in)),
                 false => String::new(),
             };
             let lines = format!(
@@ -303,11 +302,11 @@ impl Plan {
         let notes = if notes.is_empty() { String::new() } else { format!(" ({})", notes.join("; ")) };
         let quantity = limit.quantity.get();
         let bound = if nearest < limit.at_least {
-            told!(LEAST, "value" = amount::write_exact(quantity, limit.at_least, System::Si))
+            told!(LEAST, "value" = amount::write_exact(quantity, limit.at_least, self.family.told_in))
         } else {
-            told!(LARGEST, "value" = amount::write_exact(quantity, limit.at_most, System::Si))
+            told!(LARGEST, "value" = amount::write_exact(quantity, limit.at_most, self.family.told_in))
         };
-        let value = amount::write_exact(quantity, nearest, System::Si);
+        let value = amount::write_exact(quantity, nearest, self.family.told_in);
         told!(BEYOND, "id" = quantity.id, "notes" = notes, "name" = quantity.name, "value" = value, "bound" = bound,)
     }
 }

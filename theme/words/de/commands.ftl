@@ -110,6 +110,7 @@ spread-machines = { $family }: { $machines } Maschinen, { $sound } davon in Ordn
 spread-each-line = Jede Zeile: kleinster … größter Wert (ein Zehntel, die Hälfte, neun Zehntel der Maschinen bleiben darunter)
 spread-not-drawn = { $count } von { $all } ließen sich nicht ziehen
 spread-title = { $family }: { $machines } Maschinen
+spread-others = { $count } Größen anderer Themen folgen auch; --topic zeigt die von einem, wie { $topic }
 spread-table = Maschinen der Tabelle
 spread-each-number = Zu jeder Zahl: kleinster … größter Wert, in Klammern, worunter ein Zehntel, die Hälfte und neun Zehntel der Maschinen bleiben.
 

@@ -26,11 +26,11 @@ help-demo-out = Ordner, der angelegt wird; eine frühere Vorführung darin wird 
 
 help-build = Den Kurs bauen: ein Ordner voller Seiten für Telefon, Bildschirm oder Webserver
 help-build-out = Ordner für die Seiten; ein früherer Kurs darin wird ersetzt
-help-build-units = Einheiten, die die Seiten zuerst zeigen; umschalten kann jeder. Ohne diese Angabe stehen beide da
+help-build-units = Einheiten, die die Seiten zuerst zeigen; umschalten kann jeder. Ohne diese Angabe die, die das Modul nennt, sonst beide
 
 help-serve = Den Kurs auf diesem Rechner zeigen und neu bauen, sobald sich eine Datei des Moduls ändert
 help-serve-port = Port auf 127.0.0.1; 0 nimmt irgendeinen freien
-help-serve-units = Einheiten, die die Seiten zuerst zeigen; umschalten kann jeder. Ohne diese Angabe stehen beide da
+help-serve-units = Einheiten, die die Seiten zuerst zeigen; umschalten kann jeder. Ohne diese Angabe die, die das Modul nennt, sonst beide
 help-choice-units-si = Millimeter, Newton, Kilowatt, Grad Celsius
 help-choice-units-us = Zoll, Pfund, Horsepower, Grad Fahrenheit
 
@@ -121,11 +121,12 @@ help-forget-yes = Ja, für immer
 help-look = Einen Antrieb ganz zeigen: was man sieht, was verborgen ist, was ihm fehlt
 help-look-family = Name einer Familie von Antrieben; ohne ihn werden die Familien aufgezählt
 help-look-seed = Die Nummer der Maschine: dieselbe Nummer ist überall dieselbe Maschine
-help-look-units = Einheiten, die gezeigt werden
+help-look-units = Einheiten, die gezeigt werden; ohne das die, die das Modul nennt, sonst si
 help-look-paths = Zeigen, wie jede Größe aus denen davor folgt
 help-look-figures = Ordner für jedes Bild, das sich von der Maschine zeichnen lässt, als SVG
 help-look-topic = Nur die Größen dieses Themas zeigen, zum Beispiel chain
 help-look-fault = Eine Maschine mit diesem Fehler, nach seiner Kennung; zweimal für zwei Fehler; none für eine, der nichts fehlt
+help-look-machine = Die erste Maschine dieses Namens in der Tabelle der Familie, von der Nummer an
 help-look-spread = So viele Maschinen ziehen und zeichnen, wie jede Größe streut
 help-look-page = Mit --spread: die Diagramme als Seite
 help-look-json = JSON ausgeben, für Programme
@@ -136,7 +137,7 @@ help-practise-item = Nur diese Aufgabe
 help-practise-family = Nur Maschinen dieser Familie
 help-practise-seed = Wo die Zahlen anfangen; dieselbe Zahl gibt dieselben Aufgaben
 help-practise-count = Wie viele Aufgaben
-help-practise-units = Einheiten, die gezeigt werden
+help-practise-units = Einheiten, die gezeigt werden; ohne das die, die das Modul nennt, sonst si
 
 help-solve = Irgendeine Größe aus dem ausrechnen, was gegeben ist, mit dem Lösungsweg
     .after =
@@ -154,6 +155,7 @@ help-solve-json = JSON ausgeben, für Programme
 help-new = Ein kleines eigenes Modul anlegen: Kurs, Antriebe, Aufgaben, Prüfung, Namensliste, alles in den Dateien erklärt
 help-new-folder = Ordner, der angelegt wird
 help-new-topic = Themen, einige von drive, mount, oil, align, fasten, chain, load, start, heat, vibrate, noise, follow, mit Kommas dazwischen: Jedes bringt sein Kapitel und seine Spalten in der Tabelle der Maschinen mit [Vorgabe: mount,chain,load,heat]
+help-new-units = Die Einheiten Ihrer Schilder: Tabelle, Grenzen und Prüfung beginnen darin
 help-new-like = Die Familie des Programms, die Ihr Antrieb abwandelt; `drivecourse look` nennt sie
 
 help-check = Familien, Aufgaben, Prüfungen, Namenslisten und Kapitel eines Moduls lesen und jeden Fehler in einem Durchgang melden

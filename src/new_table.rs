@@ -1,0 +1,169 @@
+//! The table of machines that `new` makes: its columns, those that matter for the module's topics first, and what the family
+//! that is varied fixes.
+
+use anyhow::Result;
+use drivecourse_machine::topics::DRIVE;
+use drivecourse_machine::{Draw, Family, Figures, Kind, Plan, QuantityId, Registry, System, cell, fixed_line, heading};
+
+use crate::new::FAMILY;
+
+/// Machines in the table, at most.
+const MACHINES: usize = 6;
+/// Machines on which it is tried what a column does.
+const TRIED: usize = 3;
+/// A column that moves what is asked by no more than this share of it hardly matters.
+const LITTLE: f64 = 0.05;
+
+/// What a machine has in its row.
+type Row = Vec<(QuantityId, f64)>;
+
+/// A table for a variation of a family.
+pub(crate) struct Table {
+    pool: Vec<Row>,
+    /// Columns that matter for the topics; one of another topic with a quantity that follows from it.
+    needed: Vec<(QuantityId, Option<QuantityId>)>,
+    /// Columns that hardly do.
+    minor: Vec<QuantityId>,
+    /// What the other family fixes of the topics.
+    fixed: Vec<(QuantityId, f64)>,
+    system: System,
+}
+
+impl Table {
+    /// The table for the family in `text`, which varies that of `plan` for `topics`, in the units of `system`.
+    ///
+    /// # Errors
+    /// What is wrong with the family.
+    pub(crate) fn new(text: &str, plan: &Plan, topics: &[&str], system: System) -> Result<Self> {
+        let alone = text.replace(&format!("machines = \"{FAMILY}.csv\"\n"), "");
+        let told = |problems: Vec<drivecourse_machine::Problem>| {
+            anyhow::Error::msg(problems.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n"))
+        };
+        let family = Family::read_beside(FAMILY, &alone, &[&plan.family]).map_err(told)?;
+        let columns: Vec<QuantityId> = family.pool.first().into_iter().flatten().map(|(id, _)| *id).collect();
+        let of = |id: &QuantityId| topics.contains(&id.get().topic());
+        let (mut needed, mut minor) = (Vec::new(), Vec::new());
+        for id in columns {
+            match of(&id) || id.get().topic() == DRIVE {
+                true => needed.push((id, None)),
+                false => match moved(&family, id, topics) {
+                    Some(moved) => needed.push((id, Some(moved))),
+                    None => minor.push(id),
+                },
+            }
+        }
+        let fixed = plan
+            .family
+            .roots
+            .iter()
+            .filter(|(id, _)| of(id) && !text.contains(&format!("\"{}\" =", id.get().id)))
+            .filter_map(|(id, draw)| match draw {
+                Draw::Fixed(value) => Some((*id, *value)),
+                _ => None,
+            });
+        Ok(Self { fixed: fixed.collect(), pool: family.pool, needed, minor, system })
+    }
+
+    /// What the columns are, a remark each, and which of them need no care.
+    pub(crate) fn columns(&self) -> String {
+        let heading = |id: &QuantityId| heading(*id, self.system);
+        let widest = self.all().map(|id| heading(&id).chars().count()).max().unwrap_or(0);
+        let line = |id: &QuantityId| {
+            let choices = match id.get().kind {
+                Kind::Choice if id.get().choices.len() <= 4 => format!(": {}", id.get().choices.join(", ")),
+                _ => String::new(),
+            };
+            format!("#   {:<widest$}  {}{choices}", heading(id), id.get().name)
+        };
+        let needed = |(id, moved): &(QuantityId, Option<QuantityId>)| match moved {
+            // What stands on the motor's plate needs no reason; a column of another topic does.
+            Some(moved) if id.get().topic() != "start" => format!("{}, for {}", line(id), moved.get().id),
+            _ => line(id),
+        };
+        let mut lines: Vec<_> = self.needed.iter().map(needed).collect();
+        if !self.minor.is_empty() {
+            lines.push(
+                "# These hardly change what your topics ask; what stands in the table will do, in your rows too:"
+                    .into(),
+            );
+            lines.extend(self.minor.iter().map(line));
+        }
+        lines.join("\n")
+    }
+
+    /// The columns, in the table's order.
+    fn all(&self) -> impl Iterator<Item = QuantityId> + '_ {
+        self.needed.iter().map(|(id, _)| *id).chain(self.minor.iter().copied())
+    }
+
+    /// The machines, each under an invented number.
+    pub(crate) fn machines(&self) -> String {
+        let columns: Vec<_> = self.all().collect();
+        let headings = columns.iter().map(|id| heading(*id, self.system));
+        let mut out = core::iter::once("machine".to_owned()).chain(headings).collect::<Vec<_>>().join(",") + "\n";
+        for (place, row) in self.pool.iter().take(MACHINES).enumerate() {
+            let value = |id: &QuantityId| row.iter().find(|(column, _)| column == id).map(|(_, value)| *value);
+            let cells = columns.iter().map(|id| value(id).map_or_else(String::new, |it| cell(*id, it, self.system)));
+            let name = format!("SC-{:02}", place + 1);
+            out.push_str(&(core::iter::once(name).chain(cells).collect::<Vec<_>>().join(",") + "\n"));
+        }
+        out
+    }
+
+    /// What the other family fixes of the topics, each as a line that can be taken over, with what it is.
+    pub(crate) fn fixed(&self) -> String {
+        let short = |id: QuantityId, base: f64| {
+            let unit = id.get().unit(self.system);
+            let value = Figures::Significant(4).round(unit.from_base(base)).to_string().parse().unwrap_or(f64::NAN);
+            if id.get().kind == Kind::Choice { base } else { unit.to_base(value) }
+        };
+        let lines: Vec<_> =
+            self.fixed.iter().map(|(id, base)| (fixed_line(*id, short(*id, *base), self.system), id)).collect();
+        let widest = lines.iter().map(|(line, _)| line.chars().count()).max().unwrap_or(0);
+        lines.iter().map(|(line, id)| format!("# {line:<widest$}  # {}", id.get().name)).collect::<Vec<_>>().join("\n")
+    }
+}
+
+/// The first quantity of `topics` that comes out otherwise where machines of `family` have another value in the column `id`,
+/// one that another machine has.
+fn moved(family: &Family, id: QuantityId, topics: &[&str]) -> Option<QuantityId> {
+    let of = |row: &Row| row.iter().find(|(column, _)| *column == id).map(|(_, value)| *value);
+    let asked: Vec<_> = Registry::get()
+        .quantities()
+        .filter(|id| topics.contains(&id.get().topic()) || id.get().topic() == DRIVE)
+        .collect();
+    let drawn = |row: Row| {
+        let mut alone = family.clone();
+        // A limit would have another machine drawn in place of one that breaks it.
+        alone.limits.clear();
+        (alone.pool, alone.machines) = (vec![row], Vec::new());
+        let case = Plan::new(alone).ok()?.draw_with(1, Some(&[])).ok()?;
+        Some(asked.iter().map(|id| case.values[id.index()]).collect::<Vec<_>>())
+    };
+    let others: Vec<f64> = family.pool.iter().filter_map(of).collect();
+    let lowest = others.iter().copied().fold(f64::INFINITY, f64::min);
+    let highest = others.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    family.pool.iter().take(TRIED).find_map(|row| {
+        let usual = drawn(row.clone());
+        [lowest, highest].into_iter().find_map(|other| {
+            let changed =
+                row.iter().map(|(column, value)| (*column, if *column == id { other } else { *value })).collect();
+            match (&usual, drawn(changed)) {
+                (Some(usual), Some(changed)) => {
+                    let mut pairs = usual.iter().zip(&changed).zip(&asked);
+                    pairs.find(|((one, two), id)| is_apart(**id, **one, **two)).map(|(_, id)| *id)
+                }
+                // What ends in no machine at all matters for everything.
+                _ => Some(id),
+            }
+        })
+    })
+}
+
+/// Whether two values of a quantity differ by more than hardly matters.
+fn is_apart(id: QuantityId, one: f64, two: f64) -> bool {
+    match id.get().kind {
+        Kind::Choice => one != two && !(one.is_nan() && two.is_nan()),
+        _ => (one - two).abs() > LITTLE * one.abs().max(two.abs()),
+    }
+}
