@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::io::Write as _;
 
 use anyhow::{Result, bail};
-use drivecourse_machine::messages;
+use drivecourse_machine::{messages, quoted};
 use drivecourse_quiz::{Bank, FileProblem};
 
 use crate::check::Check;
@@ -97,10 +97,20 @@ impl Check<'_> {
             let mut seen = BTreeSet::new();
             list.retain(|found| seen.insert(found.report.clone()));
         }
-        // A chapter that shows a machine which cannot be drawn says again what is said of its family.
+        // A chapter that shows a machine which cannot be drawn, and an exam that asks about it, say again what is said of its
+        // family: that of this family no machine could be drawn.
         let of_families = self.found.iter().filter(|found| found.file.contains("scenarios/families/"));
         let told: Vec<String> = of_families.map(|found| found.what.clone()).collect();
-        let again = |found: &Found| told.iter().any(|what| what.starts_with(&found.what));
+        let beginning = |what: &String| {
+            let id = what.split('"').nth(1)?;
+            let end = what.find(&quoted(id))? + quoted(id).len();
+            Some(what[..end].to_owned())
+        };
+        let of_none: Vec<String> = told.iter().filter_map(beginning).collect();
+        let again = |found: &Found| {
+            told.iter().any(|what| what.starts_with(&found.what))
+                || of_none.iter().any(|none| found.what.contains(none) || found.mend.contains(none))
+        };
         self.found.retain(|found| found.file.contains("scenarios/families/") || !again(found));
     }
 
