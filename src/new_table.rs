@@ -24,6 +24,8 @@ pub(crate) struct Table {
     needed: Vec<(QuantityId, Option<QuantityId>)>,
     /// Columns that hardly do.
     minor: Vec<QuantityId>,
+    /// What belongs to a machine's build and has no column.
+    built: Vec<QuantityId>,
     /// What the other family fixes of the topics.
     fixed: Vec<(QuantityId, f64)>,
     system: System,
@@ -61,13 +63,17 @@ impl Table {
                 Draw::Fixed(value) => Some((*id, *value)),
                 _ => None,
             });
-        Ok(Self { fixed: fixed.collect(), pool: family.pool, needed, minor, system })
+        let fixed = fixed.collect();
+        let drawn = |(id, draw): &&(QuantityId, Draw)| id.get().built && of(id) && !matches!(draw, Draw::Fixed(_));
+        let built = family.roots.iter().filter(drawn).map(|(id, _)| *id).collect();
+        Ok(Self { pool: family.pool, needed, minor, built, fixed, system })
     }
 
     /// What the columns are, a remark each, and which of them need no care.
     pub(crate) fn columns(&self) -> String {
         let heading = |id: &QuantityId| heading(*id, self.system);
-        let widest = self.all().map(|id| heading(&id).chars().count()).max().unwrap_or(0);
+        let widest =
+            self.all().chain(self.built.iter().copied()).map(|id| heading(&id).chars().count()).max().unwrap_or(0);
         let line = |id: &QuantityId| {
             let choices = match id.get().kind {
                 Kind::Choice if id.get().choices.len() <= 4 => format!(": {}", id.get().choices.join(", ")),
@@ -87,6 +93,12 @@ impl Table {
                     .into(),
             );
             lines.extend(self.minor.iter().map(line));
+        }
+        if !self.built.is_empty() {
+            lines.push(
+                "# What else belongs to a machine is drawn once for its name. Where you know it, add a column:".into(),
+            );
+            lines.extend(self.built.iter().map(line));
         }
         lines.join("\n")
     }

@@ -87,8 +87,15 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
     };
     let in_table = table.and_then(|table| match (strange, error.row) {
         (Some(strange), _) => table.place(strange),
-        (None, Some(row)) => table.rows.get(row as usize).cloned(),
-        (None, None) => of_another.then(|| table.headings.clone()),
+        (None, Some(row)) => {
+            let cell = |column| table.cells.get(row as usize)?.iter().find(|(id, _)| *id == column);
+            let cell = error.column.and_then(cell).map(|(_, span)| span.clone());
+            cell.or_else(|| table.rows.get(row as usize).cloned())
+        }
+        (None, None) => of_another.then(|| {
+            let heading = table.columns.iter().find(|(id, _)| Some(*id) == error.column);
+            heading.map_or_else(|| table.headings.clone(), |(_, span)| span.clone())
+        }),
     });
     let mut problem = Problem::from(error);
     if let Some(strange) = strange {

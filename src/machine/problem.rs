@@ -3,9 +3,12 @@
 use core::fmt;
 use core::ops::Range;
 
+use crate::amount;
 use crate::instrument::Figures;
 use crate::language::with_decimal_mark;
 use crate::messages;
+use crate::registry::QuantityId;
+use crate::unit::System;
 
 /// Something wrong in a file.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -82,6 +85,10 @@ messages! { pub(crate) SAYS {
     LIST_QUANTITIES = "problem-file-list-quantities", "`drivecourse solve --list` names every quantity.";
     OUTSIDE = "problem-result-outside", "{input} is {value}, outside {min} to {max} (SI units)";
     TOO_SMALL = "problem-result-too-small", "{input} is {value}, and the least possible is {min} (SI units)";
+    NOT_ABOVE = "problem-result-not-above", "{input} is {value}, and must be more than {min}";
+    NOT_BELOW = "problem-result-not-below", "{input} is {value}, and must be less than {max}";
+    BELOW = "problem-result-below", "{input} is {value}, and the least possible is {min}";
+    ABOVE = "problem-result-above", "{input} is {value}, and the most possible is {max}";
     TOO_LARGE = "problem-result-too-large", "{input} is {value}, and the most possible is {max} (SI units)";
     NOT_SETTLING = "problem-result-not-settling", "the readings are not settling yet";
     NO_SOLUTION = "problem-result-no-solution", "no {sought} meets the request";
@@ -127,6 +134,39 @@ pub fn refusal(error: &drivecourse_calc::Error) -> String {
         Error::NoSolution { sought } => told!(NO_SOLUTION, "sought" = sought),
         other => other.to_string(),
     }
+}
+
+/// As [`refusal`], where it is one of these `inputs` (SI) that is refused: by its id, in the units of `system`. That input too.
+#[cfg(not(wordless))]
+pub(crate) fn refusal_of(
+    error: &drivecourse_calc::Error,
+    inputs: &[(QuantityId, f64)],
+    system: System,
+) -> (String, Option<QuantityId>) {
+    let drivecourse_calc::Error::OutOfRange { value, min, max, .. } = error else { return (refusal(error), None) };
+    let Some((id, _)) = inputs.iter().find(|(_, input)| input == value) else { return (refusal(error), None) };
+    let written = |base: f64| amount::write_exact(id.get(), if base == f64::MIN_POSITIVE { 0.0 } else { base }, system);
+    let (input, value_text) = (id.get().id, written(*value));
+    let why = match () {
+        () if value < min && *min == f64::MIN_POSITIVE => {
+            told!(NOT_ABOVE, "input" = input, "value" = value_text, "min" = written(*min))
+        }
+        () if value < min => told!(BELOW, "input" = input, "value" = value_text, "min" = written(*min)),
+        () if value == min => told!(NOT_ABOVE, "input" = input, "value" = value_text, "min" = written(*min)),
+        () if value == max => told!(NOT_BELOW, "input" = input, "value" = value_text, "max" = written(*max)),
+        () => told!(ABOVE, "input" = input, "value" = value_text, "max" = written(*max)),
+    };
+    (why, Some(*id))
+}
+
+/// Nothing: the browser shows no such thing.
+#[cfg(wordless)]
+pub(crate) fn refusal_of(
+    _: &drivecourse_calc::Error,
+    _: &[(QuantityId, f64)],
+    _: System,
+) -> (String, Option<QuantityId>) {
+    (String::new(), None)
 }
 
 /// Nothing: the browser shows no such thing.

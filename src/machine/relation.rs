@@ -110,7 +110,7 @@ macro_rules! relation {
         $id:literal: $title:literal,
         $gives:literal: $out:ty = $calc:expr,
         from $from:tt,
-        formula [$($formula:literal),* $(,)?],
+        formula [$($formula:expr),* $(,)?],
         source $source:expr,
         turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
     ) => {
@@ -146,7 +146,7 @@ macro_rules! relation {
         $id:literal: $title:literal,
         $gives:literal: $out:ty = $calc:expr,
         from $from:tt,
-        formula [$($formula:literal),* $(,)?],
+        formula [$($formula:expr),* $(,)?],
         source $source:expr,
         turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
     ) => {

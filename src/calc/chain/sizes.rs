@@ -8,7 +8,7 @@
 //! weight in lbf/ft. Numbers 140 and 160: mass from memory. Other published weights differ by up to 5 %.
 //!
 //! **Metric B series**: pitch, roller, inside width and mass from a printed DIN 8187 / BS 228 table; breaking load of the
-//! single chain from memory of ISO 606:2004, except 10B (22.2 kN, V. B. Bhandari, *Design of Machine Elements*, Ex 14.7).
+//! chain with one, two and three strands from memory of ISO 606:2004, except one strand of 10B (22.2 kN, V. B. Bhandari, *Design of Machine Elements*, Ex 14.7).
 //! Older editions give 16B, 20B and 24B far less (42.3, 64.5 and 97.9 kN). Makers' masses differ by 5 to 10 %.
 //!
 //! **Beyond 2 in of pitch** (40B and 48B, numbers 180 to 240) there is none: the chain speeds up to which each way of
@@ -57,17 +57,33 @@ pub struct ChainSize {
     pub mass: LinearMassDensity,
     /// Least breaking load.
     pub breaking_load: Force,
+    /// Least breaking load of the chain with two and with three such strands.
+    pub breaking_load_of_several: [Force; 2],
+}
+
+impl ChainSize {
+    /// Least breaking load of the chain with so many `strands`; with more than three of them in proportion to three.
+    ///
+    /// In the B series several strands carry less than so many times one.
+    pub fn breaking_load_of(&self, strands: u32) -> Force {
+        let [two, three] = self.breaking_load_of_several;
+        match strands {
+            1 => self.breaking_load,
+            2 => two,
+            more => three * (f64::from(more) / 3.0),
+        }
+    }
 }
 
 /// Every chain, in the order that files refer to.
 pub static ALL: [ChainSize; 18] = [
-    metric("06B", [9.525, 6.35, 5.72], 0.41, 8.9),
-    metric("08B", [12.70, 8.51, 7.75], 0.70, 17.8),
-    metric("10B", [15.875, 10.16, 9.65], 0.91, 22.2),
-    metric("12B", [19.05, 12.07, 11.68], 1.18, 28.9),
-    metric("16B", [25.40, 15.88, 17.02], 2.68, 60.0),
-    metric("20B", [31.75, 19.05, 19.56], 3.50, 95.0),
-    metric("24B", [38.10, 25.40, 25.40], 6.80, 160.0),
+    metric("06B", [9.525, 6.35, 5.72], 0.41, [8.9, 16.9, 24.9]),
+    metric("08B", [12.70, 8.51, 7.75], 0.70, [17.8, 31.1, 44.5]),
+    metric("10B", [15.875, 10.16, 9.65], 0.91, [22.2, 44.5, 66.7]),
+    metric("12B", [19.05, 12.07, 11.68], 1.18, [28.9, 57.8, 86.7]),
+    metric("16B", [25.40, 15.88, 17.02], 2.68, [60.0, 106.0, 160.0]),
+    metric("20B", [31.75, 19.05, 19.56], 3.50, [95.0, 170.0, 250.0]),
+    metric("24B", [38.10, 25.40, 25.40], 6.80, [160.0, 280.0, 425.0]),
     inch("35", Build::Rollerless, [0.375, 0.200, 0.188], 0.21, 1760.0),
     inch("40", Build::Standard, [0.500, 0.312, 0.312], 0.42, 3125.0),
     inch("50", Build::Standard, [0.625, 0.400, 0.375], 0.69, 4880.0),
@@ -77,8 +93,8 @@ pub static ALL: [ChainSize; 18] = [
     inch("120", Build::Standard, [1.500, 0.875, 1.000], 3.87, 28_125.0),
     inch("140", Build::Standard, [1.750, 1.000, 1.000], 4.95, 38_280.0),
     inch("160", Build::Standard, [2.000, 1.125, 1.250], 6.61, 50_000.0),
-    metric("28B", [44.45, 27.94, 30.99], 8.50, 200.0),
-    metric("32B", [50.80, 29.21, 30.99], 10.5, 250.0),
+    metric("28B", [44.45, 27.94, 30.99], 8.50, [200.0, 360.0, 530.0]),
+    metric("32B", [50.80, 29.21, 30.99], 10.5, [250.0, 450.0, 670.0]),
 ];
 
 /// The chain with this number, `None` when it is not in the table.
@@ -117,17 +133,26 @@ pub fn by_index(index: usize) -> Option<&'static ChainSize> {
     ALL.get(index)
 }
 
-/// Pitch, roller and width in mm; mass in kg/m; breaking load in kN.
-const fn metric(designation: &'static str, mm: [f64; 3], kg_per_m: f64, kn: f64) -> ChainSize {
-    size(designation, Series::MetricB, Build::Standard, mm, 1e-3, kg_per_m, 1e3 * kn)
+/// Pitch, roller and width in mm; mass in kg/m; breaking load in kN with one, two and three strands.
+const fn metric(designation: &'static str, mm: [f64; 3], kg_per_m: f64, kn: [f64; 3]) -> ChainSize {
+    let [one, two, three] = kn;
+    size(designation, Series::MetricB, Build::Standard, mm, 1e-3, kg_per_m, [1e3 * one, 1e3 * two, 1e3 * three])
 }
 
-/// Pitch, roller and width in inches; weight in lbf/ft; breaking load in lbf.
+/// Pitch, roller and width in inches; weight in lbf/ft; breaking load in lbf, so many times that with several strands.
 const fn inch(designation: &'static str, build: Build, inches: [f64; 3], lb_per_ft: f64, lbf: f64) -> ChainSize {
     const POUND: f64 = 0.453_592_37;
     const FOOT: f64 = 0.304_8;
     let newtons = lbf * POUND * crate::math::STANDARD_GRAVITY;
-    size(designation, Series::Inch, build, inches, FOOT / 12.0, lb_per_ft * POUND / FOOT, newtons)
+    size(
+        designation,
+        Series::Inch,
+        build,
+        inches,
+        FOOT / 12.0,
+        lb_per_ft * POUND / FOOT,
+        [newtons, 2.0 * newtons, 3.0 * newtons],
+    )
 }
 
 /// The typed row: `dimensions` times `unit` in metres, the rest in SI units.
@@ -138,9 +163,10 @@ const fn size(
     dimensions: [f64; 3],
     unit: f64,
     kg_per_m: f64,
-    newtons: f64,
+    newtons: [f64; 3],
 ) -> ChainSize {
     let [pitch, roller, width] = dimensions;
+    let [one, two, three] = newtons;
     ChainSize {
         designation,
         series,
@@ -149,8 +175,14 @@ const fn size(
         roller_diameter: metres(roller * unit),
         inside_width: metres(width * unit),
         mass: LinearMassDensity { dimension: PhantomData, units: PhantomData, value: kg_per_m },
-        breaking_load: Force { dimension: PhantomData, units: PhantomData, value: newtons },
+        breaking_load: force(one),
+        breaking_load_of_several: [force(two), force(three)],
     }
+}
+
+/// The library's own constructor cannot run at compile time.
+const fn force(value: f64) -> Force {
+    Force { dimension: PhantomData, units: PhantomData, value }
 }
 
 /// The library's own constructor cannot run at compile time.
@@ -202,6 +234,27 @@ mod tests {
             assert_eq!(by_index(i).unwrap(), by_designation(size.designation).unwrap());
         }
         assert!(by_index(18).is_none() && by_designation("61").is_none());
+    }
+
+    /// Twice and three times in the inch series; less than that, and never less than with one strand fewer, in the B series.
+    #[test]
+    fn several_strands_carry_less_than_so_many_times_one_in_the_b_series() {
+        for size in &ALL {
+            let [one, two, three, four] =
+                [1, 2, 3, 4].map(|strands| size.breaking_load_of(strands).get::<kilonewton>());
+            assert!(
+                two > 1.7 * one && two <= 2.005 * one && three > 1.48 * two - 1e-9 && three <= 3.005 * one,
+                "{size:?}"
+            );
+            if size.series == Series::Inch {
+                assert_relative_eq!(three, 3.0 * one, max_relative = 1e-12);
+            }
+            assert_relative_eq!(four, three / 3.0 * 4.0, max_relative = 1e-12);
+        }
+        // ISO 606:2004, from memory.
+        let of = |name: &str, strands| by_designation(name).unwrap().breaking_load_of(strands).get::<kilonewton>();
+        assert_relative_eq!(of("20B", 2), 170.0, max_relative = 1e-12);
+        assert_relative_eq!(of("16B", 3), 160.0, max_relative = 1e-12);
     }
 
     /// The number tells the pitch: eighths of an inch before the last digit, sixteenths before the B.

@@ -142,7 +142,8 @@ impl Reader {
                     true => told!(EMPTY_DRAW),
                     false => told!(NO_DRAW, "keys" = keys.join(&format!(" {} ", amount::AND.text()))),
                 };
-                self.say(span, what, told!(NO_DRAW_MEND));
+                let stated = keys.contains(&"value");
+                self.say(span, what, if stated { told!(STATED_IN_DRAW) } else { told!(NO_DRAW_MEND) });
                 None
             }
         }

@@ -38,6 +38,7 @@ messages! { pub(crate) SAYS {
     NO_CHOICE_MEND = "problem-family-no-choice-mend", "Put at least one value in the list.";
     NO_DRAW = "problem-family-no-draw", "A draw with {keys} is not known.";
     EMPTY_DRAW = "problem-family-empty-draw", "A draw with nothing in it is not known.";
+    STATED_IN_DRAW = "problem-family-stated-in-draw", "A value with its source stands under [fixed]: move the line up there.";
     NO_DRAW_MEND = "problem-family-no-draw-mend", "Use { between = [least, most] }, { choose = [...] }, { about = middle, spread = deviation } or { of = quantity, between = [least, most] }.";
     STATED = "problem-family-stated", "A fixed value is a value, or a value with its source.";
     STATED_MEND = "problem-family-stated-mend", "Write \"...\", or { value = \"...\", source = \"...\", because = \"...\" }; `because` may be left out.";

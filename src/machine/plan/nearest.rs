@@ -7,13 +7,15 @@ use crate::amount;
 use crate::chance::{Stream, derive};
 use crate::family::{Draw, Limit};
 use crate::messages;
-use crate::problem::refusal;
+use crate::problem::refusal_of;
 use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Given, work};
 
 messages! { pub(crate) SAYS {
     FOLLOWS = "problem-nearest-follows", "There it follows from {values}.";
     OWN = "problem-nearest-own", "Of what this family's file says, there goes into it: {values}.";
+    MEND_OWN = "problem-nearest-mend-own", "Mend this value, or what it is held against ({inputs}).";
+    MEND_IT = "problem-nearest-mend-it", "Mend this value.";
     ALSO = "problem-nearest-also", "Besides, {limit}.";
     REFUSED = "problem-nearest-refused", "“{relation}” ({id}) had none: {why}. It follows from {values}.";
 } }
@@ -39,6 +41,8 @@ pub struct Nearest {
     pub breaks: Vec<Short>,
     /// The first calculation that had no result, and why.
     pub refused: Option<(RelationId, String)>,
+    /// Which of its inputs was refused, where it is one.
+    pub at_fault: Option<QuantityId>,
 }
 
 impl Nearest {
@@ -115,6 +119,14 @@ impl Plan {
         let fixed: Vec<_> = own.iter().filter(fixed).collect();
         if let ([one], true) = (fixed.as_slice(), of_another) {
             error.span = self.family.place(**one, None);
+            let held = |id: &QuantityId| self.inputs(*id).map(|input| input.get().id).collect::<Vec<_>>().join(", ");
+            error.mend = match error.limit {
+                Some(limit) => told!(MEND_OWN, "inputs" = held(&self.family.limits[limit].quantity)).into(),
+                None => told!(MEND_IT).into(),
+            };
+        }
+        if !matches!(fixed.as_slice(), [_]) {
+            error.column = self.column_at_fault(&from, nearest.at_fault);
         }
         own.retain(|id| !shown.contains(id));
         if !own.is_empty() && own.len() <= MOST_STARTS {
@@ -127,6 +139,14 @@ impl Plan {
                 format!("{} {}", error.because, told!(ALSO, "limit" = self.beyond(short.limit, value))).into();
         }
         error
+    }
+
+    /// The one column of the family's own table that these follow from, or that was refused, if there is one alone.
+    fn column_at_fault(&self, of: &[QuantityId], refused: Option<QuantityId>) -> Option<QuantityId> {
+        let table = self.family.table.as_ref()?;
+        let is_column = |id: &QuantityId| table.columns.iter().any(|(column, _)| column == id);
+        let starts: Vec<_> = self.all_starts(of).into_iter().filter(is_column).collect();
+        refused.filter(is_column).or_else(|| if let [one] = starts.as_slice() { Some(*one) } else { None })
     }
 
     /// What is drawn or fixed and these follow from; where that is too much to be read, these themselves, or of a single one
@@ -170,7 +190,7 @@ impl Plan {
         let values = vec![f64::NAN; Registry::get().len()];
         let mut case = Case { seed, rejected: attempt, faults: faults.to_vec(), values };
         self.draw_roots(derive(seed, u64::from(attempt)), None, None, &mut case);
-        let mut refused = None;
+        let (mut refused, mut at_fault) = (None, None);
         for step in &self.steps {
             let at = &self.at[step.from as usize..step.to as usize];
             // What follows from what has no result has none either, and is no refusal of its own.
@@ -179,7 +199,12 @@ impl Plan {
             }
             match work(step.eval, &Given { values: &case.values, at }) {
                 Ok(value) => case.values[usize::from(step.gives)] = value,
-                Err(error) => refused = refused.or_else(|| Some((step.by, refusal(&error)))),
+                Err(error) if refused.is_none() => {
+                    let inputs: Vec<_> = at.iter().map(|at| (QuantityId(*at), case.values[usize::from(*at)])).collect();
+                    let (why, input) = refusal_of(&error, &inputs, self.family.told_in);
+                    (refused, at_fault) = (Some((step.by, why)), input);
+                }
+                Err(_) => {}
             }
         }
         let breaks = (self.family.limits.iter().enumerate())
@@ -187,6 +212,6 @@ impl Plan {
             .map(|(place, limit)| Short { limit: place, by: limit.beyond(case.values[limit.quantity.index()]) })
             .filter(|short| short.by > 0.0)
             .collect();
-        Nearest { case, breaks, refused }
+        Nearest { case, breaks, refused, at_fault }
     }
 }

@@ -8,7 +8,7 @@ use crate::chance::{Stream, derive};
 use crate::family::{Asked, Family, Limit, written};
 use crate::messages;
 use crate::problem::Problem;
-use crate::registry::Registry;
+use crate::registry::{QuantityId, Registry};
 
 messages! { pub(crate) SAYS {
     CANNOT = "problem-draw-cannot", "No machine of the family \"{family}\" could be drawn in {attempts} attempts {wanted}. {why}";
@@ -48,6 +48,8 @@ pub struct CannotDraw {
     pub mend: Box<str>,
     /// The row of the family's pool that was drawn from, where it was one alone.
     pub row: Option<u32>,
+    /// The one column of the family's table that is at fault, where it can be told.
+    pub column: Option<QuantityId>,
     /// What was tried for: the seed and the faults.
     pub(super) tried: Box<(u64, Vec<usize>)>,
 }
@@ -262,7 +264,17 @@ impl Plan {
         let mend = self.mend(limit.map(|place| &self.family.limits[place]), &faults);
         let family = self.family.id.as_str().into();
         let (wanted, because, mend) = (wanted.into(), because.into(), mend.into());
-        CannotDraw { family, wanted, because, limit, span, mend, row: None, tried: Box::new((seed, faults)) }
+        CannotDraw {
+            family,
+            wanted,
+            because,
+            limit,
+            span,
+            mend,
+            row: None,
+            column: None,
+            tried: Box::new((seed, faults)),
+        }
     }
 
     /// What can be done where machines with these faults break `limit`, with lines to copy.

@@ -7,7 +7,7 @@ use toml::de::Error;
 use crate::language::Message;
 use crate::messages;
 use crate::problem::{Problem, did_you_mean, quoted};
-use crate::registry::nearest;
+use crate::registry::{Registry, nearest};
 
 messages! { pub(crate) SAYS {
     NOT_VALID = "problem-file-not-valid", "This is not valid here: {why}.";
@@ -36,6 +36,9 @@ messages! { pub(crate) SAYS {
     WRITE_LIST = "problem-file-write-list", "Put it in square brackets, with commas between several.";
     WRITE_TABLE = "problem-file-write-table", "Give it a heading of its own, [{name}], and write below it what belongs to it, or put that in curly brackets.";
     WRITE_SO = "problem-file-write-so", "Write it so:\n{line}";
+    CURLY = "problem-file-curly", "these quotation marks are not the straight ones";
+    CURLY_MEND = "problem-file-curly-mend", "Write \" in place of both; a text editor that is no word processor leaves them straight.";
+    LINE_ELSEWHERE = "problem-file-line-elsewhere", "It is a quantity: its line stands under [fixed] or [draw], above the parts with double brackets.";
     UNQUOTED = "problem-file-unquoted", "text stands in quotation marks";
     COMMA = "problem-file-comma", "a number is written with a decimal point";
     HEADING_OPEN = "problem-file-heading-open", "this heading is not closed";
@@ -147,6 +150,9 @@ pub(super) fn of_syntax(fault: &Error, text: &str) -> Problem {
     let span = fault.span().unwrap_or_default();
     if message.starts_with(STRING_UNQUOTED) && !span.is_empty() {
         let line = with_quoted(text, span.start);
+        if line.is_none() && text.get(span.start..).is_some_and(|rest| rest.starts_with(PRINTED)) {
+            return problem(told!(CURLY), told!(CURLY_MEND));
+        }
         let mend = line.map_or_else(|| told!(QUOTE), |line| told!(WRITE_SO, "line" = line));
         return problem(told!(UNQUOTED), mend);
     }
@@ -171,6 +177,11 @@ pub(super) fn of_shape(error: &Error, text: &str, wanted: Option<&str>) -> Probl
         let known: Vec<&str> = rest.split('`').skip(2).step_by(2).filter(|name| !name.is_empty()).collect();
         let mend =
             nearest(name, known.iter().copied()).map_or_else(|| told!(KNOWN, "names" = known.join(", ")), did_you_mean);
+        // A line of [fixed] that was added at the file's end stands in what comes last there.
+        let mend = match Registry::get().find(name) {
+            Some(_) => told!(LINE_ELSEWHERE),
+            None => mend,
+        };
         return problem(told!(what, "name" = quoted(name)), mend);
     }
     if let Some(name) = message.strip_prefix("missing field `").and_then(|rest| rest.split('`').next()) {
@@ -265,10 +276,11 @@ fn assigned(text: &str, at: usize) -> Option<(&str, &str)> {
     (plain && at > from + name.len()).then_some((name.trim(), value))
 }
 
+/// Quotation marks of print, which TOML does not know.
+const PRINTED: [char; 8] = ['„', '“', '”', '‚', '‘', '’', '«', '»'];
+
 /// The line at `at` with its value in quotation marks.
 fn with_quoted(text: &str, at: usize) -> Option<String> {
-    /// Quotation marks of print, which TOML does not know.
-    const PRINTED: [char; 8] = ['„', '“', '”', '‚', '‘', '’', '«', '»'];
     let (name, value) = assigned(text, at)?;
     Some(format!("{name} = {}", quoted(value.trim_matches(PRINTED))))
 }

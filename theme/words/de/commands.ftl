@@ -155,8 +155,8 @@ forget-remove-yourself = Blätter, Lösungen, Dateien mit Antworten, Ergebnisse 
 new-made = { $count } Dateien in { $folder }; anfangen mit { $file }
 check-read-one = 1 Familie, { $items } Aufgaben gelesen
 check-read-more = { $families } Familien, { $items } Aufgaben gelesen
-check-one-note = 1 Anmerkung außerdem; --all zählt sie auf
-check-more-notes = { $count } Anmerkungen außerdem; --all zählt sie auf
+check-one-note = 1 Anmerkung außerdem, kein Fehler; --all nennt sie
+check-more-notes = { $count } Anmerkungen außerdem, keine Fehler; --all zählt sie auf
 schema-made = { $count } Schemas in { $folder }
 manual-made = { $count } Seiten in { $folder }; zu öffnen: { $file }
 

@@ -12,8 +12,14 @@ problem-file-strands-mend =
     { $lines }
 problem-file-percent = Die Einheit fehlt: Das ist ein Anteil in %.
 problem-file-percent-mend = Schreiben Sie { $percent }, oder { $share } für { $written } des Ganzen.
+problem-file-part = Das wird gezählt, und ein Teil davon ist keins.
+problem-file-part-mend = Eine ganze Zahl schreiben.
 problem-file-thousands = Das Komma kann Tausender oder Dezimalstellen abtrennen.
 problem-file-thousands-mend = Schreiben Sie { $whole } oder { $decimal }.
+problem-result-not-above = { $input } ist { $value } und muss mehr als { $min } sein
+problem-result-not-below = { $input } ist { $value } und muss weniger als { $max } sein
+problem-result-below = { $input } ist { $value }, und das Mindeste ist { $min }
+problem-result-above = { $input } ist { $value }, und das Meiste ist { $max }
 problem-result-outside = { $input } ist { $value }, außerhalb von { $min } bis { $max } (SI-Einheiten)
 problem-result-too-small = { $input } beträgt { $value }, möglich ist mindestens { $min } (SI-Einheiten)
 problem-result-too-large = { $input } beträgt { $value }, möglich ist höchstens { $max } (SI-Einheiten)
@@ -52,6 +58,9 @@ problem-file-write-table = Geben Sie ihm eine eigene Überschrift, [{ $name }], 
 problem-file-write-so =
     Schreiben Sie es so:
     { $line }
+problem-file-curly = diese Anführungszeichen sind nicht die geraden
+problem-file-curly-mend = An beider Stelle " schreiben; ein Texteditor, der keine Textverarbeitung ist, lässt sie gerade.
+problem-file-line-elsewhere = Das ist eine Größe: Ihre Zeile steht unter [fixed] oder [draw], über den Teilen mit doppelten Klammern.
 problem-file-unquoted = Text steht in Anführungszeichen
 problem-file-comma = Zahlen stehen in der Datei mit Dezimalpunkt
 problem-file-heading-open = diese Überschrift ist nicht geschlossen
@@ -156,6 +165,7 @@ problem-family-no-choice = Hier steht nichts zur Wahl.
 problem-family-no-choice-mend = Setzen Sie mindestens einen Wert in die Liste.
 problem-family-no-draw = Eine Ziehung mit { $keys } gibt es nicht.
 problem-family-empty-draw = Eine leere Ziehung gibt es nicht.
+problem-family-stated-in-draw = Ein Wert mit seiner Quelle steht unter [fixed]: die Zeile dorthin setzen.
 problem-family-no-draw-mend = Möglich sind {"{"} between = [kleinster, größter] {"}"}, {"{"} choose = [...] {"}"}, {"{"} about = Mitte, spread = Abweichung {"}"} oder {"{"} of = Größe, between = [kleinster, größter] {"}"}.
 problem-family-stated = Ein fester Wert ist ein Wert, oder ein Wert mit seiner Quelle.
 problem-family-stated-mend = Schreiben Sie "...", oder {"{"} value = "...", source = "...", because = "..." {"}"}; `because` kann wegbleiben.
@@ -251,6 +261,8 @@ problem-draw-leave-out =
     { $line }
 
 problem-nearest-follows = Dort folgt es aus { $values }.
+problem-nearest-mend-own = Diesen Wert ändern, oder woran er gemessen wird ({ $inputs }).
+problem-nearest-mend-it = Diesen Wert ändern.
 problem-nearest-own = Aus der Datei dieser Familie geht darin ein: { $values }.
 problem-nearest-also = Außerdem: { $limit }.
 problem-nearest-refused = „{ $relation }“ ({ $id }) hatte keins: { $why }. Es folgt aus { $values }.

@@ -201,11 +201,11 @@ relation-chain-mass-table = Masse der Kette je Länge aus ihrer Nummer
     .turn-one-strand = Sie haben die Masse eines Strangs genommen; jeder Strang der Kette wiegt ebenso viel.
 
 relation-chain-breaking-load-table = Mindestbruchkraft aus der Nummer der Kette
-    .method = Suchen Sie die Nummer der Kette in der Kettentabelle, und nehmen Sie den Wert mit der Zahl der Stränge mal.
-    .limits = B-Reihe und dass Mehrfachketten das entsprechende Vielfache halten: nach ISO 606:2004, aus dem Gedächtnis
+    .method = Suchen Sie die Nummer der Kette mit der Zahl ihrer Stränge in der Kettentabelle. In der Zollreihe zählt jeder Strang ganz; in der B-Reihe halten zwei oder drei weniger als das Zwei- oder Dreifache.
+    .limits = B-Reihe nach ISO 606:2004, aus dem Gedächtnis; vier Stränge und mehr im Verhältnis zu dreien
     .place = Mindestbruchkraft
     .turn-row-below = Sie haben die Zeile der nächstgrößeren Kette abgelesen.
-    .turn-one-strand = Sie haben einen Strang genommen; die Mindestbruchkraft der Kette ist dieser Wert mal der Zahl der Stränge.
+    .turn-one-strand = Sie haben einen Strang genommen; die Kette hat mehr davon und hält mehr.
 
 relation-chain-pitch-dia-small-sine = Teilkreisdurchmesser des kleinen Kettenrads
     .place = Teilkreisdurchmesser des Kettenrads

@@ -10,6 +10,8 @@ use crate::unit::Kind;
 messages! { pub(crate) SAYS {
     PERCENT = "problem-file-percent", "The unit is missing: this is a share in %.";
     PERCENT_MEND = "problem-file-percent-mend", "Write {percent}, or {share} for {written} of the whole.";
+    PART = "problem-file-part", "This is counted, and there is no part of one.";
+    PART_MEND = "problem-file-part-mend", "Write a whole number.";
     COMMA = "problem-file-thousands", "Its comma may part thousands or decimals.";
     COMMA_MEND = "problem-file-thousands-mend", "Write {whole} or {decimal}.";
 } }
@@ -28,6 +30,7 @@ pub struct Unstated {
 /// A file is read the same whatever the language, and nobody is asked how it is meant. So it is stricter than answers are:
 ///
 /// * a share that people are shown in % bears its sign, because `1.5` may be meant for 1.5 % or for 150 %;
+/// * what is counted is a whole number: 19.5 teeth are a slip, and 20 of them a guess;
 /// * a comma before exactly three figures (`1,200`) is refused, because it may be twelve hundred or one point two. Where the
 ///   number has a decimal point too (`1,234.5`), or the comma can part nothing but decimals (`30,5`, `0,125`), it is read.
 ///
@@ -45,6 +48,9 @@ pub fn stated(text: &str, kind: Kind, of: Option<&Quantity>) -> Result<f64, Unst
     let refused = |why: String, mend: String| Err(Unstated { why, mend: Some(mend) });
     if let Some([whole, decimal]) = in_doubt(text, &amount) {
         return refused(told!(COMMA), told!(COMMA_MEND, "whole" = quoted(&whole), "decimal" = quoted(&decimal)));
+    }
+    if kind == Kind::Count && amount.base.fract() != 0.0 {
+        return refused(told!(PART), told!(PART_MEND));
     }
     // `1 : 50` is a share as it stands.
     if !amount.unit_given && of.is_some_and(Quantity::is_percent) && !text.contains(':') {

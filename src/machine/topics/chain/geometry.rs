@@ -45,18 +45,18 @@ pub(super) const RELATIONS: &[Relation] = &[
     .limits("lists differ by up to 5 % in the inch series and 10 % in the B series, and give chains of several strands a little less or more than so many times one; 140 and 160 from memory"),
     relation! {
         "chain.breaking_load/table": "Least breaking load from the chain's number",
-        "chain.breaking_load": Force = chain(size).map(|chain| chain.breaking_load * f64::from(n)),
+        "chain.breaking_load": Force = chain(size).map(|chain| chain.breaking_load_of(n)),
         from { size: Choice = "chain.size", n: u32 = "chain.strands" },
         formula [],
         source Source::published("ASME B29.1-2011", "least ultimate tensile strength"),
         turns {
-            "row below": next_chain(size).map(|chain| chain.breaking_load * f64::from(n)) => "You read the row of the next larger chain.";
-            "one strand": chain(size).map(|chain| chain.breaking_load) => "You took one strand; the least breaking load of the chain is that times the strands.";
+            "row below": next_chain(size).map(|chain| chain.breaking_load_of(n)) => "You read the row of the next larger chain.";
+            "one strand": chain(size).map(|chain| chain.breaking_load) => "You took one strand; the chain has more, and breaks at more.";
         },
     }
     .lookup()
-    .method("Look the chain's number up in the table of chains, and multiply by the number of strands.")
-    .limits("B series, and that strands break at so many times one, from memory of ISO 606:2004"),
+    .method("Look the chain's number and its strands up in the table of chains. In the inch series each strand counts in full; in the B series two or three carry less than so many times one.")
+    .limits("B series from memory of ISO 606:2004; four strands and more in proportion to three"),
     relation! {
         "chain.pitch_dia_small/sine": "Pitch diameter of the small sprocket",
         "chain.pitch_dia_small": Length = sprocket::pitch_diameter(p, z),

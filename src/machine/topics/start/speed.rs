@@ -12,6 +12,9 @@ const SPEED: crate::Source =
     FromMemory("B. L. Theraja, A. K. Theraja, A Textbook of Electrical Technology, chapter 34, pp. 1255-1256");
 const SLIP_METHOD: crate::Source = crate::Source::published(FACT_SHEET, "slip method (equation from memory)");
 
+/// The slip goes with the load: as true of the machine as of the question.
+const AT_LOAD: &str = "n = ns - x[] * (ns - nf)";
+
 /// A speed's number in r/min as if it were a plain number.
 fn as_number(speed: AngularVelocity) -> Ratio {
     plain(speed.get::<angular_velocity::revolution_per_minute>())
@@ -91,7 +94,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             ns: AngularVelocity = "start.synchronous", nf: AngularVelocity = "start.plate_speed",
             x: Ratio = "drive.load_share",
         },
-        formula ["n = ns - x[] * (ns - nf)"],
+        formula [AT_LOAD],
         source SLIP_METHOD,
         turns {},
     }
@@ -117,7 +120,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             ns: AngularVelocity = "start.synchronous", nf: AngularVelocity = "start.plate_speed",
             x: Ratio = "drive.load_share",
         },
-        formula ["n = ns - x[] * (ns - nf)"],
+        formula [AT_LOAD],
         source SLIP_METHOD,
         turns {
             "speed scaled": ns * x.value => "You scaled the speed with the load; only the slip goes with the load.";
