@@ -79,8 +79,9 @@ impl<'a> Own<'a> {
 
     /// What is found, at the line of the value behind it, which is said where it is fixed.
     pub(crate) fn problem(&self, cause: Option<QuantityId>, mut what: String, mend: String) -> Problem {
-        let here = cause.and_then(|id| self.here(id));
-        here.into_iter().for_each(|here| what = format!("{what} {here}"));
+        if let Some((id, value)) = cause.and_then(|id| Some((id, self.fixed(id)?))) {
+            what = format!("{what} {}", HERE.say(&[("id", id.get().id), ("value", &value)]));
+        }
         Problem { span: cause.and_then(|id| self.span(id)), what, mend }
     }
 
@@ -89,14 +90,12 @@ impl<'a> Own<'a> {
         self.plan.family.place(id, None).filter(|span| span.end <= self.text.len())
     }
 
-    /// What the family fixes a quantity to, as a sentence.
-    fn here(&self, id: QuantityId) -> Option<String> {
-        let fixed = self.plan.family.roots.iter().find_map(|(root, draw)| match draw {
-            Draw::Fixed(value) if *root == id => Some(*value),
+    /// What the family fixes a quantity to, as a person reads it.
+    pub(crate) fn fixed(&self, id: QuantityId) -> Option<String> {
+        self.plan.family.roots.iter().find_map(|(root, draw)| match draw {
+            Draw::Fixed(value) if *root == id => Some(amount::write_exact(id.get(), *value, System::Si)),
             _ => None,
-        })?;
-        let value = amount::write_exact(id.get(), fixed, System::Si);
-        Some(HERE.say(&[("id", id.get().id), ("value", &value)]))
+        })
     }
 
     /// The columns of the family's own table that `id` starts from, the nearest first, as a sentence.

@@ -4,7 +4,7 @@
 use core::ops::Range;
 
 use drivecourse_machine::{
-    Case, Draw, Kind, Linked, Problem, QuantityId, Registry, Role, System, amount, did_you_mean, messages,
+    Case, Draw, Kind, Known, Linked, Problem, QuantityId, Registry, Role, System, amount, did_you_mean, messages,
 };
 
 use crate::check::Check;
@@ -42,12 +42,18 @@ impl Check<'_> {
             let all: Vec<(&String, Vec<Both>)> =
                 rows.iter().map(|(name, cases)| (name, cases.iter().filter_map(both).collect())).collect();
             let apart = |both: &[Both]| both.iter().any(|(own, worked)| are_apart(id, *own, *worked));
+            // A fault may move what it follows from, and not the value; one that changes the value itself is another matter.
+            let unchanged = |case: &&Case| {
+                case.faults.iter().all(|fault| family.faults[*fault].draws.iter().all(|(drawn, _)| *drawn != id))
+            };
+            let samples = own.plan.samples().iter().filter(|_| own.names(id)).filter(unchanged);
+            let faulty: Vec<Both> = samples.filter_map(both).collect();
             let told: Vec<_> = all.iter().filter(|(_, both)| apart(both)).collect();
-            if told.is_empty() {
+            if told.is_empty() && !apart(&faulty) {
                 continue;
             }
             let table = family.table.as_ref().filter(|_| !own.names(id));
-            let whole = || all.iter().flat_map(|(_, both)| both.iter().copied()).collect::<Vec<_>>();
+            let whole = || all.iter().flat_map(|(_, both)| both).chain(&faulty).copied().collect::<Vec<_>>();
             let Some(table) = table else {
                 self.notice(&own.path, &own.text, tell(own, id, by, None, &whole(), own.span(id)));
                 continue;
@@ -120,8 +126,11 @@ fn giving(own: &Own<'_>, id: QuantityId, rows: &[(String, Vec<Case>)]) -> Option
     for step in own.plan.steps().map(|step| step.get()) {
         rests[step.gives.index()] |= step.inputs().any(|input| rests[input.index()]);
     }
+    // What a model machine is given as if its makers had chosen it so, a real one has by its plate or catalogue.
+    let chosen = |by: &Linked| by.relation.role == Role::Model && id.get().known == Known::Plate;
     let fits = |by: &&Linked| {
         by.relation.role != Role::Question
+            && !chosen(by)
             && by.inputs().all(|input| case.value(input).is_some() && !rests[input.index()])
     };
     Registry::get().giving(id).iter().map(|by| by.get()).find(fits)

@@ -4,7 +4,7 @@
 use std::collections::BTreeSet;
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Case, Plan, QuantityId, messages};
+use drivecourse_machine::{Case, Plan, Problem, QuantityId, messages};
 use drivecourse_quiz::Bank;
 
 use crate::check::Check;
@@ -13,6 +13,7 @@ use crate::check_verdicts::verdicts;
 
 messages! { pub(crate) SAYS {
     NEVER = "check-never", "On no machine of this family is {id} (“{name}”) at “{verdict}”; of those of {family} {share} in 100 are. It is judged by {input}.";
+    NEVER_BY = "check-never-by", "On no machine of this family is {id} (“{name}”) at “{verdict}”; of those of {family} {share} in 100 are. It is judged by {input}, {value} here.";
     PROGRAM = "check-never-program", "the program's own families";
     NEVER_MEND = "check-never-mend", "If your limit is meant so, leave it. If not, mend its value or its unit.";
 } }
@@ -21,7 +22,7 @@ messages! { pub(crate) SAYS {
 const MACHINES: u64 = 150;
 
 /// One out of so many machines with a verdict makes it one to be met.
-const MET_OUT_OF: usize = 33;
+const MET_OUT_OF: usize = 50;
 
 impl Check<'_> {
     /// Looks for verdicts that a value in the family's file puts out of reach; of those in `told` it is said already.
@@ -58,15 +59,17 @@ impl Check<'_> {
                 let Some(input) = own.cause(&[id], mends).filter(|input| inputs(own.plan, id).contains(input)) else {
                     continue;
                 };
-                let what = NEVER.say(&[
+                let value = own.fixed(input);
+                let what = if value.is_some() { NEVER_BY } else { NEVER }.say(&[
                     ("id", id.get().id),
                     ("name", id.get().name),
                     ("verdict", label),
                     ("family", own.pattern.map_or_else(|| PROGRAM.text(), |pattern| pattern.family.id.as_str())),
                     ("share", &format!("{:.0}", 100.0 * count as f64 / met.len() as f64)),
                     ("input", input.get().id),
+                    ("value", &value.unwrap_or_default()),
                 ]);
-                let problem = own.problem(Some(input), what, NEVER_MEND.text().to_owned());
+                let problem = Problem { span: own.span(input), what, mend: NEVER_MEND.text().to_owned() };
                 self.notice(&own.path, &own.text, problem);
             }
         }

@@ -201,6 +201,7 @@ check-follows = { $id } ist hier { $own }, und nach der Rechnung { $worked } ({ 
 check-follows-of = { $machine } hat { $id } mit { $own }, und nach der Rechnung ist es { $worked } ({ $relation }: aus { $from }).
 check-follows-mend = Lassen Sie weg, was aus den anderen Werten folgt, oder verbessern Sie einen davon.
 check-never = Bei keiner Maschine dieser Familie steht { $id } („{ $name }“) auf „{ $verdict }“; bei { $family } ist das bei { $share } von 100 so. Geurteilt wird nach { $input }.
+check-never-by = Bei keiner Maschine dieser Familie steht { $id } („{ $name }“) auf „{ $verdict }“; bei { $family } ist das bei { $share } von 100 so. Geurteilt wird nach { $input }, hier { $value }.
 check-never-program = den Familien des Programms
 check-never-mend = Ist Ihr Grenzwert so gemeint, dann lassen Sie es. Wenn nicht, verbessern Sie seinen Wert oder seine Einheit.
 check-look-first-cell = Sehen Sie zuerst nach { $column } von { $machine }: Es ist { $own }, und die anderen Maschinen hier und die von { $family } haben { $usual }.
