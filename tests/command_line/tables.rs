@@ -275,8 +275,8 @@ fn a_value_that_follows_otherwise_from_the_others_is_told() {
     let out = check_links(&[(1, worked[0]), (2, 140)]);
     assert!(out.contains("SC-02 has chain.links at 140") && !out.contains("SC-01"), "{out}");
     // Where all are otherwise, it is the column.
-    let out = check_links(&[(1, 140), (2, 142)]);
-    let at = format!("our-drive.csv:1:{}: chain.links is 140 to 142 here, and ", 2 + rows[0].chars().count());
+    let out = check_links(&[(1, 138), (2, 140)]);
+    let at = format!("our-drive.csv:1:{}: chain.links is 138 to 140 here, and ", 2 + rows[0].chars().count());
     assert!(out.contains(&at), "{at}: {out}");
 }
 
@@ -285,7 +285,7 @@ fn a_limit_that_keeps_a_verdict_from_coming_is_told_where_it_stands() {
     told_of_slips(
         "quarry-conveyor",
         &[
-            // Degrees of the wrong scale: nothing is ever too hot. A limit near the usual one is nothing to be told.
+            // Degrees of the wrong scale: nothing is ever too hot.
             (
                 "toml",
                 "[fixed]\n",
