@@ -4,11 +4,12 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Case, Kind, Plan, Problem, QuantityId, Registry, messages};
+use drivecourse_machine::{Case, Kind, Plan, QuantityId, Registry, messages};
 use drivecourse_quiz::Bank;
 
 use crate::bank;
 use crate::check::Check;
+use crate::check_causes::{Own, inputs};
 
 messages! { pub(crate) SAYS {
     ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
@@ -18,7 +19,7 @@ messages! { pub(crate) SAYS {
     LOOK_AT_STARTS = "check-look-at-starts", "If your drive is meant so, leave it. If not, look at what it follows from: {from}. That starts from {starts}.";
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
     HIDDEN = "check-hidden", "The fault \"{fault}\" ({name}) shows in no verdict on a machine of this family; on machines of the program's own families it shows in {verdicts}.";
-    HIDDEN_MEND = "check-hidden-mend", "Nobody can find it so. Look at the values that it is judged by: {from}. Where your drive cannot have it, leave it out: without = [\"{fault}\"].";
+    HIDDEN_MEND = "check-hidden-mend", "Nobody can find it so. Look at the values that it is judged by, and mend the one that hides it: {from}. Only where your drive cannot have the fault, leave it out: without = [\"{fault}\"].";
 } }
 
 /// Sound machines drawn of each row of a table, or of a family without one, to see what is said of them.
@@ -47,6 +48,8 @@ impl Check<'_> {
         let known = |id: &QuantityId| usual.iter().any(|(known, _)| known == id);
         for plan in own {
             let rows = rows(plan);
+            let own = Own::of(self.assets, bank, &standard, plan);
+            self.follows(&own, &rows);
             let mut against: BTreeMap<(QuantityId, usize), Vec<String>> = BTreeMap::new();
             let mut often = against.clone();
             for (name, cases) in &rows {
@@ -67,11 +70,10 @@ impl Check<'_> {
                     }
                 }
             }
-            let path = format!("scenarios/families/{}.toml", plan.family.id);
             let always = against.into_iter().map(|found| (found, true));
             for (((id, verdict), names), always) in always.chain(often.into_iter().map(|found| (found, false))) {
                 let quantity = id.get();
-                let from = follows_from(plan, id);
+                let from: Vec<_> = inputs(plan, id).iter().map(|input| input.get().id).collect();
                 let says = match (always, names.len() == rows.len()) {
                     (true, true) => ALWAYS,
                     (true, false) => ALWAYS_OF,
@@ -86,9 +88,16 @@ impl Check<'_> {
                 let starts = plan.starts(&[id]);
                 let starts: Vec<_> = starts.iter().map(|id| id.get().id).filter(|id| !from.contains(id)).collect();
                 let says = if starts.is_empty() { LOOK_AT } else { LOOK_AT_STARTS };
-                let mend = says.say(&[("from", &from.join(", ")), ("starts", &starts.join(", "))]);
-                let notice = self.placed(&path, "", Problem::whole(what, mend));
-                self.notices.push(notice);
+                let mut mend = says.say(&[("from", &from.join(", ")), ("starts", &starts.join(", "))]);
+                let has = |rows: &[(String, Vec<Case>)]| {
+                    let cases = rows.iter().flat_map(|(_, cases)| cases);
+                    cases.filter(|case| case.value(id) == Some(verdict as f64)).count()
+                };
+                let cause = own.cause(&[id], |usual| has(&self::rows(usual)) * 2 < has(&rows));
+                if cause.is_none() && starts.is_empty() {
+                    own.columns(id).into_iter().for_each(|columns| mend = format!("{mend} {columns}"));
+                }
+                self.notice(&own.path, &own.text, own.problem(cause, what, mend));
                 if always {
                     told.insert((plan.family.id.clone(), id));
                 }
@@ -99,7 +108,7 @@ impl Check<'_> {
 
     /// Looks for faults of a family of the module that show in no verdict, and do on machines of the program's family that has
     /// them: a limit of the plant's own that is out of their reach. A verdict that goes against every sound machine of the family
-    /// hides them too, and is told of already.
+    /// hides them too, and is told of already. Looks then for verdicts that a limit puts out of reach without hiding a fault.
     pub(crate) fn hidden_faults(&mut self, bank: &Bank, against: &BTreeSet<(String, QuantityId)>) {
         let verdicts = verdicts();
         let standard = bank::standard(self.assets);
@@ -115,25 +124,30 @@ impl Check<'_> {
                 let shown: BTreeSet<_> = shown.into_iter().filter(|id| plan.determines(*id)).collect();
                 let is_told = shown.iter().any(|id| against.contains(&(plan.family.id.clone(), *id)));
                 if !shown.is_empty() && !is_told && shown_by(plan, place, &verdicts).is_empty() {
-                    told.push((fault, shown));
+                    told.push((place, fault, shown));
                 }
             }
-            for (fault, shown) in told {
+            let own = Own::of(self.assets, bank, &standard, plan);
+            let mut said: BTreeSet<_> =
+                against.iter().filter(|(family, _)| *family == plan.family.id).map(|(_, id)| *id).collect();
+            for (place, fault, shown) in told {
                 let names = shown.iter().map(|id| format!("{} (“{}”)", id.get().id, id.get().name)).collect::<Vec<_>>();
-                let from: BTreeSet<_> = shown.iter().flat_map(|id| follows_from(plan, *id)).collect();
+                let from: BTreeSet<_> = shown.iter().flat_map(|id| inputs(plan, *id)).map(|id| id.get().id).collect();
                 let what = HIDDEN.say(&[("fault", &fault.id), ("name", &fault.name), ("verdicts", &names.join(", "))]);
                 let from = from.into_iter().collect::<Vec<_>>().join(", ");
                 let mend = HIDDEN_MEND.say(&[("from", &from), ("fault", &fault.id)]);
-                let path = format!("scenarios/families/{}.toml", plan.family.id);
-                let notice = self.placed(&path, "", Problem::whole(what, mend));
-                self.notices.push(notice);
+                said.extend(&shown);
+                let shown: Vec<_> = shown.into_iter().collect();
+                let cause = own.cause(&shown, |usual| !shown_by(usual, place, &verdicts).is_empty());
+                self.notice(&own.path, &own.text, own.problem(cause, what, mend));
             }
+            self.never(&own, &standard, &said);
         }
     }
 }
 
 /// Every verdict that the program knows.
-fn verdicts() -> Vec<QuantityId> {
+pub(crate) fn verdicts() -> Vec<QuantityId> {
     let named = Registry::get().quantities().filter(|id| id.get().id.ends_with("verdict"));
     named.filter(|id| id.get().kind == Kind::Choice).collect()
 }
@@ -148,12 +162,6 @@ fn shown_by(plan: &Plan, fault: usize, verdicts: &[QuantityId]) -> BTreeSet<Quan
     };
     let shows = |id: &QuantityId| faulty.iter().filter(|case| differs(case, *id)).count() * 2 > faulty.len();
     verdicts.iter().copied().filter(shows).collect()
-}
-
-/// What the family works a verdict out from.
-fn follows_from(plan: &Plan, verdict: QuantityId) -> Vec<&'static str> {
-    let step = plan.steps().map(|step| step.get()).find(|linked| linked.gives == verdict);
-    step.iter().flat_map(|linked| linked.inputs()).map(|input| input.get().id).collect()
 }
 
 /// Some machines of `plan` with nothing wrong, always the same ones; none of a family that has no such machine.

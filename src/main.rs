@@ -6,9 +6,12 @@
 mod assets;
 mod bank;
 mod check;
+mod check_causes;
 mod check_families;
+mod check_follows;
 mod check_found;
 mod check_items;
+mod check_never;
 mod check_verdicts;
 mod cli;
 mod cli_authors;

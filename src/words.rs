@@ -19,9 +19,9 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    assets, bank, check, check_families, check_found, check_items, check_verdicts, cli, course, demo, enter, files,
-    grade, help, look, manual, new, papers, papers_alike, pdf, practise, record, report_words, schema, serve, solve,
-    spread, undrawable, usage, words_scenarios as scenarios,
+    assets, bank, check, check_causes, check_families, check_follows, check_found, check_items, check_never,
+    check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, papers, papers_alike, pdf,
+    practise, record, report_words, schema, serve, solve, spread, undrawable, usage, words_scenarios as scenarios,
 };
 
 pub(crate) use crate::words_scenarios::{Native, translate};
@@ -380,6 +380,9 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         bank::SAYS,
         check_families::SAYS,
         check_verdicts::SAYS,
+        check_causes::SAYS,
+        check_follows::SAYS,
+        check_never::SAYS,
         undrawable::SAYS,
         record::REFUSALS,
         look::SAYS,

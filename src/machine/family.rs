@@ -327,7 +327,7 @@ impl Family {
     }
 
     /// Where the file names `quantity`, by itself or for the fault of this id; `None` where another file does.
-    pub(crate) fn place(&self, quantity: QuantityId, fault: Option<&str>) -> Option<core::ops::Range<usize>> {
+    pub fn place(&self, quantity: QuantityId, fault: Option<&str>) -> Option<core::ops::Range<usize>> {
         let named = |place: &&Place| place.quantity == quantity && place.fault.as_deref() == fault;
         self.places.iter().find(named).map(|place| place.span.clone())
     }

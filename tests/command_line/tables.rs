@@ -231,3 +231,130 @@ fn what_may_be_meant_so_is_told_of_rows_and_machines() {
         "{said}"
     );
 }
+
+/// A module on chain, mounting and temperature with a family like `like`, and what `check` says when `slips` are made in its
+/// family's file (`.toml`) or in its table (`.csv`); each must be no more than a notice.
+fn told_of_slips(like: &str, slips: &[(&str, &str, &str, &[&str])]) {
+    let place = Place::new();
+    place.run(&["new", "plant", "--like", like, "--topic", "chain,mounting,temperature"]).done();
+    let sound = place.run(&["check", "--module", "plant"]).done().to_owned();
+    assert!(!sound.contains("scenarios/families"), "nothing is told of the family as it is made: {sound}");
+    for (ending, from, to, says) in slips {
+        let file = format!("plant/scenarios/families/our-drive.{ending}");
+        let good = place.text(&file);
+        assert!(good.contains(from), "{from}: {good}");
+        place.write(&file, good.replacen(from, to, 1));
+        let ran = place.run(&["check", "--module", "plant"]);
+        let out = plain(&ran.out);
+        assert_eq!(ran.code, 0, "{out}{}", ran.err);
+        for part in *says {
+            assert!(out.contains(part), "{part}: {out}");
+        }
+        place.write(&file, good);
+    }
+}
+
+#[test]
+fn a_value_that_follows_otherwise_from_the_others_is_told() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,mounting,temperature"]).done();
+    let (family, table) = ("plant/scenarios/families/our-drive.toml", "plant/scenarios/families/our-drive.csv");
+    let (good, rows) = (place.text(family), place.text(table));
+    let line = 1 + good.lines().position(|line| line == "[fixed]").unwrap() + 1;
+    let check = || plain(&place.run(&["check", "--module", "plant"]).done().to_owned());
+    // Under [fixed], with a source or without: what was meant is asked.
+    for value in ["\"2 %\"", "{ value = \"2 %\", source = \"plant standard\" }"] {
+        place.write(family, good.replacen("[fixed]\n", &format!("[fixed]\n\"chain.sag_share\" = {value}\n"), 1));
+        let out = check();
+        assert!(out.contains(&format!("our-drive.toml:{line}:1: chain.sag_share is 2.000 % here, and ")), "{out}");
+        assert!(out.contains("by calculation (chain.sag_share/span: from chain.sag, chain.span)"), "{out}");
+        assert!(out.contains("Did you mean \"chain.sag_share_wanted\"?"), "{out}");
+    }
+    place.write(family, &good);
+    // In a column of the table, of one machine alone: its cell, and what the calculation starts from.
+    let rows: Vec<_> = rows.lines().collect();
+    let check_links = |machines: &[(usize, u32)]| {
+        let row = |(row, links): &(usize, u32)| format!("{},{links}\n", rows[*row]);
+        let text = format!("{},chain.links\n{}", rows[0], machines.iter().map(row).collect::<String>());
+        place.write(table, text);
+        check()
+    };
+    let worked = [1, 2].map(|row| {
+        let out = check_links(&[(row, 140)]);
+        let at = format!("our-drive.csv:2:{}: SC-0{row} has chain.links at 140, and ", 2 + rows[row].chars().count());
+        let (_, rest) = out.split_once(&at).unwrap_or_else(|| panic!("{at}: {out}"));
+        assert!(rest.contains("In your table it starts from chain.centres_planned, chain.teeth_small"), "{out}");
+        let (links, rest) = rest.split_once(' ').unwrap();
+        assert!(rest.starts_with("by calculation (chain.links/even: from chain.length_pitches)."), "{out}");
+        links.parse::<u32>().unwrap()
+    });
+    // The chain that is worked out, or one a pair of links longer, is nothing to be told; one machine of two is.
+    assert!(worked.iter().all(|links| *links > 40 && *links < 120), "{worked:?}");
+    let out = check_links(&[(1, worked[0]), (2, worked[1] + 2)]);
+    assert!(!out.contains("scenarios/families"), "{out}");
+    let out = check_links(&[(1, worked[0]), (2, 140)]);
+    assert!(out.contains("SC-02 has chain.links at 140") && !out.contains("SC-01"), "{out}");
+    // Where all are otherwise, it is the column.
+    let out = check_links(&[(1, 138), (2, 140)]);
+    let at = format!("our-drive.csv:1:{}: chain.links is 138 to 140 here, and ", 2 + rows[0].chars().count());
+    assert!(out.contains(&at), "{at}: {out}");
+}
+
+#[test]
+fn a_limit_that_keeps_a_verdict_from_coming_is_told_where_it_stands() {
+    told_of_slips(
+        "quarry-conveyor",
+        &[
+            // Degrees of the wrong scale: nothing is ever too hot.
+            (
+                "toml",
+                "[fixed]\n",
+                "[fixed]\n\"heat.sump_limit\" = \"185 °C\"\n",
+                &[
+                    ":1: On no machine of this family is heat.verdict (“verdict on the settled temperature”) at “stop and find",
+                    "of those of quarry-conveyor ",
+                    "It is judged by heat.sump_limit, 185.0 °C here.",
+                    "mend its value or its unit.",
+                ],
+            ),
+            // Everything is: the limit is named at both verdicts.
+            (
+                "toml",
+                "[fixed]\n",
+                "[fixed]\n\"heat.sump_limit\" = \"85 °F\"\n",
+                &[
+                    ":1: Every sound machine of this family has heat.verdict",
+                    ":1: Every sound machine of this family has heat.peak_verdict",
+                    "has that. heat.sump_limit is 29.44 °C here.\n",
+                ],
+            ),
+            // A fault that nobody can find is told once.
+            (
+                "toml",
+                "value = \"0.04 mm\", source",
+                "value = \"2 in\", source",
+                &[
+                    ":1: The fault \"soft-foot\" (soft foot) shows in no verdict",
+                    "(“verdict on the gap”). mount.gap_limit is 50.80 mm here.\n",
+                    "mend the one that hides it: mount.gap, mount.gap_limit. Only where",
+                ],
+            ),
+        ],
+    );
+}
+
+#[test]
+fn a_verdict_on_one_machine_leads_to_its_columns() {
+    told_of_slips(
+        "bucket-lift",
+        &[(
+            "csv",
+            "SC-01,3,",
+            "SC-01,4,",
+            &[
+                "Sound machines have chain.rating_verdict (“verdict on the rating”) at “too small” more than now and then: SC-01 (",
+                "In your table it starts from chain.teeth_small, chain.size, drive.motor_power",
+            ],
+        )],
+    );
+}

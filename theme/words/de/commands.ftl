@@ -195,7 +195,16 @@ check-strange-mend = Wenn Ihre Maschinen so sind, lassen Sie es. Wenn nicht, ver
 check-from-to = { $low } bis { $high }
 
 check-hidden = Der Fehler "{ $fault }" ({ $name }) zeigt sich an einer Maschine dieser Familie in keinem Urteil; an Maschinen der Familien des Programms zeigt er sich in { $verdicts }.
-check-hidden-mend = So kann ihn niemand finden. Sehen Sie nach, wonach geurteilt wird: { $from }. Kann Ihr Antrieb ihn nicht haben, lassen Sie ihn weg: without = ["{ $fault }"].
+check-hidden-mend = So kann ihn niemand finden. Sehen Sie nach, wonach geurteilt wird, und verbessern Sie den Wert, der ihn verdeckt: { $from }. Nur wenn Ihr Antrieb den Fehler nicht haben kann, lassen Sie ihn weg: without = ["{ $fault }"].
+check-here = { $id } ist hier { $value }.
+check-table-starts = In Ihrer Tabelle stehen am Anfang davon { $columns }.
+check-follows = { $id } ist hier { $own }, und nach der Rechnung { $worked } ({ $relation }: aus { $from }).
+check-follows-of = { $machine } hat { $id } mit { $own }, und nach der Rechnung ist es { $worked } ({ $relation }: aus { $from }).
+check-follows-mend = Lassen Sie weg, was aus den anderen Werten folgt, oder verbessern Sie einen davon.
+check-never = Bei keiner Maschine dieser Familie steht { $id } („{ $name }“) auf „{ $verdict }“; bei { $family } ist das bei { $share } von 100 so. Geurteilt wird nach { $input }.
+check-never-by = Bei keiner Maschine dieser Familie steht { $id } („{ $name }“) auf „{ $verdict }“; bei { $family } ist das bei { $share } von 100 so. Geurteilt wird nach { $input }, hier { $value }.
+check-never-program = den Familien des Programms
+check-never-mend = Ist Ihr Grenzwert so gemeint, dann lassen Sie es. Wenn nicht, verbessern Sie seinen Wert oder seine Einheit.
 check-look-first-cell = Sehen Sie zuerst nach { $column } von { $machine }: Es ist { $own }, und die anderen Maschinen hier und die von { $family } haben { $usual }.
 check-strange-cell = { $machine } hat { $column } mit { $own }, und die anderen Maschinen hier und die von { $family } haben { $usual }.
 check-often = Fehlerfreie Maschinen haben { $id } („{ $name }“) öfter als ausnahmsweise auf „{ $verdict }“: { $machines }; keine fehlerfreie Maschine der Familien des Programms hat das.

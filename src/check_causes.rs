@@ -1,0 +1,139 @@
+//! Which value of an author's own is behind what `check` finds in verdicts: the one that, put back to what it is in the family
+//! that theirs is like, makes the finding go away.
+
+use std::collections::VecDeque;
+
+use drivecourse_machine::{Draw, Family, Plan, Problem, QuantityId, System, amount, messages};
+use drivecourse_quiz::Bank;
+use drivecourse_quiz::response::decode;
+
+use crate::assets::Assets;
+
+messages! { pub(crate) SAYS {
+    HERE = "check-here", "{id} is {value} here.";
+    TABLE_STARTS = "check-table-starts", "In your table it starts from {columns}.";
+} }
+
+/// Columns that are still told one by one.
+const MOST_COLUMNS: usize = 8;
+
+/// A family of the module, with the file that says what is its own.
+pub(crate) struct Own<'a> {
+    pub(crate) plan: &'a Plan,
+    /// Its file: `scenarios/families/our-drive.toml`.
+    pub(crate) path: String,
+    pub(crate) text: String,
+    /// The family that it is like.
+    pub(crate) pattern: Option<&'a Plan>,
+}
+
+impl<'a> Own<'a> {
+    /// The family of `plan`; the one that it is like is looked for in the module's `bank` first, then in the `standard` one.
+    pub(crate) fn of(assets: &Assets, bank: &'a Bank, standard: &'a Bank, plan: &'a Plan) -> Self {
+        let text = text_of(assets, &format!("{}.toml", plan.family.id));
+        let like = Family::likeness(&text).map(|like| like.into_inner());
+        let called = |plans: &'a [Plan]| plans.iter().find(|other| Some(&other.family.id) == like.as_ref());
+        // One that takes the place of another of its name is like that, and not like itself.
+        let beside = called(&bank.plans).filter(|other| other.family.id != plan.family.id);
+        let pattern = beside.or_else(|| called(&standard.plans));
+        Self { plan, path: format!("scenarios/families/{}.toml", plan.family.id), text, pattern }
+    }
+
+    /// Whether the family's own file fixes or draws it; a table of machines is another matter.
+    pub(crate) fn names(&self, id: QuantityId) -> bool {
+        let roots = &self.plan.family.roots;
+        self.plan.family.place(id, None).is_some() && roots.iter().any(|(root, _)| *root == id)
+    }
+
+    /// The family with `id` as it is in the one that it is like; `None` where that cannot be.
+    pub(crate) fn with_usual(&self, id: QuantityId) -> Option<Plan> {
+        let pattern = self.pattern.filter(|pattern| pattern.determines(id) && !pattern.tabled(id))?;
+        let mut family = self.plan.family.clone();
+        match pattern.family.roots.iter().find(|(root, _)| *root == id) {
+            Some((_, usual)) => {
+                family.roots.iter_mut().filter(|(root, _)| *root == id).for_each(|(_, draw)| draw.clone_from(usual));
+            }
+            // There it follows from others.
+            None => family.roots.retain(|(root, _)| *root != id),
+        }
+        Plan::new(family).ok()
+    }
+
+    /// The one value that the family's file itself fixes or draws which is behind what is found in `verdicts`: one that a verdict
+    /// is judged by before one that is further off. `mends` tells whether nothing is found in a family that has it otherwise.
+    pub(crate) fn cause(&self, verdicts: &[QuantityId], mends: impl Fn(&Plan) -> bool) -> Option<QuantityId> {
+        let direct: Vec<_> = verdicts.iter().flat_map(|id| inputs(self.plan, *id)).collect();
+        let (near, far): (Vec<_>, Vec<_>) =
+            starts(self.plan, verdicts).into_iter().filter(|id| self.names(*id)).partition(|id| direct.contains(id));
+        for tier in [near, far] {
+            let matter: Vec<_> =
+                tier.into_iter().filter(|id| self.with_usual(*id).is_none_or(|usual| mends(&usual))).collect();
+            match matter.as_slice() {
+                [] => {}
+                [one] => return Some(*one),
+                _ => return None,
+            }
+        }
+        None
+    }
+
+    /// What is found, at the line of the value behind it, which is said where it is fixed.
+    pub(crate) fn problem(&self, cause: Option<QuantityId>, mut what: String, mend: String) -> Problem {
+        if let Some((id, value)) = cause.and_then(|id| Some((id, self.fixed(id)?))) {
+            what = format!("{what} {}", HERE.say(&[("id", id.get().id), ("value", &value)]));
+        }
+        Problem { span: cause.and_then(|id| self.span(id)), what, mend }
+    }
+
+    /// Where the family's file names a quantity, in bytes.
+    pub(crate) fn span(&self, id: QuantityId) -> Option<core::ops::Range<usize>> {
+        self.plan.family.place(id, None).filter(|span| span.end <= self.text.len())
+    }
+
+    /// What the family fixes a quantity to, as a person reads it.
+    pub(crate) fn fixed(&self, id: QuantityId) -> Option<String> {
+        self.plan.family.roots.iter().find_map(|(root, draw)| match draw {
+            Draw::Fixed(value) if *root == id => Some(amount::write_exact(id.get(), *value, System::Si)),
+            _ => None,
+        })
+    }
+
+    /// The columns of the family's own table that `id` starts from, the nearest first, as a sentence.
+    pub(crate) fn columns(&self, id: QuantityId) -> Option<String> {
+        let table = self.plan.family.table.as_ref()?;
+        let in_table = |id: &QuantityId| table.columns.iter().any(|(column, _)| column == id);
+        let columns = starts(self.plan, &[id]).into_iter().filter(in_table).take(MOST_COLUMNS);
+        let columns: Vec<_> = columns.map(|id| id.get().id).collect();
+        (!columns.is_empty()).then(|| TABLE_STARTS.say(&[("columns", &columns.join(", "))]))
+    }
+}
+
+/// The text of a file beside the families, as its places count it.
+pub(crate) fn text_of(assets: &Assets, name: &str) -> String {
+    assets.scenarios.get(&format!("families/{name}")).map_or_else(String::new, |bytes| decode(bytes).0)
+}
+
+/// What the family works `id` out from; nothing where it is drawn, fixed or in a table.
+pub(crate) fn inputs(plan: &Plan, id: QuantityId) -> Vec<QuantityId> {
+    let step = plan.steps().map(|step| step.get()).find(|linked| linked.gives == id);
+    step.iter().flat_map(|linked| linked.inputs()).collect()
+}
+
+/// What is drawn, fixed or in a table and these follow from: what is fewest calculations away goes first.
+fn starts(plan: &Plan, of: &[QuantityId]) -> Vec<QuantityId> {
+    let (mut met, mut starts) = (of.to_vec(), Vec::new());
+    let mut waiting = VecDeque::from(met.clone());
+    while let Some(id) = waiting.pop_front() {
+        let from = inputs(plan, id);
+        if from.is_empty() {
+            starts.push(id);
+        }
+        for input in from {
+            if !met.contains(&input) {
+                met.push(input);
+                waiting.push_back(input);
+            }
+        }
+    }
+    starts
+}

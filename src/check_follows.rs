@@ -1,0 +1,149 @@
+//! What `check` finds in the values of an author's own that a calculation makes otherwise of the others: one machine would be
+//! asked about with two values of the same thing.
+
+use core::ops::Range;
+
+use drivecourse_machine::{
+    Case, Draw, Kind, Known, Linked, Problem, QuantityId, Registry, Role, System, amount, did_you_mean, messages,
+};
+
+use crate::check::Check;
+use crate::check_causes::{Own, text_of};
+use crate::undrawable::FROM_TO;
+
+messages! { pub(crate) SAYS {
+    FOLLOWS = "check-follows", "{id} is {own} here, and {worked} by calculation ({relation}: from {from}).";
+    FOLLOWS_OF = "check-follows-of", "{machine} has {id} at {own}, and {worked} by calculation ({relation}: from {from}).";
+    FOLLOWS_MEND = "check-follows-mend", "Leave out what follows from the others, or mend one of them.";
+} }
+
+/// What a plate or a catalogue may round away: two figures.
+const ROUNDED: f64 = 0.05;
+
+/// What a machine has of a quantity, and what is worked out of it.
+type Both = (f64, f64);
+
+impl Check<'_> {
+    /// Looks for values that the family's file or table gives and that follow otherwise from the rest, on some sound machines of
+    /// each of the `rows` of its table.
+    pub(crate) fn follows(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) {
+        let family = &own.plan.family;
+        let columns = family.table.iter().flat_map(|table| &table.columns).map(|(id, _)| *id);
+        let named = family.roots.iter().map(|(id, _)| *id).filter(|id| own.names(*id));
+        let still = own.plan.still();
+        for id in named.chain(columns).filter(|id| id.get().kind != Kind::Choice) {
+            let Some(by) = giving(own, id, rows) else { continue };
+            // A plant may have a limit of its own in place of a rule's; what a machine's other values make it is no limit.
+            let stated = family.stated.iter().any(|stated| stated.quantity == id);
+            if stated && by.inputs().all(|input| still[input.index()]) {
+                continue;
+            }
+            let both = |case: &Case| Some((case.value(id)?, by.eval(&case.values).ok()?));
+            let all: Vec<(&String, Vec<Both>)> =
+                rows.iter().map(|(name, cases)| (name, cases.iter().filter_map(both).collect())).collect();
+            let apart = |both: &[Both]| both.iter().any(|(own, worked)| are_apart(id, *own, *worked));
+            // A fault may move what it follows from, and not the value; one that changes the value itself is another matter.
+            let unchanged = |case: &&Case| {
+                case.faults.iter().all(|fault| family.faults[*fault].draws.iter().all(|(drawn, _)| *drawn != id))
+            };
+            let samples = own.plan.samples().iter().filter(|_| own.names(id)).filter(unchanged);
+            let faulty: Vec<Both> = samples.filter_map(both).collect();
+            let told: Vec<_> = all.iter().filter(|(_, both)| apart(both)).collect();
+            if told.is_empty() && !apart(&faulty) {
+                continue;
+            }
+            let table = family.table.as_ref().filter(|_| !own.names(id));
+            let whole = || all.iter().flat_map(|(_, both)| both).chain(&faulty).copied().collect::<Vec<_>>();
+            let Some(table) = table else {
+                self.notice(&own.path, &own.text, tell(own, id, by, None, &whole(), own.span(id)));
+                continue;
+            };
+            let (path, text) = (format!("scenarios/families/{}", table.file), text_of(self.assets, &table.file));
+            let place = |cells: &[(QuantityId, Range<usize>)]| {
+                let cell = cells.iter().find(|(column, _)| *column == id);
+                cell.map(|(_, span)| span.clone()).filter(|span| span.end <= text.len())
+            };
+            if told.len() == all.len() && all.len() > 1 {
+                self.notice(&path, &text, tell(own, id, by, None, &whole(), place(&table.columns)));
+                continue;
+            }
+            for (name, both) in told {
+                let row = family.machines.iter().position(|machine| machine == *name);
+                let cell = row.and_then(|row| place(table.cells.get(row)?));
+                self.notice(&path, &text, tell(own, id, by, row.map(|_| name.as_str()), both, cell));
+            }
+        }
+    }
+}
+
+/// That `id` is otherwise than worked out: of one machine, or of all.
+fn tell(
+    own: &Own<'_>,
+    id: QuantityId,
+    by: &Linked,
+    machine: Option<&str>,
+    both: &[Both],
+    span: Option<Range<usize>>,
+) -> Problem {
+    let ends = |values: &mut dyn Iterator<Item = f64>| {
+        let (low, high) =
+            values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| (low.min(value), high.max(value)));
+        let [low, high] = [low, high].map(|value| amount::write_exact(id.get(), value, System::Si));
+        if low == high { low } else { FROM_TO.say(&[("low", &low), ("high", &high)]) }
+    };
+    let from: Vec<_> = by.inputs().map(|input| input.get().id).collect();
+    let what = if machine.is_some() { FOLLOWS_OF } else { FOLLOWS }.say(&[
+        ("machine", machine.unwrap_or_default()),
+        ("id", id.get().id),
+        ("own", &ends(&mut both.iter().map(|(own, _)| *own))),
+        ("worked", &ends(&mut both.iter().map(|(_, worked)| *worked))),
+        ("relation", by.relation.id),
+        ("from", &from.join(", ")),
+    ]);
+    let mut mend = FOLLOWS_MEND.text().to_owned();
+    // What the other family starts from here may be what was meant.
+    let longer = format!("{}_", id.get().id);
+    let mut roots = own.plan.family.roots.iter().map(|(root, _)| *root);
+    if let Some(meant) = roots.find(|root| root.get().id.starts_with(&longer) && !own.names(*root)) {
+        mend = format!("{mend} {}", did_you_mean(meant.get().id));
+    } else {
+        // What is worked out may itself start from the table.
+        let columns = by.inputs().filter(|_| machine.is_some()).find_map(|input| own.columns(input));
+        columns.into_iter().for_each(|columns| mend = format!("{mend} {columns}"));
+    }
+    Problem { span, what, mend }
+}
+
+/// The first calculation that gives `id` from what the family has without it.
+fn giving(own: &Own<'_>, id: QuantityId, rows: &[(String, Vec<Case>)]) -> Option<&'static Linked> {
+    let case = rows.iter().flat_map(|(_, cases)| cases).next()?;
+    // What follows from it says nothing against it.
+    let mut rests = vec![false; Registry::get().len()];
+    rests[id.index()] = true;
+    for (root, draw) in &own.plan.family.roots {
+        rests[root.index()] |= matches!(draw, Draw::Share { of, .. } if *of == id);
+    }
+    for step in own.plan.steps().map(|step| step.get()) {
+        rests[step.gives.index()] |= step.inputs().any(|input| rests[input.index()]);
+    }
+    // What a model machine is given as if its makers had chosen it so, a real one has by its plate or catalogue.
+    let chosen = |by: &Linked| by.relation.role == Role::Model && id.get().known == Known::Plate;
+    let fits = |by: &&Linked| {
+        by.relation.role != Role::Question
+            && !chosen(by)
+            && by.inputs().all(|input| case.value(input).is_some() && !rests[input.index()])
+    };
+    Registry::get().giving(id).iter().map(|by| by.get()).find(fits)
+}
+
+/// Whether two values of a quantity are further apart than rounding and reading make them.
+fn are_apart(id: QuantityId, own: f64, worked: f64) -> bool {
+    let read = System::ALL.map(|system| 2.0 * Registry::get().seeing(system)[id.index()].half_step());
+    let apart = (own - worked).abs();
+    let rounded = match id.get().kind {
+        // A thermometer's nought is a matter of its scale.
+        Kind::Temperature => 1.0,
+        _ => ROUNDED * own.abs().max(worked.abs()),
+    };
+    apart.is_finite() && apart > rounded && apart > read[0].max(read[1])
+}
