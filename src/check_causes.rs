@@ -3,7 +3,7 @@
 
 use std::collections::VecDeque;
 
-use drivecourse_machine::{Draw, Family, Plan, Problem, QuantityId, System, amount, messages};
+use drivecourse_machine::{Draw, Family, Plan, Problem, QuantityId, amount, messages};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::response::decode;
 
@@ -93,7 +93,7 @@ impl<'a> Own<'a> {
     /// What the family fixes a quantity to, as a person reads it.
     pub(crate) fn fixed(&self, id: QuantityId) -> Option<String> {
         self.plan.family.roots.iter().find_map(|(root, draw)| match draw {
-            Draw::Fixed(value) if *root == id => Some(amount::write_exact(id.get(), *value, System::Si)),
+            Draw::Fixed(value) if *root == id => Some(amount::write_exact(id.get(), *value, self.plan.family.told_in)),
             _ => None,
         })
     }

@@ -88,7 +88,7 @@ fn tell(
     let ends = |values: &mut dyn Iterator<Item = f64>| {
         let (low, high) =
             values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| (low.min(value), high.max(value)));
-        let [low, high] = [low, high].map(|value| amount::write_exact(id.get(), value, System::Si));
+        let [low, high] = [low, high].map(|value| amount::write_exact(id.get(), value, own.plan.family.told_in));
         if low == high { low } else { FROM_TO.say(&[("low", &low), ("high", &high)]) }
     };
     let from: Vec<_> = by.inputs().map(|input| input.get().id).collect();

@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Case, Kind, Plan, QuantityId, Registry, messages};
+use drivecourse_machine::{Case, Kind, Plan, QuantityId, Registry, amount, messages};
 use drivecourse_quiz::Bank;
 
 use crate::bank;
@@ -73,7 +73,7 @@ impl Check<'_> {
             let always = against.into_iter().map(|found| (found, true));
             for (((id, verdict), names), always) in always.chain(often.into_iter().map(|found| (found, false))) {
                 let quantity = id.get();
-                let from: Vec<_> = inputs(plan, id).iter().map(|input| input.get().id).collect();
+                let from = inputs(plan, id);
                 let says = match (always, names.len() == rows.len()) {
                     (true, true) => ALWAYS,
                     (true, false) => ALWAYS_OF,
@@ -86,9 +86,16 @@ impl Check<'_> {
                     ("machines", &names.join(", ")),
                 ]);
                 let starts = plan.starts(&[id]);
-                let starts: Vec<_> = starts.iter().map(|id| id.get().id).filter(|id| !from.contains(id)).collect();
+                let starts: Vec<_> = starts.iter().filter(|id| !from.contains(id)).map(|id| id.get().id).collect();
                 let says = if starts.is_empty() { LOOK_AT } else { LOOK_AT_STARTS };
-                let mut mend = says.say(&[("from", &from.join(", ")), ("starts", &starts.join(", "))]);
+                // With the numbers of a machine that has it: how far it is from right is half of the mend.
+                let met = |case: &&Case| case.value(id) == Some(verdict as f64);
+                let met = rows.iter().find_map(|(name, cases)| Some((name, cases.iter().find(met)?)));
+                let valued = met.map(|(name, case)| {
+                    let values = from.iter().map(|id| written(plan, case, *id)).collect::<Vec<_>>().join(", ");
+                    if names.len() == rows.len() && always { values } else { format!("{values} ({name})") }
+                });
+                let mut mend = says.say(&[("from", &valued.unwrap_or_default()), ("starts", &starts.join(", "))]);
                 let has = |rows: &[(String, Vec<Case>)]| {
                     let cases = rows.iter().flat_map(|(_, cases)| cases);
                     cases.filter(|case| case.value(id) == Some(verdict as f64)).count()
@@ -144,6 +151,12 @@ impl Check<'_> {
             self.never(&own, &standard, &said);
         }
     }
+}
+
+/// A quantity with its value on the machine of `case`, as the family's author reads it: `chain.rating 7.205 kW`.
+fn written(plan: &Plan, case: &Case, id: QuantityId) -> String {
+    let value = amount::write_exact(id.get(), case.values[id.index()], plan.family.told_in);
+    format!("{} {value}", id.get().id)
 }
 
 /// Every verdict that the program knows.

@@ -4,9 +4,9 @@ use drivecourse_machine::chance::derive;
 use drivecourse_machine::language::Message;
 use drivecourse_machine::{CannotDraw, OwnTable, Plan, Problem, Strange, System, amount, messages};
 use drivecourse_quiz::FileProblem;
-use drivecourse_quiz::response::decode;
 
 use crate::assets::Assets;
+use crate::check_causes::text_of;
 
 messages! { pub(crate) SAYS {
     ROW = "check-row", "row {row} of its table";
@@ -142,9 +142,4 @@ fn in_file(assets: &Assets, name: &str, mut problem: Problem) -> FileProblem {
     // A family of the program that is reused does not lie in the module.
     problem.span = problem.span.filter(|span| span.end <= text.len());
     FileProblem { report: problem.report(&file, &text), file, problem }
-}
-
-/// The text of a file beside the families.
-fn text_of(assets: &Assets, name: &str) -> String {
-    assets.scenarios.get(&format!("families/{name}")).map_or_else(String::new, |bytes| decode(bytes).0)
 }

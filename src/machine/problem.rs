@@ -136,7 +136,8 @@ pub fn refusal(error: &drivecourse_calc::Error) -> String {
     }
 }
 
-/// As [`refusal`], where it is one of these `inputs` (SI) that is refused: by its id, in the units of `system`. That input too.
+/// As [`refusal`], where it is one of these `inputs` (SI) that is refused: by its id, in the units of `system`. That input too;
+/// of two alike, the later one.
 #[cfg(not(wordless))]
 pub(crate) fn refusal_of(
     error: &drivecourse_calc::Error,
@@ -144,16 +145,18 @@ pub(crate) fn refusal_of(
     system: System,
 ) -> (String, Option<QuantityId>) {
     let drivecourse_calc::Error::OutOfRange { value, min, max, .. } = error else { return (refusal(error), None) };
-    let Some((id, _)) = inputs.iter().find(|(_, input)| input == value) else { return (refusal(error), None) };
+    let Some((id, _)) = inputs.iter().rfind(|(_, input)| input == value) else { return (refusal(error), None) };
     let written = |base: f64| amount::write_exact(id.get(), if base == f64::MIN_POSITIVE { 0.0 } else { base }, system);
     let (input, value_text) = (id.get().id, written(*value));
+    // What is no more than rounding away is at its bound.
+    let is_at = |bound: f64| (value - bound).abs() <= 1e-12 * bound.abs();
     let why = match () {
         () if value < min && *min == f64::MIN_POSITIVE => {
             told!(NOT_ABOVE, "input" = input, "value" = value_text, "min" = written(*min))
         }
+        () if is_at(*max) => told!(NOT_BELOW, "input" = input, "value" = value_text, "max" = written(*max)),
         () if value < min => told!(BELOW, "input" = input, "value" = value_text, "min" = written(*min)),
         () if value == min => told!(NOT_ABOVE, "input" = input, "value" = value_text, "min" = written(*min)),
-        () if value == max => told!(NOT_BELOW, "input" = input, "value" = value_text, "max" = written(*max)),
         () => told!(ABOVE, "input" = input, "value" = value_text, "max" = written(*max)),
     };
     (why, Some(*id))

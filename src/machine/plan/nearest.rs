@@ -96,7 +96,8 @@ impl Plan {
                 let relation = by.get().relation;
                 let inputs: Vec<_> = by.get().inputs().collect();
                 // What the author wrote goes into it as it stands.
-                error.span = inputs.iter().find_map(|id| self.family.place(*id, None));
+                let refused = nearest.at_fault.map_or_else(|| inputs.clone(), |id| vec![id]);
+                error.span = refused.iter().find_map(|id| self.family.place(*id, None));
                 let shown = if error.span.is_some() { inputs.clone() } else { self.starts(&inputs) };
                 let more = told!(
                     REFUSED,
