@@ -48,7 +48,7 @@ fn rows(plan: &Plan) -> Vec<CannotDraw> {
         let row = || ROW.say(&[("row", &(place + 1).to_string())]);
         error.wanted =
             AS_NAMED.say(&[("name", &name.map_or_else(row, Clone::clone)), ("wanted", &error.wanted)]).into();
-        error.row = u32::try_from(place).ok();
+        error.row = u16::try_from(place).ok();
         Some(error)
     };
     rows.filter_map(alone).collect()
@@ -74,7 +74,7 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
     // Of one machine, what is strange in its own row; a column is strange in all.
     let strange = table.and_then(|table| {
         let here = |strange: &&Strange| match (strange.row, error.row) {
-            (Some(row), Some(wanted)) => u32::try_from(row) == Ok(wanted),
+            (Some(row), Some(wanted)) => u16::try_from(row) == Ok(wanted),
             (Some(_), None) => table.rows.len() == 1,
             (None, _) => true,
         };

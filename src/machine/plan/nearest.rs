@@ -147,7 +147,8 @@ impl Plan {
         let table = self.family.table.as_ref()?;
         let is_column = |id: &QuantityId| table.columns.iter().any(|(column, _)| column == id);
         let starts: Vec<_> = self.all_starts(of).into_iter().filter(is_column).collect();
-        refused.filter(is_column).or_else(|| if let [one] = starts.as_slice() { Some(*one) } else { None })
+        let alone = if let [one] = starts.as_slice() { Some(*one) } else { None };
+        refused.filter(is_column).or(alone)
     }
 
     /// What is drawn or fixed and these follow from; where that is too much to be read, these themselves, or of a single one

@@ -47,7 +47,7 @@ pub struct CannotDraw {
     /// What can be done about it.
     pub mend: Box<str>,
     /// The row of the family's pool that was drawn from, where it was one alone.
-    pub row: Option<u32>,
+    pub row: Option<u16>,
     /// The one column of the family's table that is at fault, where it can be told.
     pub column: Option<QuantityId>,
     /// What was tried for: the seed and the faults.
