@@ -58,7 +58,8 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
     let cell = format!("our-drive.csv:3:{}: ", 2 + row.find(&format!(",{centres},")).unwrap());
     let says = [&*cell, "as SC-02, with nothing wrong", "Look first at chain.centres_planned of SC-02", "137.0 mm"];
     let ran = told(table, broken, &says);
-    assert!(ran.out.contains("centre distance is 0.137, and the least possible is 0.334"), "{}", ran.out);
+    let out = plain(&ran.out);
+    assert!(out.contains("chain.centres_planned is 137.0 mm, and the least possible is 334."), "{out}");
     let swapped = rows.replace(row, &row.replace(",21,34,", ",34,21,"));
     told(table, swapped, &["our-drive.csv:3:1: ", "as SC-02, with nothing wrong", "the limit on chain.ratio"]);
     // A wrong unit in a heading: the column, with what is usual, whether machines can be drawn or not.
@@ -96,7 +97,21 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
     );
     assert!(ran.code == 1 && ran.err.contains("1 problem "), "{}{}", ran.out, ran.err);
     let cold = good.replace("[fixed]\n", "[fixed]\n\"heat.sump_limit\" = \"8 °C\"\n");
-    told(family, cold, &["our-drive.toml:39:1: ", "heat.allowed_power/thermal limit", "heat.sump_limit 8.00 °C"]);
+    told(
+        family,
+        cold,
+        &[
+            "\"heat.sump_limit\" = \"8 °C\"\n       | ^^^^^^^",
+            "\n       Mend this value.",
+            "heat.allowed_power/thermal limit",
+            "heat.sump_limit 8.00 °C",
+        ],
+    );
+    // What the other family fixes and the author's own value makes otherwise: a steep drive has half the window.
+    let steep = good.replace("# \"chain.lie\" = \"level or nearly so\"", "\"chain.lie\" = \"steep or upright\" #");
+    let window = ["follows as 2 % from chain.lie, chain.load_comes", "\n       \"chain.movement_low\" = \"2 %\""];
+    let ran = told(family, steep, &window);
+    assert!(ran.code == 1 && ran.out.contains("chain.movement_high"), "{}", ran.out);
     // A limit that a fault does not reach hides it.
     let limit = good.replace("value = \"0.04 mm\", source", "value = \"0.6 mm\", source");
     let limit = limit.replace("topics = [\"chain\", \"heat\"]", "topics = [\"chain\", \"heat\", \"mount\"]");

@@ -2,7 +2,7 @@
 //! would work out the other.
 
 use super::placed;
-use crate::family::{Draw, Family, written};
+use crate::family::{Draw, Family, fixed_line, written};
 use crate::messages;
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry};
@@ -10,6 +10,8 @@ use crate::unit::Kind;
 
 messages! { pub(crate) SAYS {
     DISAGREES = "problem-plan-disagrees", "{name} is fixed to {value} here, but follows as {worked} from {inputs} ({relation}).";
+    OTHERWISE = "problem-plan-otherwise", "{name} stays {value}, as in the family that this one is like, but follows as {worked} from {inputs} ({relation}).";
+    OTHERWISE_MEND = "problem-plan-otherwise-mend", "Write what goes with it under [fixed] too:\n{line}";
     DISAGREES_MEND = "problem-plan-disagrees-mend", "Take it out, or mend what it follows from. Where it is a value of your plant's own, say where it stands:\n{line}";
 } }
 
@@ -17,7 +19,8 @@ messages! { pub(crate) SAYS {
 const ROUNDED: f64 = 0.05;
 
 /// The values under `[fixed]`, without a source of their own, that a relation makes otherwise of other values that are
-/// fixed or in the table of machines, whichever of its machines is drawn.
+/// fixed or in the table of machines, whichever of its machines is drawn; and those of the family that this one is like, where
+/// it is a value of the author's own that makes them otherwise.
 pub(super) fn disagreements(family: &Family) -> Vec<Problem> {
     let mut fixed = vec![f64::NAN; Registry::get().len()];
     for (id, draw) in &family.roots {
@@ -29,15 +32,21 @@ pub(super) fn disagreements(family: &Family) -> Vec<Problem> {
     for (values, row) in machines.iter_mut().zip(&family.pool) {
         row.iter().for_each(|(id, value)| values[id.index()] = *value);
     }
-    let own = family.roots.iter().filter_map(|(id, draw)| match draw {
-        // What another family's file fixes is told of there.
-        Draw::Fixed(value) => Some((*id, *value, family.place(*id, None)?)),
+    let fixed = family.roots.iter().filter_map(|(id, draw)| match draw {
+        Draw::Fixed(value) => Some((*id, *value)),
         _ => None,
     });
-    let common = own.filter(|(id, ..)| !family.stated.iter().any(|stated| stated.quantity == *id));
+    let own_fixed: Vec<_> =
+        fixed.clone().filter(|(id, _)| family.place(*id, None).is_some()).map(|(id, _)| id).collect();
+    let common = fixed.filter(|(id, _)| !family.stated.iter().any(|stated| stated.quantity == *id));
     let mut problems = Vec::new();
-    for (id, value, place) in common {
+    for (id, value) in common {
+        let own = family.place(id, None);
         let Some((by, worked)) = Registry::get().giving(id).iter().find_map(|by| {
+            // What another family's file fixes, and nothing here changes, is told of there.
+            if own.is_none() && !by.get().inputs().any(|input| own_fixed.contains(&input)) {
+                return None;
+            }
             let known = |values: &&Vec<f64>| by.get().inputs().all(|input| !values[input.index()].is_nan());
             let machines = machines.iter().map(|values| Some(values).filter(known));
             let worked: Option<Vec<f64>> = machines.map(|values| by.get().eval(values?).ok()).collect();
@@ -47,20 +56,29 @@ pub(super) fn disagreements(family: &Family) -> Vec<Problem> {
             continue;
         };
         let inputs: Vec<_> = by.get().inputs().map(|input| input.get().id).collect();
-        let line =
-            format!("\"{}\" = {{ value = \"{}\", source = \"...\" }}", id.get().id, written(id, value, family.told_in));
-        problems.push(placed(
-            Some(place),
-            told!(
-                DISAGREES,
-                "name" = id.get().id,
-                "value" = written(id, value, family.told_in),
-                "worked" = written(id, worked, family.told_in),
-                "inputs" = inputs.join(", "),
-                "relation" = by.get().relation.id,
-            ),
-            told!(DISAGREES_MEND, "line" = line),
-        ));
+        let written = |value| written(id, value, family.told_in);
+        let is_own = own.is_some();
+        let says = if is_own { DISAGREES } else { OTHERWISE };
+        let what = told!(
+            says,
+            "name" = id.get().id,
+            "value" = written(value),
+            "worked" = written(worked),
+            "inputs" = inputs.join(", "),
+            "relation" = by.get().relation.id,
+        );
+        let mend = match is_own {
+            true => {
+                let line = format!("\"{}\" = {{ value = \"{}\", source = \"...\" }}", id.get().id, written(value));
+                told!(DISAGREES_MEND, "line" = line)
+            }
+            false => told!(OTHERWISE_MEND, "line" = fixed_line(id, worked, family.told_in)),
+        };
+        let place = own.or_else(|| {
+            let inputs = by.get().inputs().filter(|input| own_fixed.contains(input));
+            inputs.filter_map(|input| family.place(input, None)).next()
+        });
+        problems.push(placed(place, what, mend));
     }
     problems
 }

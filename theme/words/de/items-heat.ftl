@@ -23,7 +23,7 @@ item-heat-verdict = Die Beharrungstemperatur beurteilen
     .b = Wie lautet Ihr Urteil über die Beharrungstemperatur?
 
 item-hot-day-limit = Die heißeste Woche des Jahres
-    .text = Neben dem Getriebe sind es 45 °C (113 °F) im Schatten. Maschine: { $machine }. Seine Grenzen sind 56 °C (100 °F) Übertemperatur und 93 °C (200 °F) an jedem Tag.
+    .text = Neben einem Getriebe wie diesem sind es 45 °C (113 °F) im Schatten. Maschine: { $machine }. Sein Hersteller lasse 56 °C (100 °F) Übertemperatur und 93 °C (200 °F) an jedem Tag zu.
     .a-option-1 = Die Grenze von 93 °C (200 °F) gilt und lässt nur 48 °C (87 °F) Übertemperatur übrig
     .a-option-2 = Die Grenze der Übertemperatur gilt, also sind 101 °C (213 °F) zulässig
     .a-option-3 = Keine gilt, denn die Grenzen sind für einen milden Tag gedacht
@@ -59,7 +59,7 @@ item-peak-what-now = Heiß in der zweiten Stunde
     .a = Was tun Sie?
 
 item-peak-that-stays = Welches davon ist kein Fehler?
-    .text = Vier neue Getriebe gleicher Art wurden diese Woche angefahren. Maschine: { $machine }. Die Grenze der Übertemperatur ist 56 °C (100 °F), und keine Temperatur kam in die Nähe von 93 °C (200 °F).
+    .text = Vier neue Getriebe gleicher Art wurden diese Woche angefahren. Maschine: { $machine }. Der Hersteller lasse 56 °C (100 °F) Übertemperatur zu; keine Temperatur kam in die Nähe der Grenze an jedem Tag.
     .a-option-1 = Das in der zweiten Stunde auf 59 °C (106 °F) über der Umgebung stieg, zurückging und seither bei 41 °C (74 °F) darüber bleibt
     .a-option-2 = Das in der zweiten Stunde auf 59 °C (106 °F) über der Umgebung stieg und nach acht Stunden noch dort ist
     .a-option-3 = Das eine Woche bei 40 °C (72 °F) über der Umgebung stand und heute bei derselben Last 54 °C (97 °F) zeigt

@@ -233,6 +233,9 @@ problem-plan-lacks-mend =
     {"["}fixed]
     { $lines }
 problem-plan-disagrees = { $name } ist hier auf { $value } festgelegt, folgt aber als { $worked } aus { $inputs } ({ $relation }).
+problem-plan-otherwise = { $name } bleibt { $value }, wie in der Familie, die diese abwandelt, folgt aber als { $worked } aus { $inputs } ({ $relation }).
+problem-plan-otherwise-mend = Unter [fixed] auch schreiben, was dazu passt:
+    { $line }
 problem-plan-disagrees-mend =
     Streichen Sie es, oder verbessern Sie, woraus es folgt. Ist es eine Vorgabe Ihres Betriebs, sagen Sie, wo sie steht:
     { $line }
