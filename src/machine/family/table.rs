@@ -11,6 +11,7 @@
 //! begins with `#` is the author's own note and passed over. Commas, semicolons and tabs part cells; a number with a decimal
 //! comma stands in quotation marks where commas do.
 
+mod cells;
 mod commas;
 
 use core::ops::Range;
@@ -99,7 +100,7 @@ enum Column {
 /// Reads the machines in `text`; every problem goes to `reader`. `usual` are the columns that a table of the family may be
 /// expected to have.
 pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) -> Machines {
-    let (rows, open) = cells(text);
+    let (rows, open) = cells::rows(text);
     let mut rows = rows.into_iter();
     open.into_iter().for_each(|at| reader.say(at..at + 1, told!(OPEN), told!(OPEN_MEND)));
     let Some(headings) = rows.next() else {
@@ -109,7 +110,7 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
     let whole =
         |row: &[Cell]| row.first().map_or(0, |cell| cell.span.start)..row.last().map_or(0, |cell| cell.span.end);
     if !headings.iter().any(|heading| may_be_heading(&heading.text)) {
-        let mark = char::from(delimiter(text)).to_string();
+        let mark = char::from(cells::delimiter(text)).to_string();
         let usual = usual.iter().map(|id| heading(*id, System::default()));
         let usual: Vec<_> = core::iter::once(NAME.to_owned()).chain(usual).collect();
         // Of a family that is like none with a table, any heading may do.
@@ -294,65 +295,6 @@ fn value(cell: &Cell, id: QuantityId, unit: Option<&str>, reader: &mut Reader) -
         _ => cell.text.clone(),
     };
     reader.value(id, &toml::Value::String(text), &cell.span)
-}
-
-/// The mark between the cells of the table in `text`.
-fn delimiter(text: &str) -> u8 {
-    let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or("");
-    // The comma comes last, so that it wins where nothing tells them apart.
-    let delimiter = [b'\t', b';', b','].into_iter().max_by_key(|mark| first.bytes().filter(|b| b == mark).count());
-    delimiter.unwrap_or(b',')
-}
-
-/// The cells of every row that holds something, with their places; and where a quotation mark is never closed: from there
-/// on the line is read as if it had none.
-fn cells(text: &str) -> (Vec<Vec<Cell>>, Option<usize>) {
-    let delimiter = delimiter(text);
-    let bytes = text.as_bytes();
-    let (mut rows, mut row) = (Vec::new(), Vec::new());
-    let (mut start, mut at) = (text.len() - text.trim_start_matches('\u{feff}').len(), 0);
-    at = at.max(start);
-    let (mut open, mut never_closed): (Option<usize>, Option<usize>) = (None, None);
-    loop {
-        let byte = bytes.get(at).copied();
-        match (open, byte) {
-            (Some(mark), None) => {
-                (open, never_closed) = (None, Some(mark));
-                at = mark;
-            }
-            (Some(_), Some(b'"')) if bytes.get(at + 1) == Some(&b'"') => at += 1,
-            (Some(_), Some(b'"')) => open = None,
-            (Some(_), Some(_)) => {}
-            (None, Some(b'"')) if text[start..at].trim().is_empty() && never_closed.is_none() => open = Some(at),
-            (None, Some(b)) if b != delimiter && b != b'\n' => {}
-            (None, end) => {
-                row.push(cell(text, start..at));
-                start = at + 1;
-                if end != Some(delimiter) {
-                    if row.iter().any(|cell| !cell.text.is_empty()) {
-                        rows.push(core::mem::take(&mut row));
-                    }
-                    row.clear();
-                }
-                if end.is_none() {
-                    return (rows, never_closed);
-                }
-            }
-        }
-        at += 1;
-    }
-}
-
-/// The cell written in `span`, without the spaces and quotation marks round it.
-fn cell(text: &str, span: Range<usize>) -> Cell {
-    let written = &text[span.clone()];
-    let inner = written.trim();
-    let from = span.start + (written.len() - written.trim_start().len());
-    let text = match inner.strip_prefix('"').and_then(|rest| rest.strip_suffix('"')) {
-        Some(quoted) => quoted.replace("\"\"", "\"").trim().to_owned(),
-        None => inner.to_owned(),
-    };
-    Cell { text, span: from..from + inner.len() }
 }
 
 #[cfg(test)]
