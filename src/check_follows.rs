@@ -5,6 +5,7 @@ use core::ops::Range;
 
 use drivecourse_machine::{
     Case, Draw, Kind, Known, Linked, Problem, QuantityId, Registry, Role, System, amount, did_you_mean, messages,
+    rounded_away,
 };
 
 use crate::check::Check;
@@ -16,9 +17,6 @@ messages! { pub(crate) SAYS {
     FOLLOWS_OF = "check-follows-of", "{machine} has {id} at {own}, and {worked} by calculation ({relation}: from {from}).";
     FOLLOWS_MEND = "check-follows-mend", "Leave out what follows from the others, or mend one of them.";
 } }
-
-/// What a plate or a catalogue may round away: two figures.
-const ROUNDED: f64 = 0.05;
 
 /// What a machine has of a quantity, and what is worked out of it.
 type Both = (f64, f64);
@@ -140,10 +138,5 @@ fn giving(own: &Own<'_>, id: QuantityId, rows: &[(String, Vec<Case>)]) -> Option
 fn are_apart(id: QuantityId, own: f64, worked: f64) -> bool {
     let read = System::ALL.map(|system| 2.0 * Registry::get().seeing(system)[id.index()].half_step());
     let apart = (own - worked).abs();
-    let rounded = match id.get().kind {
-        // A thermometer's nought is a matter of its scale.
-        Kind::Temperature => 1.0,
-        _ => ROUNDED * own.abs().max(worked.abs()),
-    };
-    apart.is_finite() && apart > rounded && apart > read[0].max(read[1])
+    apart.is_finite() && apart > rounded_away(id, own, worked) && apart > read[0].max(read[1])
 }

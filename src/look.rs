@@ -40,6 +40,7 @@ messages! { pub(crate) SAYS {
 messages! { pub(crate) ERRORS {
     NO_FAULT = "error-no-fault", "{family} has no fault called {fault}; {mend}";
     NO_MACHINE = "error-look-no-machine", "the table of {family} has no machine {name}; {mend}";
+    NO_NAMES = "error-look-no-names", "its machines have no names; --seed shows one by its number";
     MACHINES_ARE = "error-look-machines-are", "there are {names}";
     MACHINE_NOT_DRAWN = "error-look-machine-not-drawn", "none of {tried} machines drawn was {name}; `drivecourse check` tells what keeps it from being drawn";
     LISTS_FAULTS = "error-look-lists-faults", "`drivecourse look {family}` lists those it may have";
@@ -202,7 +203,10 @@ fn seed_of(plan: &Plan, name: &str, first: u64, faults: Option<&[usize]>) -> Res
     let named = || plan.family.machines.iter().map(String::as_str);
     if !named().any(|machine| machine == name) {
         // Numbers of machines are too like one another to guess which is meant.
-        let mend = MACHINES_ARE.say(&[("names", &named().collect::<Vec<_>>().join(", "))]);
+        let mend = match named().next() {
+            Some(_) => MACHINES_ARE.say(&[("names", &named().collect::<Vec<_>>().join(", "))]),
+            None => NO_NAMES.text().to_owned(),
+        };
         let words = [("family", plan.family.id.as_str()), ("name", &format!("{name:?}")), ("mend", &mend)];
         bail!(NO_MACHINE.say(&words));
     }

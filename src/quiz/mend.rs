@@ -26,12 +26,12 @@ pub(crate) fn write_say(example: &str) -> String {
     WRITE_SAY.say(&[("example", example)])
 }
 
-/// The set of units that `text` at `span` names: `si` or `us`.
+/// The set of units that `text` at `span` names: `si` or `us`, in whatever letters.
 ///
 /// # Errors
 /// That it names none.
 pub(crate) fn units_called(text: &str, span: Range<usize>) -> Result<System, Problem> {
-    System::ALL.into_iter().find(|system| system.code() == text).ok_or_else(|| {
+    System::ALL.into_iter().find(|system| text.trim().eq_ignore_ascii_case(system.code())).ok_or_else(|| {
         let [one, other] = System::ALL.map(System::code);
         let either = WRITE_EITHER.say(&[("one", one), ("other", other)]);
         Problem::at(span, NO_UNITS.say(&[("units", &quoted(text))]), either)

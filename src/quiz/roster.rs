@@ -22,7 +22,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use toml::Spanned;
 
-use crate::mend::{NO_UNITS, WRITE_EITHER, quoted};
+use crate::mend::{quoted, units_called};
 use crate::response::table::{Row, Table};
 
 const COLUMNS: &[&str] = &["id", "name", "group", "units", "print"];
@@ -259,13 +259,13 @@ impl Reader {
             self.say(name.1, what, TELL_APART.text());
         }
         let group = group.map(|group| self.clean(&group, (GROUP_HIDDEN, GROUP_LONG))).filter(|group| !group.is_empty());
-        let units = units.and_then(|(text, span)| {
-            let found = System::ALL.into_iter().find(|system| text.trim().eq_ignore_ascii_case(system.code()));
-            if found.is_none() && !text.trim().is_empty() {
-                let either = WRITE_EITHER.say(&[("one", "si"), ("other", "us")]);
-                self.say(span, NO_UNITS.say(&[("units", &quoted(&text))]), either);
+        let units = units.filter(|(text, _)| !text.trim().is_empty());
+        let units = units.and_then(|(text, span)| match units_called(&text, span) {
+            Ok(units) => Some(units),
+            Err(problem) => {
+                self.problems.push(problem);
+                None
             }
-            found
         });
         let large_print = print.is_some_and(|(text, span)| {
             let known = ["large", "usual", ""].into_iter().find(|known| text.trim().eq_ignore_ascii_case(known));

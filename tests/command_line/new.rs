@@ -107,6 +107,7 @@ fn a_plant_with_plates_in_inches_has_its_module_in_inches() {
     assert!(look(&["--units", "si"]).contains("11.0 kW"), "{}", look(&["--units", "si"]));
     let look = ["look", "our-drive", "--module", "plant", "--machine", "SC-44"];
     place.run(&look).refused(&["no machine \"SC-44\"; there are SC-01, SC-02"]);
+    place.run(&["look", "mixer", "--machine", "SC-04"]).refused(&["no machine \"SC-04\"; its machines have no names"]);
     let exam = ["papers", "--module", "plant", "--roster", "first-group", "--secret", "secret", "--out", "exam"];
     place.run(&exam).done();
     // So is the author told of what is wrong: the cell's own unit.

@@ -8,7 +8,8 @@
 //! weight in lbf/ft. Numbers 140 and 160: mass from memory. Other published weights differ by up to 5 %.
 //!
 //! **Metric B series**: pitch, roller, inside width and mass from a printed DIN 8187 / BS 228 table; breaking load of the
-//! chain with one, two and three strands from memory of ISO 606:2004, except one strand of 10B (22.2 kN, V. B. Bhandari, *Design of Machine Elements*, Ex 14.7).
+//! chain with one, two and three strands from memory of ISO 606:2004, except one strand of 10B (22.2 kN, V. B. Bhandari,
+//! *Design of Machine Elements*, Ex 14.7).
 //! Older editions give 16B, 20B and 24B far less (42.3, 64.5 and 97.9 kN). Makers' masses differ by 5 to 10 %.
 //!
 //! **Beyond 2 in of pitch** (40B and 48B, numbers 180 to 240) there is none: the chain speeds up to which each way of

@@ -87,8 +87,15 @@ pub(super) fn disagreements(family: &Family) -> Vec<Problem> {
 fn are_apart(id: QuantityId, one: f64, other: f64) -> bool {
     match id.get().kind {
         Kind::Choice | Kind::Count => one != other,
+        _ => other.is_finite() && (one - other).abs() > rounded_away(id, one, other),
+    }
+}
+
+/// By how much (SI) two values of one quantity may differ by what a plate or a catalogue rounds away.
+pub fn rounded_away(id: QuantityId, one: f64, other: f64) -> f64 {
+    match id.get().kind {
         // A thermometer's nought is a matter of its scale.
-        Kind::Temperature => (one - other).abs() > 1.0,
-        _ => other.is_finite() && (one - other).abs() > ROUNDED * one.abs().max(other.abs()),
+        Kind::Temperature => 1.0,
+        _ => ROUNDED * one.abs().max(other.abs()),
     }
 }

@@ -104,6 +104,7 @@ error-demo-is-a-file = { $folder } ist eine Datei oder liegt in einer; einen neu
 error-demo-holds-files = in { $folder } liegen Dateien, die von keiner Vorführung sind; es wurde nichts geändert; einen neuen Ordner mit --out nennen
 error-no-fault = { $family } hat keinen Fehler { $fault }; { $mend }
 error-look-no-machine = Die Tabelle von { $family } hat keine Maschine { $name }; { $mend }
+error-look-no-names = Ihre Maschinen haben keine Namen; --seed zeigt eine nach ihrer Nummer
 error-look-machines-are = es gibt { $names }
 error-look-machine-not-drawn = Keine von { $tried } gezogenen Maschinen war { $name }; `drivecourse check` sagt, was ihr im Weg steht
 error-look-lists-faults = `drivecourse look { $family }` zählt die möglichen auf
