@@ -50,17 +50,22 @@ export const open = async (context, file, check, place) => {
   return page;
 };
 
-/** Opens or folds everything in the text. */
-export const unfold = (page) =>
-  page.evaluate(() => {
+/** Waits until the page has looked at itself, which it does before the next picture of it; only then does anybody see it. */
+const settled = (page) =>
+  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+
+/** Opens everything in the text. */
+export const unfold = async (page) => {
+  await page.evaluate(() => {
     for (const details of document.querySelectorAll("main details")) details.open = true;
     dispatchEvent(new Event("resize"));
-    // The page looks at itself before the next picture of it.
-    return new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done())));
   });
+  await settled(page);
+};
 
 /** What axe finds, a line each. */
 export const accessFaults = async (page) => {
+  await settled(page);
   const session = await page.context().newCDPSession(page);
   // Through the debugger, because the page's own policy lets no strange script in.
   await session.send("Runtime.evaluate", { expression: axe });
