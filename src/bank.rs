@@ -193,6 +193,7 @@ pub(crate) fn standard(assets: &Assets) -> Bank {
     bank
 }
 
-fn by_path(files: &Files) -> impl Iterator<Item = (&str, &[u8])> {
+/// Files as a bank reads them.
+pub(crate) fn by_path(files: &Files) -> impl Iterator<Item = (&str, &[u8])> {
     files.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice()))
 }

@@ -1,9 +1,10 @@
 //! Which value of an author's own is behind what `check` finds in verdicts: the one that, put back to what it is in the family
 //! that theirs is like, makes the finding go away.
 
+use core::ops::Range;
 use std::collections::VecDeque;
 
-use drivecourse_machine::{Draw, Family, Plan, Problem, QuantityId, amount, messages};
+use drivecourse_machine::{Draw, Family, OwnTable, Plan, Problem, QuantityId, amount, messages};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::response::decode;
 
@@ -16,6 +17,9 @@ messages! { pub(crate) SAYS {
 
 /// Columns that are still told one by one.
 const MOST_COLUMNS: usize = 8;
+
+/// A file, its text, and a place in it in bytes.
+pub(crate) type Place = (String, String, Option<Range<usize>>);
 
 /// A family of the module, with the file that says what is its own.
 pub(crate) struct Own<'a> {
@@ -43,6 +47,37 @@ impl<'a> Own<'a> {
     pub(crate) fn names(&self, id: QuantityId) -> bool {
         let roots = &self.plan.family.roots;
         self.plan.family.place(id, None).is_some() && roots.iter().any(|(root, _)| *root == id)
+    }
+
+    /// Whether the family's own file or table gives it.
+    pub(crate) fn gives(&self, id: QuantityId) -> bool {
+        let in_table = |table: &OwnTable| table.columns.iter().any(|(column, _)| *column == id);
+        self.names(id) || self.plan.family.table.as_ref().is_some_and(in_table)
+    }
+
+    /// The file that gives `id`, its text, and the place in it: of one machine the cell of its row, else the column's heading,
+    /// or the line of the family's file.
+    pub(crate) fn place(&self, assets: &Assets, id: QuantityId, machine: Option<&str>) -> Place {
+        let Some(table) = self.plan.family.table.as_ref().filter(|_| !self.names(id)) else {
+            return (self.path.clone(), self.text.clone(), self.span(id));
+        };
+        let row = machine.and_then(|machine| self.plan.family.machines.iter().position(|name| name == machine));
+        let cells = row.map_or(Some(&table.columns), |row| table.cells.get(row));
+        let cell = cells.and_then(|cells| cells.iter().find(|(column, _)| *column == id));
+        self.in_table(assets, table, cell.map(|(_, span)| span.clone()))
+    }
+
+    /// As [`Self::place`], of the whole row of a machine; `None` where its family has no such row in a table of its own.
+    pub(crate) fn row(&self, assets: &Assets, machine: &str) -> Option<Place> {
+        let table = self.plan.family.table.as_ref()?;
+        let row = self.plan.family.machines.iter().position(|name| name == machine)?;
+        Some(self.in_table(assets, table, Some(table.rows.get(row)?.clone())))
+    }
+
+    fn in_table(&self, assets: &Assets, table: &OwnTable, span: Option<Range<usize>>) -> Place {
+        let text = text_of(assets, &table.file);
+        let span = span.filter(|span| span.end <= text.len());
+        (format!("scenarios/families/{}", table.file), text, span)
     }
 
     /// The family with `id` as it is in the one that it is like; `None` where that cannot be.
@@ -86,7 +121,7 @@ impl<'a> Own<'a> {
     }
 
     /// Where the family's file names a quantity, in bytes.
-    pub(crate) fn span(&self, id: QuantityId) -> Option<core::ops::Range<usize>> {
+    pub(crate) fn span(&self, id: QuantityId) -> Option<Range<usize>> {
         self.plan.family.place(id, None).filter(|span| span.end <= self.text.len())
     }
 

@@ -14,6 +14,8 @@ messages! { pub(crate) SAYS {
     LACKS_COLUMN_MEND = "check-lacks-column-mend", "Add what you know of your machines.";
     NOT_ASKED = "check-topic-not-asked", "This family is for questions about {topic} too, and the module has no item about that.";
     NOT_ASKED_MEND = "check-topic-not-asked-mend", "Add \"{topic}\" to the items under [reuse] in module.toml, or take the topic out here.";
+    EXAMPLE_SOURCE = "check-example-source", "{name} still has the source of the example, {source}, which papers and worked solutions would show.";
+    EXAMPLE_SOURCE_MEND = "check-example-source-mend", "Write where your value stands, or take the line out.";
     ITS_CHAPTER = "check-topic-chapter", "A chapter about it stands in the course when book/SUMMARY.md lists it: - [{title}]({chapter})";
     WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
     WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
@@ -66,6 +68,7 @@ impl Check<'_> {
                 self.note(&path, &text, Problem::whole(what, LACKS_COLUMN_MEND.text()));
             }
             self.topics_without_items(bank, plan, &path, &text);
+            self.example_source(plan, &path, &text);
             // Now and then a machine cannot be drawn, one with two faults, say: that is a question of rate.
             let rejections = plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)));
             let own = bank::is_own(self.assets, &plan.family.id);
@@ -97,6 +100,17 @@ impl Check<'_> {
             let problem = Problem { span, what, mend: WASTEFUL_MEND.text().into() };
             // What an author can mend is always told; the program's own families are there to be taken or left.
             if own { self.notice(&path, &text, problem) } else { self.note(&path, &text, problem) }
+        }
+    }
+
+    /// A value whose source is still that of the example, in a family that has become an author's own.
+    fn example_source(&mut self, plan: &Plan, path: &str, text: &str) {
+        let family = &plan.family;
+        let left = family.stated.iter().filter(|stated| stated.source == new::EXAMPLE_SOURCE);
+        for stated in left.filter(|_| family.name != new::EXAMPLE_NAME) {
+            let what = EXAMPLE_SOURCE.say(&[("name", stated.quantity.get().id), ("source", &quoted(&stated.source))]);
+            let mend = EXAMPLE_SOURCE_MEND.text().to_owned();
+            self.notice(path, text, Problem { span: family.place(stated.quantity, None), what, mend });
         }
     }
 

@@ -9,7 +9,7 @@ use drivecourse_machine::{
 };
 
 use crate::check::Check;
-use crate::check_causes::{Own, text_of};
+use crate::check_causes::Own;
 use crate::undrawable::FROM_TO;
 
 messages! { pub(crate) SAYS {
@@ -50,25 +50,16 @@ impl Check<'_> {
             if told.is_empty() && !apart(&faulty) {
                 continue;
             }
-            let table = family.table.as_ref().filter(|_| !own.names(id));
-            let whole = || all.iter().flat_map(|(_, both)| both).chain(&faulty).copied().collect::<Vec<_>>();
-            let Some(table) = table else {
-                self.notice(&own.path, &own.text, tell(own, id, by, None, &whole(), own.span(id)));
-                continue;
-            };
-            let (path, text) = (format!("scenarios/families/{}", table.file), text_of(self.assets, &table.file));
-            let place = |cells: &[(QuantityId, Range<usize>)]| {
-                let cell = cells.iter().find(|(column, _)| *column == id);
-                cell.map(|(_, span)| span.clone()).filter(|span| span.end <= text.len())
-            };
-            if told.len() == all.len() && all.len() > 1 {
-                self.notice(&path, &text, tell(own, id, by, None, &whole(), place(&table.columns)));
+            if own.names(id) || (told.len() == all.len() && all.len() > 1) {
+                let whole: Vec<_> = all.iter().flat_map(|(_, both)| both).chain(&faulty).copied().collect();
+                let (path, text, span) = own.place(self.assets, id, None);
+                self.notice(&path, &text, tell(own, id, by, None, &whole, span));
                 continue;
             }
             for (name, both) in told {
-                let row = family.machines.iter().position(|machine| machine == *name);
-                let cell = row.and_then(|row| place(table.cells.get(row)?));
-                self.notice(&path, &text, tell(own, id, by, row.map(|_| name.as_str()), both, cell));
+                let named = family.machines.contains(name).then_some(name.as_str());
+                let (path, text, span) = own.place(self.assets, id, Some(name));
+                self.notice(&path, &text, tell(own, id, by, named, both, span));
             }
         }
     }

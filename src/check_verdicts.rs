@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Case, Kind, Plan, QuantityId, Registry, amount, messages};
+use drivecourse_machine::{Case, Kind, Plan, Problem, QuantityId, Registry, amount, messages};
 use drivecourse_quiz::Bank;
 
 use crate::bank;
@@ -50,7 +50,9 @@ impl Check<'_> {
             let rows = rows(plan);
             let own = Own::of(self.assets, bank, &standard, plan);
             self.follows(&own, &rows);
-            let mut against: BTreeMap<(QuantityId, usize), Vec<String>> = BTreeMap::new();
+            self.doubts(&own, &rows);
+            // Machines by their names, and as they are told of.
+            let mut against: BTreeMap<(QuantityId, usize), Vec<(&str, String)>> = BTreeMap::new();
             let mut often = against.clone();
             for (name, cases) in &rows {
                 for id in verdicts.iter().filter(|id| known(id)) {
@@ -61,11 +63,11 @@ impl Check<'_> {
                     });
                     for (value, count) in counts {
                         if count == cases.len() {
-                            against.entry((*id, value)).or_default().push(name.clone());
+                            against.entry((*id, value)).or_default().push((name, name.clone()));
                         } else if count * OFTEN_OUT_OF >= cases.len() {
                             let (count, all) = (count.to_string(), cases.len().to_string());
                             let of = OFTEN_OF.say(&[("machine", name), ("count", &count), ("all", &all)]);
-                            often.entry((*id, value)).or_default().push(of);
+                            often.entry((*id, value)).or_default().push((name, of));
                         }
                     }
                 }
@@ -83,7 +85,7 @@ impl Check<'_> {
                     ("id", quantity.id),
                     ("name", quantity.name),
                     ("verdict", quantity.labels.get(verdict).copied().unwrap_or("?")),
-                    ("machines", &names.join(", ")),
+                    ("machines", &names.iter().map(|(_, said)| said.as_str()).collect::<Vec<_>>().join(", ")),
                 ]);
                 let starts = plan.starts(&[id]);
                 let starts: Vec<_> = starts.iter().filter(|id| !from.contains(id)).map(|id| id.get().id).collect();
@@ -104,7 +106,13 @@ impl Check<'_> {
                 if cause.is_none() && starts.is_empty() {
                     own.columns(id).into_iter().for_each(|columns| mend = format!("{mend} {columns}"));
                 }
-                self.notice(&own.path, &own.text, own.problem(cause, what, mend));
+                let problem = own.problem(cause, what, mend);
+                // Of some machines of a table nothing is wrong with what all have in common, unless that is found to be behind it.
+                let row = names.first().filter(|_| cause.is_none() && names.len() < rows.len());
+                match row.and_then(|(name, _)| own.row(self.assets, name)) {
+                    Some((path, text, span)) => self.notice(&path, &text, Problem { span, ..problem }),
+                    None => self.notice(&own.path, &own.text, problem),
+                }
                 if always {
                     told.insert((plan.family.id.clone(), id));
                 }

@@ -31,6 +31,10 @@ static STARTER: Dir = include_dir!("$CARGO_MANIFEST_DIR/scenarios/starter");
 const USUAL: [&str; 4] = ["mount", "chain", "load", "heat"];
 /// The name of the family, and of the table of its machines.
 pub(crate) const FAMILY: &str = "our-drive";
+/// What the family calls its machines until an author gives them a name.
+pub(crate) const EXAMPLE_NAME: &str = "storage conveyor drive";
+/// Where the family says its example of an own limit stands.
+pub(crate) const EXAMPLE_SOURCE: &str = "our maintenance standard, section 3";
 /// What every exam and chapter leans on, whatever its topics.
 pub(crate) const SAFE_WORK: &str = "safe-work";
 
@@ -135,6 +139,8 @@ fn module(
             .replace("@UNITS@", system.code())
             .replace("@ITEMS@", &list(&mut topics.iter().copied().chain([SAFE_WORK])).join(", "))
             .replace("@LIKE@", &plan.family.id)
+            .replace("@NAME@", EXAMPLE_NAME)
+            .replace("@SOURCE@", EXAMPLE_SOURCE)
             .replace("@TOPICS@", &quoted(topics))
             .replace("@ROWS@", &rows.join("\n"))
             .replace("@CHAPTERS@", &listed.join("\n"))

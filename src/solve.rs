@@ -246,7 +246,7 @@ pub(crate) fn working_text(working: &Working) -> String {
         for own in &line.own {
             let _ = writeln!(out, "   {own}");
         }
-        let _ = writeln!(out, "   [{}]", line.source);
+        let _ = writeln!(out, "   [{}]", line.source_said());
     }
     out
 }

@@ -19,9 +19,9 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    assets, bank, check, check_causes, check_families, check_follows, check_found, check_items, check_never,
-    check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, papers, papers_alike, pdf,
-    practise, record, report_words, schema, serve, solve, spread, undrawable, usage, words_scenarios as scenarios,
+    assets, bank, check, check_causes, check_doubts, check_families, check_follows, check_found, check_items,
+    check_never, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, papers, papers_alike,
+    pdf, practise, record, report_words, schema, serve, solve, spread, undrawable, usage, words_scenarios as scenarios,
 };
 
 pub(crate) use crate::words_scenarios::{Native, translate};
@@ -259,10 +259,14 @@ pub(crate) fn read(assets: &Assets, code: &str, marked: bool) -> Result<Arc<Word
     };
     let ([built_in, own], [english, own_english]) = (of(code)?, of(ENGLISH)?);
     let read = Words::read(code, &[&built_in, &own], &[&english, &own_english], marked);
-    read.map(Arc::new).map_err(|problems| {
+    let mut words = read.map_err(|problems| {
         let lines: Vec<String> = problems.iter().map(ToString::to_string).collect();
         anyhow!(CANNOT_BE_USED.say(&[("problems", &lines.join("\n"))]))
-    })
+    })?;
+    if assets.is_module() && code != ENGLISH {
+        words.drop_first(&scenarios::reworded(assets)?);
+    }
+    Ok(Arc::new(words))
 }
 
 /// One text that can be translated.
@@ -381,6 +385,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         check_families::SAYS,
         check_verdicts::SAYS,
         check_causes::SAYS,
+        check_doubts::SAYS,
         check_follows::SAYS,
         check_never::SAYS,
         undrawable::SAYS,

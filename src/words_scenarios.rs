@@ -1,6 +1,6 @@
 //! The words of families and items under the ids of their messages.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use anyhow::Result;
 use drivecourse_machine::language::{slug, translated};
@@ -10,6 +10,7 @@ use drivecourse_quiz::{Ask, Bank, Item, Judge, Placed, read_items};
 use serde::Deserialize;
 
 use crate::assets::Assets;
+use crate::bank::by_path;
 use crate::files;
 use crate::words::{Entry, is_native};
 
@@ -86,6 +87,27 @@ pub(crate) fn of_exams(assets: &Assets) -> Result<Vec<Entry>> {
         }
     }
     Ok(out)
+}
+
+/// The texts of `bank`, by their ids.
+fn of_bank(bank: &Bank) -> impl Iterator<Item = Entry> {
+    of_items(bank).into_iter().chain(of_families(bank))
+}
+
+/// The texts that a module words otherwise than the program does under the same id: what the program has of them in
+/// another language is a translation of other words.
+///
+/// # Errors
+/// As [`of_exams`]. Whatever is wrong in families and items is told of where the bank is read.
+pub(crate) fn reworded(assets: &Assets) -> Result<BTreeSet<String>> {
+    let program = Assets::load(None)?;
+    let standard = Bank::read(by_path(&program.scenarios)).0;
+    let own = Bank::read_over(by_path(&assets.scenarios), &standard).0;
+    let as_program: BTreeMap<_, _> =
+        of_bank(&standard).chain(of_exams(&program)?).map(|entry| (entry.id, entry.english)).collect();
+    let entries = of_bank(&own).chain(of_exams(assets)?);
+    let other = entries.filter(|entry| as_program.get(&entry.id).is_some_and(|english| *english != entry.english));
+    Ok(other.map(|entry| entry.id).collect())
 }
 
 /// Shows `visit` every text of `item` with its id; it may put another in its place.

@@ -258,7 +258,7 @@ fn line_row(line: &Line) -> LineRow {
         result: right_of(left, &line.result),
         limits: capital(line.limits),
         own: line.own.iter().map(|text| capital(text)).collect(),
-        source: source_line(line.source),
+        source: if line.own.is_empty() { source_line(line.source) } else { capital(&line.source_said()) },
     }
 }
 

@@ -54,6 +54,8 @@ pub struct Places {
     pub names: BTreeSet<String>,
     /// Whether there are no variants to choose among, so that code can say it.
     pub plain: bool,
+    /// The layer of files that it stands in, counted from 0.
+    layer: usize,
 }
 
 impl Default for Words {
@@ -105,6 +107,11 @@ impl Words {
         }
         let (own, english) = (Source::read(code, own)?, Source::read(ENGLISH, english)?);
         Ok(Self { code: code.to_owned(), own, english: Some(english), marked })
+    }
+
+    /// Forgets the texts `ids` of the first layer; those of later ones stay.
+    pub fn drop_first(&mut self, ids: &BTreeSet<String>) {
+        self.own.places.retain(|id, places| places.layer > 0 || !ids.contains(id));
     }
 
     /// The language's tag.
@@ -178,8 +185,8 @@ impl Source {
         // The marks that keep right-to-left words apart would stand in every number and name.
         bundle.set_use_isolating(false);
         let (mut places, mut problems) = (BTreeMap::new(), Vec::new());
-        for files in layers {
-            add(&mut bundle, &mut places, files, &mut problems);
+        for (layer, files) in layers.iter().enumerate() {
+            add(&mut bundle, &mut places, (layer, files), &mut problems);
         }
         let source = Self { bundle, places };
         for id in source.places.keys() {
@@ -226,7 +233,7 @@ impl Source {
 fn add(
     bundle: &mut FluentBundle<FluentResource>,
     places: &mut BTreeMap<String, Places>,
-    files: &Files,
+    (number, files): (usize, &Files),
     problems: &mut Vec<WordsError>,
 ) {
     let mut layer: BTreeSet<String> = BTreeSet::new();
@@ -251,10 +258,10 @@ fn add(
             let parts = format!("{id}.");
             places.retain(|known, _| known != id && !known.starts_with(&parts));
             if let Some(value) = &message.value {
-                places.insert(id.to_owned(), Places::of(value));
+                places.insert(id.to_owned(), Places::of(value, number));
             }
             for attribute in &message.attributes {
-                places.insert(format!("{id}.{}", attribute.id.name), Places::of(&attribute.value));
+                places.insert(format!("{id}.{}", attribute.id.name), Places::of(&attribute.value, number));
             }
         }
         bundle.add_resource_overriding(resource);
@@ -273,8 +280,8 @@ fn value<'a>(name: &str, word: &'a str) -> FluentValue<'a> {
 }
 
 impl Places {
-    fn of(pattern: &Pattern<&str>) -> Self {
-        let mut places = Self { names: BTreeSet::new(), plain: true };
+    fn of(pattern: &Pattern<&str>, layer: usize) -> Self {
+        let mut places = Self { names: BTreeSet::new(), plain: true, layer };
         places.look(pattern);
         places
     }

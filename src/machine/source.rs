@@ -34,6 +34,8 @@ messages! { pub(crate) SAYS {
     COMMON_PRACTICE = "source-common-practice", "common practice, no source";
     /// Before an input that a plant states for itself.
     OWN_VALUE = "source-own-value", "{quantity} {value}, the plant's own: {source}";
+    /// The source of a calculation, after inputs that are the plant's own.
+    OF_THE_REST = "source-of-the-rest", "the calculation itself: {source}";
     FROM_MEMORY = "source-from-memory", "from memory: {what}";
 } }
 

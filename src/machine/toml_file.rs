@@ -1,6 +1,7 @@
 //! Reads a TOML file into its type with every fault of its shape found in one pass.
 
 mod open;
+mod quotes;
 mod said;
 
 use core::ops::Range;
@@ -11,7 +12,7 @@ use toml::de::{DeArray, DeTable, DeValue, Deserializer, Error};
 
 use crate::problem::Problem;
 pub(crate) use said::SAYS;
-use said::{of_shape, of_syntax, unclosed_list};
+use said::{of_shape, of_syntax, unclosed_list, without_fellow};
 
 /// Faults of shape reported at most; whoever has more begins with these.
 const MOST: usize = 50;
@@ -47,7 +48,7 @@ fn read_closed<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     };
     let (mut table, faults) = DeTable::parse_recoverable(text);
     if !faults.is_empty() {
-        let mut problems: Vec<_> = faults.iter().map(|fault| of_syntax(fault, text)).collect();
+        let mut problems = of_syntax_faults(&faults, text);
         // A misspelt heading may be what the rest stumbles over; what stumbles is taken out until it is found.
         for _ in 0..MOST {
             let Err(error) = T::deserialize(Deserializer::from(table.clone())) else { break };
@@ -87,13 +88,33 @@ fn read_closed<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     Err(problems)
 }
 
+/// What is no TOML. All that is wrong in a line that lacks a quotation mark follows from that.
+fn of_syntax_faults(faults: &[Error], text: &str) -> Vec<Problem> {
+    let mut lines: Vec<Range<usize>> = Vec::new();
+    let mut problems = Vec::new();
+    for fault in faults {
+        let at = fault.span().map_or(0, |span| span.start);
+        if lines.iter().any(|line| (line.start..=line.end).contains(&at)) {
+            continue;
+        }
+        match quotes::lacking(text, at) {
+            Some(lacking) => {
+                problems.push(without_fellow(&lacking));
+                lines.push(lacking.line);
+            }
+            None => problems.push(of_syntax(fault, text)),
+        }
+    }
+    problems
+}
+
 /// What is wrong with the one piece of TOML in `text`, which could not be read into its type because of `error`.
 pub fn toml_problem<T: DeserializeOwned>(error: &Error, text: &str) -> Problem {
     let (table, faults) = DeTable::parse_recoverable(text);
     let open = if faults.is_empty() { None } else { open::unclosed(text) };
     match faults.first() {
         Some(_) if let Some(at) = open.as_ref().and_then(|open| open.brackets.first()) => unclosed_list(*at),
-        Some(fault) => of_syntax(fault, text),
+        Some(_) => of_syntax_faults(&faults, text).swap_remove(0),
         None => of_shape(error, text, wanted::<T>(error, &table).as_deref()),
     }
 }
@@ -266,7 +287,8 @@ mod tests {
             ("name =", "no value here", "Write name = value"),
             ("name", "no value here", "Write name = value"),
             ("name: \"x\"", "cannot be a name", "Write name = value"),
-            ("name = \"x", "not closed", "same quotation mark"),
+            ("name = \"x", "mark is lacking", "\nname = \"x\""),
+            ("name = \"x\u{1}\"", "not closed", "same quotation mark"),
             ("name = \"x\"\nname = \"y\"", "a second time", "Take one of them out"),
             ("name = \"x\" y", "does not belong here", "# before a note"),
             ("[[row]]\ncount = 1,5", "with a decimal point", "\ncount = 1.5"),

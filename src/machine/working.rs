@@ -6,7 +6,7 @@ use crate::formula::{Formula, symbol_mathml, symbol_text, unit_for};
 use crate::instrument::Figures;
 use crate::path::Path;
 use crate::registry::{Linked, QuantityId, Registry};
-use crate::source::{OWN_VALUE, Source};
+use crate::source::{OF_THE_REST, OWN_VALUE, Source};
 use crate::unit::{System, Unit};
 
 /// A worked solution: one line for each step.
@@ -68,6 +68,12 @@ impl Working {
 }
 
 impl Line {
+    /// The source as a person reads it: after inputs that are the plant's own, it is said to be that of the calculation.
+    pub fn source_said(&self) -> String {
+        let source = self.source.to_string();
+        if self.own.is_empty() { source } else { OF_THE_REST.say(&[("source", &source)]) }
+    }
+
     fn write(linked: &Linked, values: &[f64], system: System) -> Self {
         let relation = linked.relation;
         let gives = linked.gives.get();

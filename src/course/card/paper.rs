@@ -231,6 +231,8 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
         (working.lines.into_iter())
             .map(|line| {
                 let left = left_of(&line);
+                let own = line.own.iter().map(|own| format!("{own}; ")).collect::<String>();
+                let source = own + &line.source_said();
                 Step {
                     what: if line.symbols.is_empty() {
                         format!("{}. {}", line.title, line.method)
@@ -240,8 +242,7 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
                     symbols: Trusted::made_by_us(line.symbols_mathml),
                     numbers: Trusted::made_by_us(numbers_line(left, &line.numbers)),
                     result: right_of(left, &line.result),
-                    source: line.own.iter().map(|own| format!("{own}; ")).collect::<String>()
-                        + &line.source.to_string(),
+                    source,
                 }
             })
             .collect()

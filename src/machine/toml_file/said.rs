@@ -9,6 +9,8 @@ use crate::messages;
 use crate::problem::{Problem, did_you_mean, quoted};
 use crate::registry::{Registry, nearest};
 
+use super::quotes::Lacking;
+
 messages! { pub(crate) SAYS {
     NOT_VALID = "problem-file-not-valid", "This is not valid here: {why}.";
     NO_NAME = "problem-file-no-name", "Nothing here is called {name}.";
@@ -59,6 +61,7 @@ messages! { pub(crate) SAYS {
     TABLE_OPEN_MEND = "problem-file-table-open-mend", "Put a curly bracket at its end.";
     TEXT_OPEN = "problem-file-text-open", "this text is not closed, or holds what text cannot hold";
     TEXT_OPEN_MEND = "problem-file-text-open-mend", "Begin and end it in the same line, with the same quotation mark; three of them stand round text of several lines.";
+    NO_FELLOW = "problem-file-no-fellow", "a quotation mark is lacking";
     TWICE = "problem-file-twice", "this stands here a second time";
     TWICE_MEND = "problem-file-twice-mend", "Take one of them out, or put together what belongs to both.";
     BAD_KEY = "problem-file-bad-key", "this cannot be a name";
@@ -141,6 +144,12 @@ const STRING_UNQUOTED: &str = "string values must be quoted";
 /// A list whose opening bracket, at `at`, has no fellow.
 pub(super) fn unclosed_list(at: usize) -> Problem {
     Problem::at(at..at + 1, told!(LIST_UNCLOSED), told!(LIST_OPEN_MEND))
+}
+
+/// A line in which a quotation mark is lacking.
+pub(super) fn without_fellow(lacking: &Lacking) -> Problem {
+    let what = told!(NOT_VALID, "why" = told!(NO_FELLOW));
+    Problem::at(lacking.at..lacking.at + 1, what, told!(WRITE_SO, "line" = lacking.meant.as_str()))
 }
 
 /// What is no TOML.

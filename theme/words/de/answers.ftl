@@ -87,6 +87,7 @@ instrument-analyser = Schwingungsanalysator
 source-derived = hergeleitet: { $what }
 source-common-practice = übliche Praxis, ohne Quelle
 source-own-value = { $quantity } { $value }, Vorgabe des Betriebs: { $source }
+source-of-the-rest = die Rechnung selbst: { $source }
 source-from-memory = aus dem Gedächtnis: { $what }
 kind-count = eine Anzahl
 kind-choice = eine Auswahl

@@ -80,6 +80,7 @@ problem-file-list-unclosed = Diese Liste ist nicht geschlossen.
 problem-file-table-open = was hier mit einer geschweiften Klammer beginnt, ist nicht geschlossen
 problem-file-table-open-mend = Setzen Sie an sein Ende eine geschweifte Klammer.
 problem-file-text-open = dieser Text ist nicht geschlossen oder enthält, was in Text nicht stehen kann
+problem-file-no-fellow = es fehlt ein Anführungszeichen
 problem-file-text-open-mend = Text beginnt und endet in derselben Zeile, mit demselben Anführungszeichen; um Text über mehrere Zeilen stehen je drei.
 problem-file-twice = das steht hier zum zweiten Mal
 problem-file-twice-mend = Streichen Sie eines davon, oder führen Sie zusammen, was zu beiden gehört.
