@@ -39,6 +39,8 @@ pub struct Quantity {
     pub us: Display,
     /// How a person comes to know it.
     pub known: Known,
+    /// Of what is worked out: the instrument that it is set or checked with on the machine.
+    pub set_with: Option<Instrument>,
     /// Whether it belongs to the build of a machine: the same each time that a machine of this name is met.
     pub built: bool,
     /// The possibilities of a [`Kind::Choice`], in the order of its values, as files and tables name them.
@@ -51,7 +53,19 @@ impl Quantity {
     /// A quantity that is worked out, shown in the usual units of its kind to three figures.
     pub const fn new(id: &'static str, symbol: &'static str, kind: Kind, name: &'static str) -> Self {
         let (si, us) = usual(kind);
-        Self { id, symbol, kind, name, si, us, known: Known::Worked, built: false, choices: &[], labels: &[] }
+        Self {
+            id,
+            symbol,
+            kind,
+            name,
+            si,
+            us,
+            known: Known::Worked,
+            set_with: None,
+            built: false,
+            choices: &[],
+            labels: &[],
+        }
     }
 
     /// Whether this choice (its place, as a value) calls for the machine to stop: its label says "stop".
@@ -97,6 +111,13 @@ impl Quantity {
     #[must_use]
     pub const fn read(mut self, instrument: Instrument) -> Self {
         self.known = Known::Read(instrument);
+        self
+    }
+
+    /// Worked out, and set or checked with `instrument` on the machine: no answer has to be finer than its step.
+    #[must_use]
+    pub const fn set_with(mut self, instrument: Instrument) -> Self {
+        self.set_with = Some(instrument);
         self
     }
 
@@ -184,6 +205,15 @@ impl Figures {
         };
         let rounded = (value * scale).round() / scale;
         if rounded.is_finite() { rounded } else { value }
+    }
+
+    /// With so many figures `more`; a fraction stays as it is.
+    pub fn finer(self, more: u8) -> Self {
+        match self {
+            Self::Places(places) => Self::Places(places.saturating_add(more)),
+            Self::Significant(figures) => Self::Significant(figures.saturating_add(more)),
+            Self::Fraction(_) => self,
+        }
     }
 
     /// The size of one step in the last figure of `value`.

@@ -113,6 +113,7 @@ pub struct Seeing {
     unit: &'static Unit,
     rounding: Rounding,
     half_step: f64,
+    set_half_step: f64,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -133,11 +134,13 @@ impl Seeing {
             Known::Read(instrument) => Rounding::Step(instrument.step(system).step),
         };
         let unit = quantity.unit(system);
+        let half = |step: f64| 0.5 * step * unit.size().abs();
         let half_step = match rounding {
-            Rounding::Step(step) => 0.5 * step * unit.size().abs(),
+            Rounding::Step(step) => half(step),
             _ => 0.0,
         };
-        Self { quantity, unit, rounding, half_step }
+        let set_half_step = quantity.set_with.map_or(0.0, |instrument| half(instrument.step(system).step));
+        Self { quantity, unit, rounding, half_step, set_half_step }
     }
 
     /// `base` (SI) as a person gets to see it: on the instrument's nearest step, or with the
@@ -159,6 +162,11 @@ impl Seeing {
     /// What it is.
     pub fn quantity(&self) -> &'static Quantity {
         self.quantity
+    }
+
+    /// Half of the step of the instrument that it is set or checked with, in the SI unit: nought for all else.
+    pub fn set_half_step(&self) -> f64 {
+        self.set_half_step
     }
 
     /// Half of the instrument's step, in the SI unit: nought for what is not read with one.

@@ -99,15 +99,22 @@ impl Said {
 /// Added to how a quantity is known, of one that belongs to the build of a machine.
 const BUILT: u8 = 3;
 
+/// Added to it, of one that is set with an instrument, which follows.
+const SET: u8 = 6;
+
 impl Packed for Quantity {
     fn pack(&self, out: &mut String) {
         (self.id, (self.symbol, self.name)).pack(out);
         (self.kind, (self.si, self.us)).pack(out);
-        let built = if self.built { BUILT } else { 0 };
+        let of = |is: bool, sort: u8| if is { sort } else { 0 };
+        let built = of(self.built, BUILT) + of(self.set_with.is_some(), SET);
         match self.known {
             Known::Worked => built.pack(out),
             Known::Plate => (1 + built).pack(out),
             Known::Read(instrument) => (2 + built, instrument as u64).pack(out),
+        }
+        if let Some(instrument) = self.set_with {
+            (instrument as u64).pack(out);
         }
         // The browser compares with no file: it needs the labels only.
         self.labels.to_vec().pack(out);
@@ -117,14 +124,16 @@ impl Packed for Quantity {
         let (id, (symbol, name)) = Packed::unpack(from);
         let (kind, (si, us)) = Packed::unpack(from);
         let known = u8::unpack(from);
+        let (is_set, known) = (known >= SET, known % SET);
         let built = known >= BUILT;
         let known = match known % BUILT {
             0 => Known::Worked,
             1 => Known::Plate,
             _ => Known::Read(from.choose(&INSTRUMENTS)),
         };
+        let set_with = is_set.then(|| from.choose(&INSTRUMENTS));
         let labels: &[&str] = Vec::unpack(from).leak();
-        Self { id, symbol, kind, name, si, us, known, built, choices: labels, labels }
+        Self { id, symbol, kind, name, si, us, known, set_with, built, choices: labels, labels }
     }
 }
 

@@ -1,5 +1,7 @@
 //! The worked solution: a path as a person would write it down.
 
+mod shown;
+
 use crate::amount;
 use crate::family::Stated;
 use crate::formula::{Formula, symbol_mathml, symbol_text, unit_for};
@@ -8,6 +10,7 @@ use crate::path::Path;
 use crate::registry::{Linked, QuantityId, Registry};
 use crate::source::{OF_THE_REST, OWN_VALUE, Source};
 use crate::unit::{System, Unit};
+use shown::Shown;
 
 /// A worked solution: one line for each step.
 #[derive(Debug, Clone, PartialEq)]
@@ -46,7 +49,8 @@ pub struct Line {
 impl Working {
     /// Writes out `path`, whose results are already in `values`.
     pub fn write(path: &Path, values: &[f64], system: System) -> Self {
-        Self { lines: path.steps.iter().map(|step| Line::write(step.get(), values, system)).collect() }
+        let shown = Shown::of(path, values, system);
+        Self { lines: path.steps.iter().map(|step| Line::write(step.get(), values, system, &shown)).collect() }
     }
 }
 
@@ -74,15 +78,15 @@ impl Line {
         if self.own.is_empty() { source } else { OF_THE_REST.say(&[("source", &source)]) }
     }
 
-    fn write(linked: &Linked, values: &[f64], system: System) -> Self {
+    fn write(linked: &Linked, values: &[f64], system: System, shown: &Shown<'_>) -> Self {
         let relation = linked.relation;
         let gives = linked.gives.get();
         let result_symbol = if gives.symbol.is_empty() { gives.name.to_owned() } else { symbol_text(gives.symbol) };
-        let result = format!("{result_symbol} = {}", amount::write(gives, values[linked.gives.index()], system));
+        let result = format!("{result_symbol} = {}", shown.text(linked.gives));
         let inputs = (linked.inputs())
             .map(|input| {
                 let quantity = input.get();
-                (quantity.name, symbol_text(quantity.symbol), shown(input, values, system))
+                (quantity.name, symbol_text(quantity.symbol), shown.text(input))
             })
             .collect();
         let (symbols, symbols_mathml, numbers) = match linked.formula(system) {
@@ -90,7 +94,7 @@ impl Line {
             Some(formula) => (
                 format!("{result_symbol} = {}", symbols(linked, formula)),
                 formula_mathml(linked, system).unwrap_or_default(),
-                format!("{result_symbol} = {}", numbers(linked, formula, values, system)),
+                format!("{result_symbol} = {}", numbers(linked, formula, values, system, shown)),
             ),
         };
         Self {
@@ -107,11 +111,6 @@ impl Line {
             own: Vec::new(),
         }
     }
-}
-
-/// The value of an input as it was shown, or as it was worked out before.
-fn shown(id: QuantityId, values: &[f64], system: System) -> String {
-    amount::write(id.get(), values[id.index()], system)
 }
 
 fn input_of(linked: &Linked, name: &str) -> Option<QuantityId> {
@@ -147,15 +146,14 @@ fn signs(markup: &str) -> usize {
     markup.split('<').map(|bit| bit.split_once('>').map_or(bit, |(_, seen)| seen).chars().count()).sum()
 }
 
-fn numbers(linked: &Linked, formula: &Formula, values: &[f64], system: System) -> String {
+fn numbers(linked: &Linked, formula: &Formula, values: &[f64], system: System, shown: &Shown<'_>) -> String {
     let right = formula.body.text(&|name, named| {
         let Some(id) = input_of(linked, name) else { return name.to_owned() };
         let quantity = id.get();
         let usual = quantity.unit(system);
         let unit = unit_for(quantity.kind, named, usual);
         let base = values[id.index()];
-        let text =
-            if unit == usual { shown(id, values, system).replace(amount::SPACE, " ") } else { in_unit(base, unit) };
+        let text = if unit == usual { shown.text(id).replace(amount::SPACE, " ") } else { in_unit(base, unit) };
         // In brackets, so that a sign before or after a negative value is not lost.
         if text.starts_with('−') { format!("({text})") } else { text }
     });
@@ -165,9 +163,12 @@ fn numbers(linked: &Linked, formula: &Formula, values: &[f64], system: System) -
     if unit == gives.unit(system) { right } else { format!("{right} = {}", in_unit(base, unit)) }
 }
 
-/// Four figures in `unit`: enough that rounding on the way never shows in a three-figure answer.
+/// Of a value changed to another unit: enough that rounding on the way never shows in a three-figure answer.
+const CHANGED: Figures = Figures::Significant(4);
+
+/// `base` in `unit`, that is not the one it is usually shown in.
 fn in_unit(base: f64, unit: &Unit) -> String {
-    amount::with_unit(&amount::number(unit.from_base(base), Figures::Significant(4)), unit).replace(amount::SPACE, " ")
+    amount::with_unit(&amount::number(unit.from_base(base), CHANGED), unit).replace(amount::SPACE, " ")
 }
 
 /// What the formula as people see it gives, with full digits: the check that it says what the

@@ -10,8 +10,8 @@
 //! 2. **Rounding on the way.** Every result between, in this part or an earlier one, may be rounded
 //!    to three figures, and a value changed to another unit to four; these add up plainly, since a person may round them all one way.
 //! 3. **Rounding at the end.** Half a step in the third figure of the answer, or in its last printed
-//!    place where that is coarser. What is read with an instrument is right to half its step. What is
-//!    worked out is not wanted more finely in inches or degrees Fahrenheit than it is printed in SI: the
+//!    place where that is coarser. What is read with an instrument, or set with one on the machine, is right
+//!    to half its step. What is worked out is not wanted more finely in inches or degrees Fahrenheit than it is printed in SI: the
 //!    machine is the same, and places behind the point of an inch are soon finer than any rule.
 //!
 //! Nothing is carried through a table: what is looked up is looked up for the value as it stands.
@@ -80,6 +80,7 @@ fn third_figure(index: usize, base: f64, system: System) -> f64 {
 pub(crate) fn last_figure(index: usize, base: f64, system: System) -> f64 {
     let seeing = &Registry::get().seeing(system)[index];
     let own = third_figure(index, base, system).max(printed(index, base, system)).max(seeing.half_step());
+    let own = own.max(seeing.set_half_step());
     let read = matches!(seeing.quantity().known, Known::Read(_));
     if read { own } else { own.max(printed(index, base, System::Si)) }
 }

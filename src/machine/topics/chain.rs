@@ -127,8 +127,9 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     // Sag and movement.
     share("chain.set_sag", "f_0", "sag at which the chain was last set, as a share of the span", 1),
     share("chain.sag_share_wanted", "f_w", "sag wanted below the straightedge, as a share of the span", 1).plate(),
-    length("chain.sag_wanted", "δ_w", "sag wanted below the straightedge", 1, 3),
-    length("chain.sag_by_centres", "δ_C", "sag wanted where the share is taken of the centre distance", 1, 3),
+    length("chain.sag_wanted", "δ_w", "sag wanted below the straightedge", 1, 3).set_with(Scale),
+    length("chain.sag_by_centres", "δ_C", "sag wanted where the share is taken of the centre distance", 1, 3)
+        .set_with(Scale),
     length("chain.sag", "δ", "sag of the slack strand below the straightedge at mid-span", 1, 3).read(Scale),
     share("chain.sag_share", "f", "sag as a share of the span", 2),
     length("chain.sag_pressed", "δ_p", "depth of mid-span below the straightedge when pressed down by hand", 1, 3)
@@ -137,8 +138,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     share("chain.movement_share", "f_m", "total movement of mid-span as a share of the span", 2),
     share("chain.movement_low", "f_1", "least total movement allowed, as a share of the span", 1).plate(),
     share("chain.movement_high", "f_2", "largest total movement allowed, as a share of the span", 1).plate(),
-    length("chain.movement_least", "m_1", "least total movement of mid-span allowed", 1, 3),
-    length("chain.movement_most", "m_2", "largest total movement of mid-span allowed", 1, 3),
+    length("chain.movement_least", "m_1", "least total movement of mid-span allowed", 1, 3).set_with(Scale),
+    length("chain.movement_most", "m_2", "largest total movement of mid-span allowed", 1, 3).set_with(Scale),
     Quantity::choice("chain.sag_verdict", "", "verdict on the movement of the slack strand", WINDOW_VERDICTS),
     Quantity::choice(
         "chain.wanted_verdict",
@@ -175,7 +176,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         .plate(),
     length("chain.move_made", "ΔC_1", "move made of the shafts apart", 3, 4),
     length("chain.excess_after", "e_1", "slack length after the move", 3, 4),
-    length("chain.sag_after", "δ_1", "sag below the straightedge after the move", 1, 3),
+    length("chain.sag_after", "δ_1", "sag below the straightedge after the move", 1, 3).set_with(Scale),
     length("chain.take_up_left", "u", "take-up travel left", 1, 3).read(Scale),
     Quantity::choice(
         "chain.take_up_verdict",

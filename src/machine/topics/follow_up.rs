@@ -8,6 +8,7 @@ mod watch;
 mod wear_in;
 
 use crate::instrument::Figures::{Places, Significant};
+use crate::instrument::Instrument::Scale;
 use crate::quantity::Quantity;
 use crate::relation::Relation;
 use crate::unit::Kind;
@@ -105,7 +106,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     share("follow.wear_in", "ε_w", "elongation of the new chain after that time", 3),
     length("follow.growth_in", "ΔX_w", "growth of the whole chain in that time"),
     length("follow.excess_in", "e_n", "slack length of the chain after that time"),
-    length("follow.sag_in", "δ_n", "sag below the straightedge after that time"),
+    length("follow.sag_in", "δ_n", "sag below the straightedge after that time").set_with(Scale),
     hours("follow.time_1", "t_m1", "running time at the first elongation measured after bedding in").plate(),
     hours("follow.time_2", "t_m2", "running time at the second elongation measured after bedding in").plate(),
     share("follow.wear_1", "ε_1", "first elongation measured after bedding in", 3).plate(),
