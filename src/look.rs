@@ -20,7 +20,7 @@ messages! { pub(crate) SAYS {
     PICTURES_IN = "look-pictures-in", "{count} pictures in {folder}: {names}";
     HOW_IT_FOLLOWS = "look-how-it-follows", "How it follows";
     MACHINE = "look-machine", "{family}, machine {seed}";
-    AFTER = "look-after", "after {name}";
+    AFTER = "look-after", "drawn from {name}";
     NOTHING_WRONG = "look-nothing-wrong", "Nothing is wrong with it.";
     WRONG = "look-wrong", "Wrong with it: {faults}.";
     SEEN = "look-seen", "seen";
@@ -34,6 +34,7 @@ messages! { pub(crate) SAYS {
     UNDER = "look-under", "{id} ({name}) is {value}, and the least allowed is {bound}";
     OVER = "look-over", "{id} ({name}) is {value}, and the largest allowed is {bound}";
     NO_RESULT = "look-no-result", "{relation} ({id}) has no result: {why}";
+    OTHERS = "look-others", "{count} quantities of other topics follow too; --topic shows those of one, such as {topic}";
     MAY_BE_WRONG = "look-may-be-wrong", "What may be wrong with one (--fault and the id asks for it; --fault none for nothing)";
 } }
 
@@ -187,6 +188,21 @@ fn nearest_json(plan: &Plan, nearest: &Nearest, system: System, only: Option<&st
     out
 }
 
+/// Whether quantities of `topic` are shown: of the one that is asked for, else of those that the family is for. A family that
+/// names no topics is for all of them.
+pub(crate) fn is_shown(plan: &Plan, only: Option<&str>, topic: &str) -> bool {
+    let named = &plan.family.topics;
+    match only {
+        Some(only) => only == topic,
+        None => named.is_empty() || topic == topics::DRIVE || named.iter().any(|(named, _)| named == topic),
+    }
+}
+
+/// That so many quantities are left out, with the topic of one of them; nothing where none is.
+pub(crate) fn others(count: usize, topic: &str) -> String {
+    OTHERS.say(&[("count", &count.to_string()), ("topic", topic)])
+}
+
 /// The only topic whose quantities are shown, if one is named.
 pub(crate) fn only(options: &cli::Look) -> Result<Option<&str>> {
     let Some(topic) = options.topic.as_deref() else { return Ok(None) };
@@ -296,6 +312,9 @@ fn known(plan: &Plan, topic: &str) -> Vec<QuantityId> {
     Registry::get().quantities().filter(|id| id.get().topic() == topic && plan.determines(*id)).collect()
 }
 
+/// Signs of a name that stands in one line with its values.
+const NAME: usize = 50;
+
 fn text(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String {
     use std::fmt::Write as _;
     let mut out = String::new();
@@ -309,9 +328,15 @@ fn text(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String 
         if wrong.is_empty() { NOTHING_WRONG.text().to_owned() } else { WRONG.say(&[("faults", &wrong.join("; "))]) }
     );
     let seen = case.seen(system);
-    for topic in topics::ALL.iter().filter(|topic| only.is_none_or(|only| only == topic.id)) {
+    let (mut left_out, mut other) = (0, None);
+    for topic in topics::ALL {
         let known = known(plan, topic.id);
-        if known.is_empty() {
+        if known.is_empty() || only.is_some_and(|only| only != topic.id) {
+            continue;
+        }
+        if !is_shown(plan, only, topic.id) {
+            left_out += known.len();
+            other.get_or_insert(topic.id);
             continue;
         }
         let _ = writeln!(out, "\n{}\n{:<52} {:>20}  {:>20}", topic.heading(), "", SEEN.text(), TRUE.text());
@@ -326,8 +351,18 @@ fn text(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String 
             } else {
                 amount::write_exact(quantity, value, system)
             };
-            let _ = writeln!(out, "  {:<50} {:>20}  {:>20}", clip(quantity.name, 50), show(seen[id.index()]), exact);
+            // A long name has a line of its own.
+            let name = if quantity.name.chars().count() > NAME {
+                let _ = writeln!(out, "  {}", quantity.name);
+                ""
+            } else {
+                quantity.name
+            };
+            let _ = writeln!(out, "  {name:<NAME$} {:>20}  {:>20}", show(seen[id.index()]), exact);
         }
+    }
+    if let Some(topic) = other {
+        let _ = writeln!(out, "\n{}", others(left_out, topic));
     }
     if !plan.family.stated.is_empty() {
         let _ = writeln!(out, "\n{}", PLANTS_OWN.text());
@@ -344,10 +379,6 @@ fn text(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> String 
 fn is_nought(text: &str) -> bool {
     let mut figures = text.chars().filter(char::is_ascii_digit).peekable();
     figures.peek().is_some() && figures.all(|figure| figure == '0')
-}
-
-fn clip(text: &str, most: usize) -> String {
-    if text.chars().count() <= most { text.to_owned() } else { text.chars().take(most - 1).chain(['…']).collect() }
 }
 
 fn json(plan: &Plan, case: &Case, system: System, only: Option<&str>) -> serde_json::Value {

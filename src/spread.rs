@@ -30,7 +30,6 @@ messages! { pub(crate) SAYS {
     EACH_LINE = "spread-each-line", "Each line: least … most (a tenth, half, nine tenths of the machines stay below)";
     NOT_DRAWN = "spread-not-drawn", "{count} of {all} could not be drawn";
     TITLE = "spread-title", "{family}: {machines} machines";
-    OTHERS = "spread-others", "{count} quantities of other topics follow too; --topic shows those of one, such as {topic}";
     TABLE = "spread-table", "Machines of the table";
     EACH_NUMBER = "spread-each-number", "For each number: least … most, and in brackets what a tenth, half and nine tenths of the machines stay below.";
 } }
@@ -78,14 +77,11 @@ pub(crate) fn run(options: &cli::Look, assets: &Assets, plan: &Plan, machines: u
         return files::say(serde_json::to_string_pretty(&all)?);
     }
     // What its author did not ask for is on the page, and shown by name.
-    let taught = |topic: &str| topic == topics::DRIVE || plan.family.topics.iter().any(|(named, _)| named == topic);
-    let narrow = only.is_none() && !plan.family.topics.is_empty();
     let (shown, others): (Vec<_>, Vec<_>) =
-        spreads.into_iter().partition(|spread| !narrow || taught(spread.id.get().topic()));
+        spreads.into_iter().partition(|spread| look::is_shown(plan, only, spread.id.get().topic()));
     files::say(text(plan, &cases, &undrawn, &table, &shown).trim_end())?;
     if let Some(other) = others.first() {
-        let count = others.len().to_string();
-        files::say(format!("\n{}", OTHERS.say(&[("count", &count), ("topic", other.id.get().topic())])))?;
+        files::say(format!("\n{}", look::others(others.len(), other.id.get().topic())))?;
     }
     if let Some(path) = &options.page {
         files::say(format!("\n{}", PAGE_IN.say(&[("file", &path.display().to_string())])))?;

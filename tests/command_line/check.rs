@@ -206,7 +206,7 @@ fn the_machine_that_came_nearest_is_shown_with_what_it_breaks() {
     assert!((1.0..1.1).contains(&by), "{line}");
     assert!(!told.split("\n\n").next().unwrap().contains("drive.load_share"), "{told}");
     assert!(
-        told.contains("after SC-0") && told.contains("Nothing is wrong with it.") && told.contains("\nChain\n"),
+        told.contains("drawn from SC-0") && told.contains("Nothing is wrong with it.") && told.contains("\nChain\n"),
         "{told}"
     );
     ran.refused(&["No machine of the family \"our-drive\"", "Widen the limit"]);

@@ -37,7 +37,7 @@ fn a_module_shows_its_own_limits_with_their_source_and_its_machines_by_name() {
     let look =
         place.run(&["look", "our-drive", "--seed", "7", "--module", "plant", "--paths", "--figures", "pictures"]);
     let look = plain(&look.done());
-    assert!(look.contains("machine 7, after SC-0"), "{look}");
+    assert!(look.contains("machine 7, drawn from SC-0"), "{look}");
     assert!(look.contains("largest gap allowed under a foot: 0.04 mm (our maintenance standard, section 3"), "{look}");
     assert!(look.contains("How it follows") && look.contains("pictures in pictures: drive-side"), "{look}");
     assert!(place.text("pictures/our-drive-7-drive-side.svg").starts_with("<svg"));
@@ -103,7 +103,7 @@ fn a_plant_with_plates_in_inches_has_its_module_in_inches() {
         let look = ["look", "our-drive", "--topic", "drive", "--module", "plant", "--machine", "SC-04"];
         plain(&place.run(&[&look[..], more].concat()).done())
     };
-    assert!(look(&[]).contains(", after SC-04") && look(&[]).contains("14.8 hp"), "{}", look(&[]));
+    assert!(look(&[]).contains(", drawn from SC-04") && look(&[]).contains("14.8 hp"), "{}", look(&[]));
     assert!(look(&["--units", "si"]).contains("11.0 kW"), "{}", look(&["--units", "si"]));
     let look = ["look", "our-drive", "--module", "plant", "--machine", "SC-44"];
     place.run(&look).refused(&["no machine \"SC-44\"; there are SC-01, SC-02"]);

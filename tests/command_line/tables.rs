@@ -29,7 +29,7 @@ fn what_a_table_lacks_is_told_once_and_mended_by_copying() {
     let family = place.text("plant/scenarios/families/small.toml");
     place.write("plant/scenarios/families/small.toml", format!("{family}{copied}\n"));
     place.run(&["check", "--module", "plant"]).done();
-    assert!(place.run(&["look", "small", "--module", "plant"]).done().contains("after K-"));
+    assert!(place.run(&["look", "small", "--module", "plant"]).done().contains("drawn from K-"));
     place.run(&["build", "--module", "plant"]).done();
 }
 

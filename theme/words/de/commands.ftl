@@ -68,7 +68,7 @@ demo-open-first = Zuerst öffnen: { $file }
 look-pictures-in = { $count } Bilder in { $folder }: { $names }
 look-how-it-follows = Wie es folgt
 look-machine = { $family }, Maschine { $seed }
-look-after = nach { $name }
+look-after = gezogen aus { $name }
 look-nothing-wrong = Es fehlt ihr nichts.
 look-wrong = Was ihr fehlt: { $faults }.
 look-seen = abgelesen
@@ -110,7 +110,7 @@ spread-machines = { $family }: { $machines } Maschinen, { $sound } davon in Ordn
 spread-each-line = Jede Zeile: kleinster … größter Wert (ein Zehntel, die Hälfte, neun Zehntel der Maschinen bleiben darunter)
 spread-not-drawn = { $count } von { $all } ließen sich nicht ziehen
 spread-title = { $family }: { $machines } Maschinen
-spread-others = { $count } Größen anderer Themen folgen auch; --topic zeigt die von einem, wie { $topic }
+look-others = { $count } Größen anderer Themen folgen auch; --topic zeigt die von einem, wie { $topic }
 spread-table = Maschinen der Tabelle
 spread-each-number = Zu jeder Zahl: kleinster … größter Wert, in Klammern, worunter ein Zehntel, die Hälfte und neun Zehntel der Maschinen bleiben.
 
