@@ -10,6 +10,8 @@ mod check;
 mod course;
 #[path = "command_line/demo.rs"]
 mod demo;
+#[path = "command_line/doubts.rs"]
+mod doubts;
 #[path = "command_line/enter.rs"]
 mod enter;
 #[path = "command_line/exam.rs"]
