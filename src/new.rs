@@ -14,7 +14,8 @@ use crate::new_table::Table;
 use crate::{bank, cli, files, words};
 
 messages! { pub(crate) SAYS {
-    MADE = "new-made", "{count} files in {folder}; begin with {file}";
+    MADE = "new-made", "{count} files in {folder}, about {topics}; begin with {file}";
+    OTHER_TOPICS = "new-other-topics", "Other topics, with --topic: {topics}";
 } }
 
 messages! { pub(crate) ERRORS {
@@ -39,24 +40,27 @@ pub(crate) const EXAMPLE_SOURCE: &str = "our maintenance standard, section 3";
 pub(crate) const SAFE_WORK: &str = "safe-work";
 
 pub(crate) fn run(options: &cli::New, speech: &cli::Speech) -> Result<()> {
+    // The module itself begins in English, whatever is spoken: it is made before a language is taken on. What fails is tried
+    // once more, to be told of in that language.
+    let made = made(options);
     words::begin_built_in(speech)?;
+    let made = made.or_else(|_| self::made(options))?;
     let folder = &options.folder;
     if folder.is_file() || std::fs::read_dir(folder).is_ok_and(|mut inside| inside.next().is_some()) {
         bail!(NOT_EMPTY.say(&[("folder", &folder.display().to_string())]));
     }
-    // The module itself begins in English, whatever is spoken.
-    let assets = Assets::load(None)?;
-    let bank = bank::load(&assets)?;
-    let chapters = chapters(&assets, &bank);
-    let topics = chosen(&options.topic, &chapters)?;
-    let plan = bank.plan(&options.like).map_err(anyhow::Error::msg)?;
-    let made = module(&topics, &chapters, plan, options.units.into())?;
+    let Made { files: made, topics } = made;
     files::fill(folder, assets::MANIFEST, |fresh| {
         made.iter().try_for_each(|(path, bytes)| files::write(&fresh.join(path), bytes))
     })?;
     let shown = folder.display();
     let (count, first) = (made.len().to_string(), folder.join("README.md").display().to_string());
-    files::say(MADE.say(&[("count", &count), ("folder", &shown.to_string()), ("file", &first)]))?;
+    let words = [("count", &*count), ("folder", &shown.to_string()), ("topics", &topics.join(", ")), ("file", &first)];
+    files::say(MADE.say(&words))?;
+    if options.topic.is_empty() {
+        let others = topics::ALL.iter().map(|topic| topic.id).filter(|id| !topics.iter().any(|topic| topic == id));
+        files::say(OTHER_TOPICS.say(&[("topics", &others.collect::<Vec<_>>().join(", "))]))?;
+    }
     files::say(format!("\n  drivecourse check --module {shown}"))?;
     files::say(format!("  drivecourse serve --module {shown}"))?;
     let papers = "--exam first-check --roster first-group --secret secret --out exam";
@@ -106,6 +110,23 @@ pub(crate) fn no_topic(word: &str) -> String {
         Some(meant) => NO_TOPIC_BUT.say(&[("topic", &named), ("meant", &meant), ("topics", &list)]),
         None => NO_TOPIC.say(&[("topic", &named), ("topics", &list)]),
     }
+}
+
+/// A module, made.
+struct Made {
+    files: Files,
+    topics: Vec<String>,
+}
+
+/// The module that is asked for.
+fn made(options: &cli::New) -> Result<Made> {
+    let assets = Assets::load(None)?;
+    let bank = bank::load(&assets)?;
+    let chapters = chapters(&assets, &bank);
+    let topics = chosen(&options.topic, &chapters)?;
+    let plan = bank.plan(&options.like).map_err(anyhow::Error::msg)?;
+    let files = module(&topics, &chapters, plan, options.units.into())?;
+    Ok(Made { files, topics: topics.into_iter().map(str::to_owned).collect() })
 }
 
 /// Every file of a module about `topics`.

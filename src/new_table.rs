@@ -31,6 +31,27 @@ pub(crate) struct Table {
     system: System,
 }
 
+/// Powers of motors in horsepower as they are sold, from memory of NEMA MG 1.
+const HORSEPOWERS: [f64; 20] = [
+    1.0, 1.5, 2.0, 3.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 60.0, 75.0, 100.0, 125.0, 150.0, 200.0,
+    250.0,
+];
+
+/// How far a motor may lie from the size that is sold instead of it, as a share.
+const SAME_MOTOR: f64 = 0.03;
+
+/// `base` (SI) as a plate in the units of `system` has it: a table of the program's is in metric sizes, and a length of 365 mm is
+/// no 14.3701 in on any drawing.
+fn plate(id: QuantityId, base: f64, system: System) -> f64 {
+    let unit = id.get().unit(system);
+    if system == System::Si || unit == id.get().unit(System::Si) {
+        return base;
+    }
+    let value = unit.from_base(base);
+    let sold = |size: &&f64| unit.symbol == "hp" && (value - **size).abs() <= SAME_MOTOR * **size;
+    unit.to_base(HORSEPOWERS.iter().find(sold).copied().unwrap_or_else(|| Figures::Significant(3).round(value)))
+}
+
 impl Table {
     /// The table for the family in `text`, which varies that of `plan` for `topics`, in the units of `system`.
     ///
@@ -115,6 +136,7 @@ impl Table {
         let mut out = core::iter::once("machine".to_owned()).chain(headings).collect::<Vec<_>>().join(",") + "\n";
         for (place, row) in self.pool.iter().take(MACHINES).enumerate() {
             let value = |id: &QuantityId| row.iter().find(|(column, _)| column == id).map(|(_, value)| *value);
+            let value = |id: &QuantityId| value(id).map(|base| plate(*id, base, self.system));
             let cells = columns.iter().map(|id| value(id).map_or_else(String::new, |it| cell(*id, it, self.system)));
             let name = format!("SC-{:02}", place + 1);
             out.push_str(&(core::iter::once(name).chain(cells).collect::<Vec<_>>().join(",") + "\n"));

@@ -152,7 +152,8 @@ override-changed = { $place }: jetzt { $marks } von { $of }, vorher { $was }; di
 forget-taken-out = herausgenommen: { $papers } Blätter, { $answers } Antworten, { $changed } geänderte Punkte; Summen bleiben
 forget-remove-yourself = Blätter, Lösungen, Dateien mit Antworten, Ergebnisse und Kopien der Aufzeichnungen bleiben, wie sie sind: bitte selbst entfernen
 
-new-made = { $count } Dateien in { $folder }; anfangen mit { $file }
+new-made = { $count } Dateien in { $folder }, zu { $topics }; anfangen mit { $file }
+new-other-topics = Andere Themen, mit --topic: { $topics }
 check-read-one = 1 Familie, { $items } Aufgaben gelesen
 check-read-more = { $families } Familien, { $items } Aufgaben gelesen
 check-one-note = 1 Anmerkung außerdem, kein Fehler; --all nennt sie
