@@ -207,12 +207,12 @@ impl Figures {
         if rounded.is_finite() { rounded } else { value }
     }
 
-    /// With so many figures `more`; a fraction stays as it is.
+    /// With so many figures `more`; a fraction of an inch becomes a decimal one.
     pub fn finer(self, more: u8) -> Self {
         match self {
             Self::Places(places) => Self::Places(places.saturating_add(more)),
             Self::Significant(figures) => Self::Significant(figures.saturating_add(more)),
-            Self::Fraction(_) => self,
+            Self::Fraction(_) => Self::Significant(3_u8.saturating_add(more)),
         }
     }
 

@@ -17,8 +17,8 @@ use super::input_of;
 const MOST: u8 = 2;
 
 /// How far what a line's shown numbers give may lie from the result behind it, as a share of that. Nobody who works with
-/// three figures notices more.
-const UNNOTICED: f64 = 0.005;
+/// three figures notices less.
+const UNNOTICED: f64 = 0.003;
 
 /// The values of a path as they are shown.
 pub(super) struct Shown<'a> {
@@ -38,9 +38,10 @@ impl<'a> Shown<'a> {
             if shown.gives(linked, formula) {
                 continue;
             }
-            // What is read or printed has the figures that it has.
-            let worked = linked.inputs().filter(|id| id.get().known == Known::Worked && id.get().kind != Kind::Choice);
-            let worked: Vec<_> = worked.collect();
+            // What is read or printed has the figures that it has, unless it is worked out here.
+            let by_path = |id: &QuantityId| path.steps.iter().any(|step| step.get().gives == *id);
+            let worked = |id: &QuantityId| id.get().known == Known::Worked || by_path(id);
+            let worked: Vec<_> = linked.inputs().filter(|id| id.get().kind != Kind::Choice && worked(id)).collect();
             let before = shown.more.clone();
             let enough = (1..=MOST).any(|more| {
                 for id in &worked {
