@@ -21,7 +21,12 @@ fn what_may_be_right_and_seldom_is_so_is_told_where_it_stands() {
     let place = Place::new();
     place.run(&["new", "plant", "--topic", "chain"]).done();
     let steep = |text: &str, climb: &str, lie: &str| {
-        let fixed = format!("[fixed]\n\"chain.incline\" = \"{climb}\"\n\"chain.lie\" = \"{lie}\"\n");
+        let mut fixed = format!("[fixed]\n\"chain.incline\" = \"{climb}\"\n\"chain.lie\" = \"{lie}\"\n");
+        // What goes with it.
+        if lie.starts_with("steep") {
+            fixed.push_str("\"chain.movement_low\" = \"2 %\"\n\"chain.movement_high\" = \"3 %\"\n");
+            fixed.push_str("\"chain.sag_share_wanted\" = \"1.1 %\"\n");
+        }
         text.replacen("[fixed]\n", &fixed, 1)
     };
     let line = |text: &str, what: &str| 1 + text.lines().position(|line| line.contains(what)).unwrap();

@@ -76,8 +76,8 @@ fn a_plant_with_plates_in_inches_has_its_module_in_inches() {
         rows.starts_with("machine,drive.motor_power [hp],") && rows.contains("chain.centres_planned [in]"),
         "{rows}"
     );
-    // 7.5 kW are 10.06 hp of 550 ft·lbf/s.
-    assert!(rows.contains("\nSC-01,10.0577,"), "{rows}");
+    // 7.5 kW are 10.06 hp of 550 ft·lbf/s, and sold as 10 hp; 365 mm are 14.37 in.
+    assert!(rows.contains("\nSC-01,10,24.6,0.98,3,14.4,"), "{rows}");
     for part in ["\"inch leaves\"", "\"1.5 thou\"", "[\"54 °F\", \"86 °F\"]", "\n# \"heat.sump_limit\" = \"200 °F\" "]
     {
         assert!(family.contains(part), "{part}: {family}");
@@ -113,7 +113,7 @@ fn a_plant_with_plates_in_inches_has_its_module_in_inches() {
     // So is the author told of what is wrong: the cell's own unit.
     place.write(table, rows.replacen("SC-01,10,", "SC-01,1,", 1));
     let said = plain(&place.run(&["check", "--module", "plant"]).out);
-    assert!(said.contains("SC-01 has drive.motor_power at 1, and the other machines"), "{said}");
+    assert!(said.contains("SC-01 has drive.motor_power at 1.000 hp, and the other machines"), "{said}");
     place.write(table, &rows);
     place.mend("plant/module.toml", "units = \"us\"", "units = \"inch\"");
     let ran = place.run(&["check", "--module", "plant"]);
