@@ -51,13 +51,15 @@ impl Working {
 }
 
 impl Working {
-    /// With what a plant `stated` itself named beside each step that uses it.
+    /// With what a plant `stated` itself named beside each step that uses it; `values` are the machine's own. A step that
+    /// uses another value than the plant's does not claim its source.
     #[must_use]
-    pub fn with(mut self, stated: &[Stated]) -> Self {
+    pub fn with(mut self, stated: &[Stated], values: &[f64], system: System) -> Self {
         for line in &mut self.lines {
             let Some(linked) = Registry::get().relation(line.relation) else { continue };
             for (input, (name, _, value)) in linked.inputs().zip(&line.inputs) {
-                if let Some(stated) = stated.iter().find(|stated| stated.quantity == input) {
+                let is_own = || shown(input, values, system) == *value;
+                if let Some(stated) = stated.iter().find(|stated| stated.quantity == input && is_own()) {
                     let words = [("quantity", *name), ("value", value), ("source", &stated.text())];
                     line.own.push(OWN_VALUE.say(&words));
                 }

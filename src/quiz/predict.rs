@@ -110,7 +110,7 @@ pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], system: System) ->
         let mut mine = Vec::new();
         for turn in own.iter().filter(|turn| turn.at == linked.gives) {
             turn.gives.inputs().iter().for_each(|id| look_up(&mut known, id.index()));
-            mine.extend(turn.gives.value(&known).map(|wrong| (wrong, turn)));
+            mine.extend(turn.gives.value(&known, system).map(|wrong| (wrong, turn)));
         }
         // A choice has few answers, and different mistakes come to one: there a step that goes wrong alike tells them.
         let said = |wrong: f64| choice && mine.iter().any(|(own, _)| (own - wrong).abs() <= 1e-9 * own.abs());
