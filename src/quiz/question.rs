@@ -107,6 +107,8 @@ pub struct Question {
     pub parts: Vec<Part>,
     /// Values that are the plant's own, with where they stand.
     pub stated: Arc<[Stated]>,
+    /// For each quantity, whether the question shows it or it can be worked out from what the question shows.
+    pub within_reach: Arc<[bool]>,
 }
 
 /// The key by every path, the first one first; paths without a result are left out, unless it is the first.

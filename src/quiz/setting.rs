@@ -12,7 +12,7 @@ use drivecourse_machine::{
     Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, Stated, System, amount, messages,
 };
 
-use crate::item::{Ask, Item, PartSpec, fill};
+use crate::item::{Ask, Item, PartSpec, fill, placeholders};
 use crate::judge;
 use crate::predict::{self, Cause};
 use crate::question::{Body, Key, Part, Question, keys, reading};
@@ -39,6 +39,8 @@ pub struct Setting<'a> {
     wants: Wants,
     /// What the answers' steps give and the family says by itself.
     told: Vec<QuantityId>,
+    /// For each quantity, whether the question shows it or it can be worked out from what the question shows.
+    within_reach: Arc<[bool]>,
 }
 
 messages! { pub(crate) SAYS {
@@ -109,7 +111,9 @@ impl<'a> Setting<'a> {
         let wants = Wants::new(item, plan, &paths, &judged);
         let ways = paths.iter().flatten().chain(judged.iter().flat_map(judge::Ready::paths));
         let told = told::told(plan, ways);
-        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), judged, faults, wants, told };
+        let within_reach = Path::within_reach(&shown(item)).into();
+        let harmless = OnceLock::new();
+        let setting = Self { item, plan, system, paths, harmless, judged, faults, wants, told, within_reach };
         // One machine must fit; what the rest of the family does is found out when it matters.
         let fits = setting.samples().next().is_some();
         if fits { Ok(setting) } else { setting.attempt(0, 0).map(|_| setting) }
@@ -218,6 +222,7 @@ impl<'a> Setting<'a> {
             text: self.item.text.clone(),
             parts: Vec::new(),
             stated: self.stated(&case),
+            within_reach: self.within_reach.clone(),
             case,
         };
         for (index, part) in self.item.parts.iter().enumerate() {
@@ -319,7 +324,8 @@ impl<'a> Setting<'a> {
                     return Err(self.says_otherwise(index, quantity, &keys[0].values, &question.case));
                 }
                 keys.retain(|key| otherwise(key).is_none());
-                let predicted = predict::wrong_turns(&keys[0], &spec.wrong, &question.case.values, self.system);
+                let (truth, reach) = (&question.case.values, &self.within_reach);
+                let predicted = predict::wrong_turns(&keys[0], &spec.wrong, truth, reach, self.system);
                 part.difficulty = difficulty(&self.paths[index][0], self.system);
                 part.body = Body::Quantity { asked: *asked, keys, predicted };
             }
@@ -461,6 +467,13 @@ impl Counts {
         let alike = self.alike.iter().filter(|(_, tally)| mostly(**tally));
         (inside, alike.map(|((one, two), _)| (cause(*one), cause(*two))).collect())
     }
+}
+
+/// Everything that `item` shows of a machine: givens, what is read off a face, and what stands in its words.
+fn shown(item: &Item) -> Vec<QuantityId> {
+    let words = item.parts.iter().map(|part| &part.text).chain([&item.text]);
+    let named = words.flat_map(|text| placeholders(text)).filter_map(|name| Registry::get().find(name));
+    item.parts.iter().flat_map(PartSpec::shows).chain(named).collect()
 }
 
 /// The fault sets an item may draw: `None` leaves it to the family.

@@ -3,19 +3,21 @@
 //! A plant may fix what a rule of the trade gives otherwise: a window of its own, a factor from its own list. A question
 //! that has that quantity worked out by the rule would count the plant's own value as wrong, so it is not put.
 
-use drivecourse_machine::{Case, Draw, Path, Plan, QuantityId, System, amount};
+use drivecourse_machine::{Case, Draw, Known, Path, Plan, QuantityId, System, amount};
 
 use crate::tolerance;
 
-/// Of what the steps of `paths` give, what the family of `plan` says by itself: fixed for all its machines, or in their
-/// table.
+/// Of what the steps of `paths` give, what the family of `plan` says by itself: plates and limits that are fixed for all its
+/// machines or stand in their table, and whatever it states with a source. What is fixed of the hidden machine alone is seen
+/// through readings only.
 pub(super) fn told<'a>(plan: &Plan, paths: impl Iterator<Item = &'a Path>) -> Vec<QuantityId> {
     let fixed = |(id, draw): &(QuantityId, Draw)| matches!(draw, Draw::Fixed(_)).then_some(*id);
     let says: Vec<_> = (plan.family.roots.iter().filter_map(fixed))
         .chain(plan.family.pool.iter().take(1).flatten().map(|(id, _)| *id))
         .collect();
     let mut told: Vec<_> = paths.flat_map(|path| &path.steps).map(|step| step.get().gives).collect();
-    told.retain(|gives| says.contains(gives));
+    let stated = |id: QuantityId| plan.family.stated.iter().any(|stated| stated.quantity == id);
+    told.retain(|gives| says.contains(gives) && (gives.get().known == Known::Plate || stated(*gives)));
     told.sort_unstable();
     told.dedup();
     told
