@@ -112,3 +112,30 @@ fn a_step_with_another_value_names_no_source() {
     other[find("chain.movement_high").index()] = 0.03;
     assert_eq!(own(&other), 1, "3 % is not the plant's");
 }
+
+/// Nobody took a number that is nowhere to be seen: such a wrong turn is foreseen only where the question shows it.
+#[test]
+fn a_wrong_turn_needs_nothing_that_is_not_shown() {
+    let item = |also: &str| {
+        format!(
+            "[[item]]\nid = \"own-growth\"\ntopic = \"chain\"\nskill = \"x\"\ntitle = \"Own\"\ntext = \"The {{machine}}.\"\n\
+             [[item.part]]\ntext = \"By how much has the whole chain grown?\"\nask = \"chain.wear_growth\"\n\
+             from = [\"chain.wear\", \"chain.links\", \"chain.pitch\"]\nalso = [{also}]\n"
+        )
+    };
+    let says = |also: &str| {
+        let bank = bank_with(&[("items/own.toml", &item(also))]);
+        let settings = bank.settings(System::Si, |item, _| item.id == "own-growth");
+        let questions = settings.iter().filter_map(|setting| setting.question(1).ok());
+        let parts: Vec<_> = questions.flat_map(|question| question.parts).collect();
+        assert!(!parts.is_empty());
+        parts.iter().any(|part| match &part.body {
+            Body::Quantity { predicted, .. } => {
+                predicted.iter().any(|wrong| cause_name(&wrong.cause).contains("measured part"))
+            }
+            _ => false,
+        })
+    };
+    assert!(!says(""), "the pitches measured over are not on the paper");
+    assert!(says("\"chain.wear_pitches\""), "they are on it");
+}
