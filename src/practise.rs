@@ -3,7 +3,7 @@
 use anyhow::{Error, Result, bail};
 use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
-use drivecourse_machine::{Working, amount, messages};
+use drivecourse_machine::{amount, messages};
 use drivecourse_quiz::explain::{part_letter, skill_name};
 use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
@@ -237,7 +237,7 @@ fn hints(setting: &Setting, part: &Part, index: usize) -> Vec<String> {
 
 fn steps(question: &Question, part: &Part) -> String {
     let steps = match (&part.body, part.key()) {
-        (_, Some(key)) => working_text(&Working::write(&key.path, &key.values, question.system).with(&question.stated)),
+        (_, Some(key)) => working_text(&question.working(key)),
         (Body::Order { because, .. } | Body::Pick { because, .. }, None) => format!("  {because}\n"),
         _ => String::new(),
     };

@@ -11,6 +11,8 @@ mod fineness;
 mod habits;
 #[path = "properties/judgements.rs"]
 mod judgements;
+#[path = "properties/own_values.rs"]
+mod own_values;
 #[path = "properties/pairs.rs"]
 mod pairs;
 #[path = "properties/verdicts.rs"]

@@ -101,7 +101,7 @@ pub fn given_rows(question: &Question, part: Option<&Part>) -> Vec<GivenRow> {
         let quantity = id.get();
         GivenRow {
             name: capital(quantity.name),
-            how: match question.stated(id) {
+            how: match question.stated(id, value) {
                 Some(stated) => stated.source.clone(),
                 None if matches!(quantity.known, Known::Read(_)) => how_known(quantity.known).to_owned(),
                 None => String::new(),
@@ -174,7 +174,7 @@ pub fn solution_row(question: &Question, index: usize, practice: bool) -> Soluti
     match &part.body {
         Body::Quantity { keys, .. } => {
             if let Some(key) = keys.first() {
-                let working = Working::write(&key.path, &key.values, question.system).with(&question.stated);
+                let working = question.working(key);
                 row.lines = line_rows(&working);
                 if key.path.steps.is_empty() {
                     row.because = how_read(key.path.asked, key.value, question.system).unwrap_or_default();

@@ -7,7 +7,9 @@
 //! * a quantity with a unit in square brackets is its bare number in that unit. Where bare numbers give the answer,
 //!   its unit stands on the left: `[N] = 9.80665 * chain.mass[kg/m] * chain.span[m]`;
 //! * of temperatures, differences can be reckoned with, and means: `(heat.housing + heat.ambient) / 2` is a temperature
-//!   on every scale, because its parts add up to one; twice a temperature is another on each;
+//!   on every scale, because its parts add up to one. Where the answer is a temperature or a rise, any other sum or multiple
+//!   is what a person comes to with the numbers on the scale before them: `heat.housing` given for a rise is 62 °C on a
+//!   paper in °C and 144 °F on one in °F. In square brackets it would be right on one of the two papers only, and is refused;
 //! * an angle counts as a kind of its own, and so a speed of rotation is no frequency: write its unit;
 //! * for a choice, the expression is the wrong choice itself.
 
@@ -27,7 +29,6 @@ messages! { pub(crate) SAYS {
     UNREADABLE = "problem-expression-unreadable", "This expression cannot be read: {why}.";
     LEFT = "problem-expression-left", "Left of the sign of equality stands only the unit of the answer.";
     LEFT_MEND = "problem-expression-left-mend", "Write [mm] = ..., say, or no sign of equality at all.";
-    ADDED_UP = "problem-expression-added-up", "readings of a thermometer added up";
     NO_KIND = "problem-expression-no-kind", "of no known kind";
     NOT_BARE = "problem-expression-not-bare", "With a unit on the left, the right must be a bare number; it is {is}.";
     OTHER_KIND = "problem-expression-other-kind", "This must be {wanted}, as {name} is; it is {is}.";
@@ -39,6 +40,8 @@ messages! { pub(crate) SAYS {
     OTHER_UNIT = "problem-expression-other-unit", "Write one that the quantity is measured in.";
     WRITE_UNITS = "problem-expression-write-units", "Write units in square brackets, as in chain.sag[mm], to reckon with bare numbers.";
     MULTIPLIED = "problem-expression-multiplied", "A temperature is multiplied; only a difference of temperatures can be, or temperatures of which a mean is taken.";
+    ONE_SCALE = "problem-expression-one-scale", "A temperature is taken here as a bare number, which is another one on the other scale: the answer would be wrong on papers in °F, or in °C.";
+    ONE_SCALE_MEND = "problem-expression-one-scale-mend", "Write it without units, such as {example}: then it is the number on the scale that the person reads.";
     DIFFERENT_KINDS = "problem-expression-different-kinds", "Things of different kinds are added or subtracted.";
     EXPONENT = "problem-expression-exponent", "An exponent must be a plain number.";
     POWER = "problem-expression-power", "Only a plain number can be raised to this power.";
@@ -56,8 +59,9 @@ pub struct Expression {
 enum Gives {
     /// Always this choice.
     Choice(f64),
-    /// A value of this kind; from a bare number, if a unit is named.
-    Value { body: Node, kind: Kind, unit: Option<String> },
+    /// A value of this kind; from a bare number, if a unit is named. It holds so many readings of a thermometer more than it
+    /// should, each counted from the nought of the person's own scale.
+    Value { body: Node, kind: Kind, unit: Option<String>, readings: f64 },
 }
 
 packed!(Expression { gives, inputs });
@@ -66,9 +70,10 @@ impl Packed for Gives {
     fn pack(&self, out: &mut String) {
         match self {
             Self::Choice(choice) => (0_u8, *choice).pack(out),
-            Self::Value { body, kind, unit } => {
+            Self::Value { body, kind, unit, readings } => {
                 (1_u8, *kind).pack(out);
                 unit.pack(out);
+                readings.pack(out);
                 body.pack(out);
             }
         }
@@ -78,7 +83,9 @@ impl Packed for Gives {
         if u8::unpack(from) == 0 {
             return Self::Choice(f64::unpack(from));
         }
-        Self::Value { kind: Packed::unpack(from), unit: Packed::unpack(from), body: Packed::unpack(from) }
+        let (kind, unit) = (Packed::unpack(from), Packed::unpack(from));
+        let readings = f64::unpack(from);
+        Self::Value { kind, unit, readings, body: Packed::unpack(from) }
     }
 }
 
@@ -174,17 +181,21 @@ impl Expression {
         let plain = Dimension { powers: PLAIN, readings: 0.0 };
         let mut wanted = Dimension { powers: powers(quantity.kind), readings: 0.0 };
         wanted.readings = f64::from(u8::from(quantity.kind == Kind::Temperature));
+        let mut readings = 0.0;
         if let Some(unit) = &formula.unit {
             known_unit(text, unit, quantity.kind)?;
+            if is_degrees(quantity.kind) && whole == plain && !on_every_scale(&formula.body, wanted.readings) {
+                let example = inputs.first().map_or("", |id| id.get().id);
+                return Err(Problem::at(0..text.len(), told!(ONE_SCALE), told!(ONE_SCALE_MEND, "example" = example)));
+            }
             wanted = plain;
-        }
-        if whole != wanted && whole.powers == wanted.powers && multiplies_readings(&formula.body) {
-            return Err(Problem::at(0..text.len(), told!(MULTIPLIED), told!(WRITE_UNITS)));
+        } else if is_degrees(quantity.kind) && whole.powers == wanted.powers {
+            readings = whole.readings - wanted.readings;
+            wanted = whole;
         }
         if whole != wanted {
             let [si, us] = System::ALL.map(|system| quantity.unit(system).symbol);
             let is = match Kind::ALL.into_iter().find(|kind| powers(*kind) == whole.powers) {
-                _ if whole.powers == wanted.powers => told!(ADDED_UP),
                 Some(kind) => kind.name().to_owned(),
                 None => told!(NO_KIND),
             };
@@ -200,7 +211,8 @@ impl Expression {
             };
             return Err(Problem::at(0..text.len(), what, mend));
         }
-        Ok(Self { gives: Gives::Value { body: formula.body, kind: quantity.kind, unit: formula.unit }, inputs })
+        let gives = Gives::Value { body: formula.body, kind: quantity.kind, unit: formula.unit, readings };
+        Ok(Self { gives, inputs })
     }
 
     /// The quantities it needs.
@@ -208,11 +220,12 @@ impl Expression {
         &self.inputs
     }
 
-    /// Its value (SI) from `values`; `None` where one that it needs is unknown, or where it has none.
-    pub fn value(&self, values: &[f64]) -> Option<f64> {
-        let (body, kind, unit) = match &self.gives {
+    /// Its value (SI) from `values`, to a person who works in `system`; `None` where one that it needs is unknown, or where
+    /// it has none.
+    pub fn value(&self, values: &[f64], system: System) -> Option<f64> {
+        let (body, kind, unit, readings) = match &self.gives {
             Gives::Choice(place) => return Some(*place),
-            Gives::Value { body, kind, unit } => (body, *kind, unit),
+            Gives::Value { body, kind, unit, readings } => (body, *kind, unit, *readings),
         };
         let number = body.value(&|name, unit| {
             let Some(id) = Registry::get().find(name) else { return f64::NAN };
@@ -224,10 +237,29 @@ impl Expression {
         });
         let value = match unit.as_deref().and_then(|unit| unit_of(unit, kind)) {
             Some(unit) => unit.to_base(number),
-            None => number * radians(kind),
+            None => number * radians(kind) - if readings == 0.0 { 0.0 } else { readings * nought(system) },
         };
         value.is_finite().then_some(value)
     }
+}
+
+/// Whether it is told in degrees of a thermometer.
+fn is_degrees(kind: Kind) -> bool {
+    matches!(kind, Kind::Temperature | Kind::TemperatureRise)
+}
+
+/// Nought of the thermometer scale of `system`, in kelvin.
+fn nought(system: System) -> f64 {
+    let symbol = match system {
+        System::Si => "°C",
+        System::Us => "°F",
+    };
+    unit_of(symbol, Kind::Temperature).map_or(f64::NAN, |unit| unit.to_base(0.0))
+}
+
+/// Whether `node`, a bare number, holds so many `readings` of a thermometer that it is one answer whatever the scale.
+fn on_every_scale(node: &Node, readings: f64) -> bool {
+    dimension_of(node, true).is_ok_and(|whole| whole.readings == readings)
 }
 
 /// Formulas reckon angles in degrees: what a value of `kind` in radians must be divided by.
@@ -268,19 +300,6 @@ fn known_unit(text: &str, unit: &str, kind: Kind) -> Result<(), Problem> {
 /// What does not go together, and how to mend it.
 type Clash = (String, String);
 
-/// Whether a thermometer reading is multiplied or divided somewhere in `node`.
-fn multiplies_readings(node: &Node) -> bool {
-    let reads = |node: &Node| dimension(node).is_ok_and(|part| part.readings != 0.0);
-    match node {
-        Node::Number(..) | Node::Name(..) => false,
-        Node::Minus(inner) => reads(inner) || multiplies_readings(inner),
-        Node::Join(sign, a, b) => {
-            (matches!(sign, '*' | '/') && (reads(a) || reads(b))) || multiplies_readings(a) || multiplies_readings(b)
-        }
-        Node::Call(_, args) => args.iter().any(multiplies_readings),
-    }
-}
-
 /// What `node`, of this dimension, comes to where it is a plain number that rests on no quantity, and not nought.
 fn constant(node: &Node, part: Dimension) -> Option<f64> {
     let is_plain = part.powers == PLAIN && node.names().is_empty();
@@ -288,23 +307,29 @@ fn constant(node: &Node, part: Dimension) -> Option<f64> {
 }
 
 fn dimension(node: &Node) -> Result<Dimension, Clash> {
+    dimension_of(node, false)
+}
+
+/// The same; with `bare`, readings of a thermometer count as such where they stand as bare numbers too.
+fn dimension_of(node: &Node, bare: bool) -> Result<Dimension, Clash> {
     let plain = Dimension { powers: PLAIN, readings: 0.0 };
     let clash = |what: Message| Err((told!(what), told!(WRITE_UNITS)));
     // A thermometer's nought is a matter of its scale: only differences can be multiplied.
     let scaled = |part: Dimension| if part.readings == 0.0 { Ok(part) } else { clash(MULTIPLIED) };
     Ok(match node {
         Node::Number(..) => plain,
-        Node::Name(_, Some(_)) => plain,
-        Node::Name(name, None) => {
+        Node::Name(_, Some(_)) if !bare => plain,
+        Node::Name(name, unit) => {
             let kind = Registry::get().find(name).map_or(Kind::Ratio, |id| id.get().kind);
-            Dimension { powers: powers(kind), readings: f64::from(u8::from(kind == Kind::Temperature)) }
+            let powers = if unit.is_some() { PLAIN } else { powers(kind) };
+            Dimension { powers, readings: f64::from(u8::from(kind == Kind::Temperature)) }
         }
         Node::Minus(inner) => {
-            let inner = dimension(inner)?;
+            let inner = dimension_of(inner, bare)?;
             inner.with_readings(0.0 - inner.readings)
         }
         Node::Join(sign @ ('+' | '-'), a, b) => {
-            let (a, b) = (dimension(a)?, dimension(b)?);
+            let (a, b) = (dimension_of(a, bare)?, dimension_of(b, bare)?);
             if a.powers != b.powers {
                 return clash(DIFFERENT_KINDS);
             }
@@ -312,8 +337,8 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
             a.with_readings(readings)
         }
         Node::Join('^', base, exponent) => {
-            let base = scaled(dimension(base)?)?;
-            if dimension(exponent)? != plain {
+            let base = scaled(dimension_of(base, bare)?)?;
+            if dimension_of(exponent, bare)? != plain {
                 return clash(EXPONENT);
             }
             let whole = exponent.value(&|_, _| f64::NAN);
@@ -326,7 +351,7 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
             }
         }
         Node::Join(sign, a, b) => {
-            let of = (dimension(a)?, dimension(b)?);
+            let of = (dimension_of(a, bare)?, dimension_of(b, bare)?);
             // The readings of a mean: so much of each.
             let mean = match sign {
                 _ if of.0.readings == 0.0 && of.1.readings == 0.0 => None,
@@ -344,7 +369,7 @@ fn dimension(node: &Node) -> Result<Dimension, Clash> {
             Dimension { powers, readings: 0.0 }
         }
         Node::Call(name, args) => {
-            let args: Vec<_> = args.iter().map(dimension).collect::<Result<_, _>>()?;
+            let args: Vec<_> = args.iter().map(|arg| dimension_of(arg, bare)).collect::<Result<_, _>>()?;
             let first = args.first().copied().unwrap_or(plain);
             let all_plain = args.iter().all(|arg| *arg == plain);
             match *name {
@@ -373,7 +398,7 @@ mod tests {
     fn value(text: &str, asked: &str, known: &[(&str, f64)]) -> Option<f64> {
         let mut values = vec![f64::NAN; Registry::get().len()];
         known.iter().for_each(|(name, value)| values[id(name).index()] = *value);
-        Expression::read(text, id(asked)).unwrap().value(&values)
+        Expression::read(text, id(asked)).unwrap().value(&values, System::Si)
     }
 
     #[test]
@@ -408,6 +433,33 @@ mod tests {
         }
     }
 
+    /// A reading taken for a rise, or a multiple of one, is what the thermometer shows: another temperature on each scale.
+    #[test]
+    fn a_reading_taken_as_a_number_goes_by_the_persons_own_scale() {
+        let mut values = vec![f64::NAN; Registry::get().len()];
+        for (name, fahrenheit) in [("heat.housing", 144.0), ("heat.ambient", 68.0)] {
+            values[id(name).index()] = (fahrenheit + 459.67) / 1.8;
+        }
+        values[id("heat.rise").index()] = 76.0 / 1.8;
+        let cases = [
+            ("heat.housing", "heat.rise", 62.222, 144.0),
+            ("heat.housing + heat.ambient", "heat.rise", 82.222, 212.0),
+            ("(heat.housing + heat.ambient) / 2", "heat.rise", 41.111, 106.0),
+            ("heat.housing - heat.ambient", "heat.rise", 42.222, 76.0),
+            ("heat.housing * 2", "heat.housing", 124.444, 288.0),
+            ("heat.rise", "heat.housing", 42.222, 76.0),
+            ("-heat.housing", "heat.housing", -62.222, -144.0),
+            ("[°C] = heat.rise[°C] * 2", "heat.rise", 84.444, 152.0),
+        ];
+        for (text, asked, celsius, fahrenheit) in cases {
+            let expression = Expression::read(text, id(asked)).unwrap();
+            for (system, wanted) in [(System::Si, celsius), (System::Us, fahrenheit)] {
+                let found = id(asked).get().unit(system).from_base(expression.value(&values, system).unwrap());
+                assert!((found - wanted).abs() < 1e-3, "{text} for {asked}: {found}, not {wanted}");
+            }
+        }
+    }
+
     #[test]
     fn what_does_not_go_together_is_refused_at_its_place() {
         for (text, asked, at, what) in [
@@ -421,15 +473,14 @@ mod tests {
             ("[mm] = chain.sag", "chain.sag", 0, "bare number"),
             ("2 + [mm] = chain.sag[mm]", "chain.sag", 0, "only the unit"),
             ("chain.sag[mm]", "chain.sag", 0, "must be a length"),
-            ("heat.housing * 2", "heat.rise", 0, "only a difference"),
-            ("heat.housing + heat.ambient", "heat.housing", 0, "added up"),
-            ("heat.housing * 2", "heat.housing", 0, "only a difference"),
-            ("(heat.housing + heat.ambient) / 2", "heat.rise", 0, "only a difference"),
-            ("(heat.housing + heat.ambient) / 3", "heat.housing", 0, "only a difference"),
             ("heat.housing * chain.sag[mm]", "heat.housing", 0, "only a difference"),
             ("2 / heat.housing", "heat.housing", 0, "only a difference"),
             ("heat.housing / 0", "heat.housing", 0, "only a difference"),
-            ("-heat.housing", "heat.housing", 0, "only a difference"),
+            ("[°C] = heat.housing[°C]", "heat.rise", 0, "on the other scale"),
+            ("[°F] = heat.housing[°F] - 32", "heat.rise", 0, "on the other scale"),
+            ("[°C] = heat.housing[°C] * 2", "heat.housing", 0, "on the other scale"),
+            ("[°C] = heat.rise[°C]", "heat.housing", 0, "on the other scale"),
+            ("heat.conductance * heat.housing", "heat.loss", 0, "only a difference"),
             ("ln(chain.sag)", "chain.sag", 0, "cannot be taken"),
             ("", "chain.sag", 0, "stops too early"),
         ] {

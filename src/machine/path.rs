@@ -58,6 +58,11 @@ impl Path {
         Ok(Self { steps, asked })
     }
 
+    /// For each quantity, whether it is among `given` or can be worked out from them.
+    pub fn within_reach(given: &[QuantityId]) -> Vec<bool> {
+        reach(given, &Choice::default()).0.into_iter().map(|cost| cost.is_some()).collect()
+    }
+
     /// The shortest path and up to `most - 1` others that come by another accepted method.
     ///
     /// # Errors

@@ -298,6 +298,19 @@ impl Item {
 }
 
 impl Item {
+    /// The quantities that it asks for or has read, each once.
+    pub fn asks(&self) -> Vec<QuantityId> {
+        let mut asks: Vec<_> = (self.parts.iter())
+            .filter_map(|part| match part.ask {
+                Ask::Quantity { asked, .. } | Ask::Read(asked) => Some(asked),
+                _ => None,
+            })
+            .collect();
+        asks.sort_unstable();
+        asks.dedup();
+        asks
+    }
+
     /// What it is worth.
     pub fn marks(&self) -> u32 {
         self.parts.iter().map(|part| part.marks).sum()

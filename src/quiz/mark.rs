@@ -277,7 +277,8 @@ fn from_own(question: &Question, part: &Part, own: &[Option<f64>]) -> Option<Vec
 
 /// The wrong answers foreseen from the person's own earlier number: those that differ from what is right from it.
 fn foreseen_again(question: &Question, part: &Part, again: &[Key]) -> Vec<predict::Predicted> {
-    let mut predicted = predict::wrong_turns(&again[0], &part.own, &question.case.values, question.system);
+    let mut predicted =
+        predict::wrong_turns(&again[0], &part.own, &question.case.values, &question.within_reach, question.system);
     predicted.retain(|wrong| !wrong.is_inside(again));
     if again[0].path.asked.get().kind != Kind::Choice {
         predict::own_alone(&mut predicted);

@@ -89,10 +89,12 @@ pub(crate) fn own_alone(predicted: &mut Vec<Predicted>) {
 }
 
 /// Every wrong turn on the way of `key`, each carried to the end: the registry's, values put into a formula in the
-/// wrong unit, and the author's `own`. `truth` supplies what a wrong turn needs beyond the givens.
+/// wrong unit, and the author's `own`. `truth` supplies what a wrong turn needs beyond the givens. Of the registry's turns only
+/// those are foreseen whose every value is `within_reach` of what the question shows: nobody takes a number that is nowhere to
+/// be seen. What an author writes is taken as it stands.
 ///
 /// Two that give the same number are both kept: they differ in other cases. See `own_alone`.
-pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], system: System) -> Vec<Predicted> {
+pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], within_reach: &[bool], system: System) -> Vec<Predicted> {
     let mut out = Vec::new();
     let seeing = Registry::get().seeing(system);
     // What a wrong turn looks up beyond the givens, a person would see too.
@@ -110,12 +112,16 @@ pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], system: System) ->
         let mut mine = Vec::new();
         for turn in own.iter().filter(|turn| turn.at == linked.gives) {
             turn.gives.inputs().iter().for_each(|id| look_up(&mut known, id.index()));
-            mine.extend(turn.gives.value(&known).map(|wrong| (wrong, turn)));
+            mine.extend(turn.gives.value(&known, system).map(|wrong| (wrong, turn)));
         }
         // A choice has few answers, and different mistakes come to one: there a step that goes wrong alike tells them.
         let said = |wrong: f64| choice && mine.iter().any(|(own, _)| (own - wrong).abs() <= 1e-9 * own.abs());
         for turn in 0..linked.turns().len() {
-            linked.turns_at[turn].iter().for_each(|at| look_up(&mut known, usize::from(*at)));
+            let needs = || linked.turns_at[turn].iter().map(|at| usize::from(*at));
+            if !needs().all(|at| !key.values[at].is_nan() || within_reach[at]) {
+                continue;
+            }
+            needs().for_each(|at| look_up(&mut known, at));
             if let Some(wrong) = linked.eval_turn(turn, &known).filter(|wrong| !said(*wrong)) {
                 out.extend(carry.on(place, wrong, Cause::Turn { relation: *step, turn }));
             }

@@ -3,7 +3,9 @@
 use std::sync::Arc;
 
 use drivecourse_machine::face::feeler_leaves;
-use drivecourse_machine::{Case, Face, Kind, Known, Path, QuantityId, Registry, Stated, System, amount, messages};
+use drivecourse_machine::{
+    Case, Face, Kind, Known, Path, QuantityId, Registry, Stated, System, Working, amount, messages,
+};
 
 use crate::item::OwnTurn;
 use crate::letter;
@@ -105,6 +107,8 @@ pub struct Question {
     pub parts: Vec<Part>,
     /// Values that are the plant's own, with where they stand.
     pub stated: Arc<[Stated]>,
+    /// For each quantity, whether the question shows it or it can be worked out from what the question shows.
+    pub within_reach: Arc<[bool]>,
 }
 
 /// The key by every path, the first one first; paths without a result are left out, unless it is the first.
@@ -212,9 +216,20 @@ impl Question {
         unit.to_base(quantity.get().display(self.system).figures.round(unit.from_base(value)))
     }
 
-    /// What the plant says of `quantity` with a source of its own, if it does.
-    pub fn stated(&self, quantity: QuantityId) -> Option<&Stated> {
-        self.stated.iter().find(|stated| stated.quantity == quantity)
+    /// What the plant says of `quantity` with a source of its own, if it does and it is this `value` (SI).
+    pub fn stated(&self, quantity: QuantityId, value: f64) -> Option<&Stated> {
+        let own = self.shown(quantity);
+        self.stated.iter().find(|stated| stated.quantity == quantity && (own - value).abs() <= 1e-9 * own.abs())
+    }
+
+    /// The worked solution of `key`, with the plant's own sources beside its own values.
+    pub fn working(&self, key: &Key) -> Working {
+        Working::write(&key.path, &key.values, self.system).with(
+            &self.stated,
+            &key.values,
+            &self.case.values,
+            self.system,
+        )
     }
 
     /// Marks that can be earned.

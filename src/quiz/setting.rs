@@ -1,18 +1,21 @@
 //! A setting: an item made ready for one family and one system of units, from which questions are drawn.
 
+pub(crate) mod told;
 mod wants;
 
 use std::collections::BTreeMap;
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::told;
-use drivecourse_machine::{Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, System, amount, messages};
+use drivecourse_machine::{
+    Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, Stated, System, amount, messages,
+};
 
-use crate::item::{Ask, Item, PartSpec, fill};
+use crate::item::{Ask, Item, PartSpec, fill, placeholders};
 use crate::judge;
 use crate::predict::{self, Cause};
-use crate::question::{Body, Part, Question, keys, reading};
+use crate::question::{Body, Key, Part, Question, keys, reading};
 use crate::twin::twins;
 use wants::Wants;
 
@@ -34,6 +37,10 @@ pub struct Setting<'a> {
     judged: Vec<judge::Ready>,
     faults: Vec<Option<Vec<usize>>>,
     wants: Wants,
+    /// What the answers' steps give and the family says by itself.
+    told: Vec<QuantityId>,
+    /// For each quantity, whether the question shows it or it can be worked out from what the question shows.
+    within_reach: Arc<[bool]>,
 }
 
 messages! { pub(crate) SAYS {
@@ -46,6 +53,7 @@ messages! { pub(crate) SAYS {
     THIS_NOT_KEPT = "problem-machine-this-not-kept", "this machine does not keep the item's bounds: {bound}";
     OTHER_FAULT = "problem-machine-other-fault", "this machine has not the fault the item wants";
     STEP_FAILS = "problem-machine-step-fails", "a step of part {part} has no result: {why}";
+    SAYS_OTHERWISE = "problem-machine-says-otherwise", "the family itself says that {quantity} is {own}, where part {part} would have {found} worked out of what it shows";
     NO_FACE = "problem-machine-no-face", "{quantity} cannot be shown on its face";
 } }
 
@@ -101,7 +109,11 @@ impl<'a> Setting<'a> {
         }
         let faults = faults(item, plan)?;
         let wants = Wants::new(item, plan, &paths, &judged);
-        let setting = Self { item, plan, system, paths, harmless: OnceLock::new(), judged, faults, wants };
+        let ways = paths.iter().flatten().chain(judged.iter().flat_map(judge::Ready::paths));
+        let told = told::told(plan, ways);
+        let within_reach = Path::within_reach(&shown(item)).into();
+        let harmless = OnceLock::new();
+        let setting = Self { item, plan, system, paths, harmless, judged, faults, wants, told, within_reach };
         // One machine must fit; what the rest of the family does is found out when it matters.
         let fits = setting.samples().next().is_some();
         if fits { Ok(setting) } else { setting.attempt(0, 0).map(|_| setting) }
@@ -209,7 +221,8 @@ impl<'a> Setting<'a> {
             machine: None,
             text: self.item.text.clone(),
             parts: Vec::new(),
-            stated: self.plan.family.stated.clone(),
+            stated: self.stated(&case),
+            within_reach: self.within_reach.clone(),
             case,
         };
         for (index, part) in self.item.parts.iter().enumerate() {
@@ -217,6 +230,20 @@ impl<'a> Setting<'a> {
             question.parts.push(part);
         }
         Ok(question)
+    }
+
+    /// What the plant says with a source of its own of the machine `case`: a fault that draws it anew takes it away.
+    fn stated(&self, case: &Case) -> Arc<[Stated]> {
+        let family = &self.plan.family;
+        let redrawn = |stated: &Stated| {
+            let mut draws = case.faults.iter().flat_map(|fault| &family.faults[*fault].draws);
+            draws.any(|(drawn, _)| *drawn == stated.quantity)
+        };
+        if family.stated.iter().any(redrawn) {
+            family.stated.iter().filter(|stated| !redrawn(stated)).cloned().collect()
+        } else {
+            family.stated.clone()
+        }
     }
 
     /// Names the machine, and fills in every `{machine}` and `{quantity}`: done once, for the numbers that are kept.
@@ -249,6 +276,13 @@ impl<'a> Setting<'a> {
         question
     }
 
+    fn says_otherwise(&self, part: usize, quantity: QuantityId, values: &[f64], case: &Case) -> Unsettled {
+        let [own, found] = told::both(quantity, values, (case, self.system));
+        let part = (part + 1).to_string();
+        let words = [("quantity", quantity.get().id), ("own", &own), ("found", &found), ("part", &part)];
+        Unsettled::NoMachine(told!("{}", SAYS_OTHERWISE.say(&words)))
+    }
+
     fn part(&self, index: usize, spec: &PartSpec, question: &Question, stream: &mut Stream) -> Result<Part, Unsettled> {
         let mut part = Part {
             text: spec.text.clone(),
@@ -275,14 +309,23 @@ impl<'a> Setting<'a> {
                 for (id, earlier) in &part.carried {
                     values[id.index()] = question.parts[*earlier].key().map_or(f64::NAN, |key| key.value);
                 }
-                let keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
+                let mut keys = keys(&self.paths[index], &values, &part.carried, self.system).map_err(|error| {
                     let part = index + 1;
                     Unsettled::NoMachine(told!(
                         "{}",
                         STEP_FAILS.say(&[("part", &part.to_string()), ("why", &error.to_string())])
                     ))
                 })?;
-                let predicted = predict::wrong_turns(&keys[0], &spec.wrong, &question.case.values, self.system);
+                let otherwise = |key: &Key| {
+                    let about = (&question.case, self.system);
+                    told::otherwise(&key.path, &key.values, &part.carried, &self.told, about)
+                };
+                if let Some(quantity) = otherwise(&keys[0]) {
+                    return Err(self.says_otherwise(index, quantity, &keys[0].values, &question.case));
+                }
+                keys.retain(|key| otherwise(key).is_none());
+                let (truth, reach) = (&question.case.values, &self.within_reach);
+                let predicted = predict::wrong_turns(&keys[0], &spec.wrong, truth, reach, self.system);
                 part.difficulty = difficulty(&self.paths[index][0], self.system);
                 part.body = Body::Quantity { asked: *asked, keys, predicted };
             }
@@ -297,6 +340,17 @@ impl<'a> Setting<'a> {
                     _ => None,
                 });
                 let put = judge::put(self.plan, spec, before, question, stream.bits())?;
+                for path in self.judged[index].paths() {
+                    let mut values = vec![f64::NAN; question.case.values.len()];
+                    put.givens.iter().for_each(|(id, value)| values[id.index()] = *value);
+                    let about = (&question.case, self.system);
+                    // A way without a result has been refused, or is not gone here.
+                    if path.run(&mut values).is_ok()
+                        && let Some(quantity) = told::otherwise(path, &values, &[], &self.told, about)
+                    {
+                        return Err(self.says_otherwise(index, quantity, &values, &question.case));
+                    }
+                }
                 (part.givens, part.body, part.difficulty) = (put.givens, put.body, put.difficulty);
             }
             Ask::Order { steps, because } => {
@@ -413,6 +467,13 @@ impl Counts {
         let alike = self.alike.iter().filter(|(_, tally)| mostly(**tally));
         (inside, alike.map(|((one, two), _)| (cause(*one), cause(*two))).collect())
     }
+}
+
+/// Everything that `item` shows of a machine: givens, what is read off a face, and what stands in its words.
+fn shown(item: &Item) -> Vec<QuantityId> {
+    let words = item.parts.iter().map(|part| &part.text).chain([&item.text]);
+    let named = words.flat_map(|text| placeholders(text)).filter_map(|name| Registry::get().find(name));
+    item.parts.iter().flat_map(PartSpec::shows).chain(named).collect()
 }
 
 /// The fault sets an item may draw: `None` leaves it to the family.

@@ -85,7 +85,7 @@ fn quantity(
     let foreseen = match &part.body {
         // A reading is misread as the question foresees it.
         Body::Quantity { predicted, .. } if key.path.steps.is_empty() => predicted.clone(),
-        _ => predict::wrong_turns(&key, &part.own, &question.case.values, question.system),
+        _ => predict::wrong_turns(&key, &part.own, &question.case.values, &question.within_reach, question.system),
     };
     let taken =
         |wanted: &dyn Fn(&Cause) -> bool| foreseen.iter().find(|wrong| wanted(&wrong.cause)).map(|wrong| wrong.value);

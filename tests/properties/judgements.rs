@@ -115,3 +115,79 @@ fn the_odd_one_out_is_the_number_that_was_changed() {
         }
     });
 }
+
+/// The number in a grade's label.
+fn grade(label: &str) -> Option<f64> {
+    label.rsplit(' ').next()?.parse().ok()
+}
+
+/// Whether what `reason` claims is so on the machine `case`. A new reason is written here too.
+fn is_so(reason: &str, case: &Case) -> bool {
+    let value = |name: &str| case.values[find(name).index()];
+    let plate = || grade(find("oil.plate_grade").get().choices[value("oil.plate_grade") as usize]).unwrap() * 1e-6;
+    match reason {
+        "A foot hangs clear by more than is allowed" => value("mount.gap") > value("mount.gap_limit"),
+        "The base stands out of level, and the oil level with it" => {
+            value("mount.level").abs() > value("mount.level_limit")
+        }
+        "The chain is too tight, and the bearings carry its pull" | "The chain is too tight" => {
+            value("chain.movement_share") < value("chain.movement_low")
+        }
+        "The chain is too slack and may whip or climb the teeth" | "The chain is too slack" => {
+            value("chain.movement_share") > value("chain.movement_high")
+        }
+        "The chain is worn past its limit and may jump the teeth" => value("chain.wear") >= value("chain.wear_limit"),
+        "The rise over ambient is more than is accepted" => {
+            value("heat.housing") - value("heat.ambient") > value("heat.rise_limit")
+        }
+        "The housing is hotter than is accepted" => value("heat.housing") > value("heat.sump_limit"),
+        "The sprocket sits too far out for this load, and there is room to move it in" => {
+            value("load.total") > value("load.allowable") && value("load.total") <= value("load.rating_middle")
+        }
+        "The load is more than the shaft end bears anywhere" => value("load.total") > value("load.rating_middle"),
+        "The oil stands below the low mark: gears or bearings would start dry" => {
+            value("oil.cold_level") < value("oil.low_mark")
+        }
+        "The oil stands above the high mark and would churn itself hot" => {
+            value("oil.cold_level") > value("oil.high_mark")
+        }
+        "The oil is too thin to keep the teeth apart" => value("oil.sample_40") < 0.9 * plate() && in_a_grade(case),
+        "The oil is thicker than the plate asks for" => value("oil.sample_40") > 1.1 * plate() && in_a_grade(case),
+        "The oil belongs to no grade: two kinds were mixed" => !in_a_grade(case),
+        other => panic!("what does {other:?} claim of a machine?"),
+    }
+}
+
+/// Whether the sample lies within 10 % of the number of some grade.
+fn in_a_grade(case: &Case) -> bool {
+    let sample = case.values[find("oil.sample_40").index()] * 1e6;
+    let mut grades = find("oil.plate_grade").get().choices.iter().filter_map(|label| grade(label));
+    grades.any(|grade| (0.9 * grade..=1.1 * grade).contains(&sample))
+}
+
+/// The reasons given are true of the machine, and no reason as grave as they are is left unsaid.
+#[test]
+fn reasons_follow_the_numbers() {
+    for_every_family(|bank, plan| {
+        let settings = judging(bank, plan, |judge| matches!(judge, Judge::Decide { .. }));
+        let mut given = std::collections::BTreeSet::new();
+        for seed in 0..seeds() / 5 {
+            let setting = &settings[seed as usize % settings.len()];
+            let question = setting.question(seed).unwrap();
+            let Body::Pick { shown, right, because, .. } = &question.parts[0].body else { panic!("no choice") };
+            let call =
+                Call::ALL.into_iter().find(|call| shown[*right].to_lowercase().starts_with(call.word())).unwrap();
+            for finding in findings(setting.item).filter(|finding| finding.call >= call) {
+                let says = because.contains(&finding.reason);
+                let about = format!("{} {} seed {seed}: {}", setting.item.id, plan.family.id, finding.reason);
+                assert_eq!(says, is_so(&finding.reason, &question.case), "{about}");
+                if says {
+                    given.insert(finding.reason.as_str());
+                }
+            }
+            let all_well = because.starts_with("Every value shown keeps its limit");
+            assert_eq!(all_well, call == Call::Accept, "{because}");
+        }
+        assert!(seeds() < 1_000 || given.len() >= 8, "{} gives {given:?}", plan.family.id);
+    });
+}

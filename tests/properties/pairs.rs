@@ -135,6 +135,26 @@ fn an_own_mean_of_temperatures_is_recognised_in_both_units() {
     }
 }
 
+/// A temperature given for a rise is told for what it is on either paper, as the thermometer of that paper shows it.
+#[test]
+fn an_own_turn_of_a_reading_for_a_rise_is_recognised_in_both_units() {
+    let file = "[[item]]\nid = \"own-rise\"\ntopic = \"heat\"\nskill = \"x\"\ntitle = \"Own\"\ntext = \"The {machine}.\"\n\
+                [[item.part]]\ntext = \"How much warmer is it?\"\nask = \"heat.rise\"\n\
+                from = [\"heat.housing\", \"heat.ambient\"]\n\
+                wrong = [{ gives = \"heat.housing\", says = \"That is the housing itself.\" }]\n";
+    let bank = bank_with(&[("items/own.toml", file)]);
+    for system in System::ALL {
+        let settings = bank.settings(system, |item, _| item.id == "own-rise");
+        assert!(!settings.is_empty());
+        for (setting, seed) in settings.iter().flat_map(|setting| (0..5).map(move |seed| (setting, seed))) {
+            let question = setting.question(seed).unwrap();
+            let answer = amount::write(find("heat.housing").get(), question.shown(find("heat.housing")), system);
+            let marked = &mark(&question, &[&answer])[0];
+            assert!(marked.says.contains("That is the housing itself."), "{answer}: {}", marked.says);
+        }
+    }
+}
+
 /// Where a drawing to scale would show the answer, a usual size stands there, and the drawing says so.
 #[test]
 fn a_drawing_that_hides_a_length_says_that_it_is_not_to_scale() {

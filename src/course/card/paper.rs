@@ -1,7 +1,7 @@
 //! Papers and keys filled from questions.
 
 use drivecourse_machine::formula::symbol_mathml;
-use drivecourse_machine::{Figures, Kind, Known, QuantityId, System, Working, amount, messages};
+use drivecourse_machine::{Figures, Kind, Known, QuantityId, System, amount, messages};
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
@@ -227,7 +227,7 @@ fn key_part(question: &Question, index: usize) -> KeyPart {
     let part = &question.parts[index];
     let key = part.key();
     let steps = key.map_or_else(Vec::new, |key| {
-        let working = Working::write(&key.path, &key.values, question.system).with(&question.stated);
+        let working = question.working(key);
         (working.lines.into_iter())
             .map(|line| {
                 let left = left_of(&line);

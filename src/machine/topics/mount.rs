@@ -48,7 +48,10 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::choice("mount.loose_foot", "", "foot that does not touch", FEET),
     Quantity::choice("mount.rocked_foot", "", "foot that opens when the frame is rocked", FEET),
     small("mount.gap", "g", "gap under the loose foot").read(Feeler),
-    small("mount.gap_limit", "g_max", "largest gap allowed under a foot").plate(),
+    // A limit of 0.06 mm is 0.0024 in, not 0.002.
+    small("mount.gap_limit", "g_max", "largest gap allowed under a foot")
+        .shown("mm", Places(2), "in", Places(4))
+        .plate(),
     Quantity::choice("mount.gap_verdict", "", "verdict on the gap", &["within the limit", "shim or machine it"]),
     Quantity::choice("mount.shim_stock", "", "shim leaves in stock", &["metric leaves", "inch leaves"]).plate(),
     Quantity::new("mount.shim_most", "m_max", Kind::Count, "most leaves allowed in a pack").plate(),

@@ -93,7 +93,8 @@ fn a_letter_and_a_statement_that_disagree_earn_nothing() {
 
 #[test]
 fn wrong_turns_are_named_and_carried_errors_credited() {
-    let (bank, blueprint) = (bank(), Blueprint::read(BLUEPRINT).unwrap());
+    let row = ("skill = \"soft-foot\"\ncount = 2", "item = \"twist-gap\"\ncount = 1");
+    let (bank, blueprint) = (bank(), Blueprint::read(&BLUEPRINT.replacen(row.0, row.1, 1)).unwrap());
     let (exam, papers) = draw(&bank, &blueprint, 40, 1);
     let settings = exam.settings(&bank);
     // The twist is halved; everything after is right from there.

@@ -238,7 +238,8 @@ pub(super) fn supply(
     if problems.len() > before {
         return None;
     }
-    let pools = Pools::new(pools, difficulty, blueprint.band);
+    let asks = candidates.iter().map(|candidate| bank.items[candidate.item].asks()).collect();
+    let pools = Pools::new(pools, difficulty, blueprint.band).asking(asks);
     if let Err(nearest) = pools.pick(&mut Stream::new(0, "trial paper")) {
         problems.push(out_of_reach(blueprint, &pools, nearest));
         return None;

@@ -202,7 +202,7 @@ item-movement-verdict = Zu straff, richtig oder zu locker
     .b = Wie lautet Ihr Urteil?
 
 item-which-sag-reading = Zwei Ablesungen, zwei Bereiche
-    .text = Ein Blatt verlangt für die Trummitte einen ganzen Weg von 4 bis 6 % der Trumlänge. Ein Kollege legt ein Lineal an das Leertrum, liest einen Durchhang von 2,2 % der Trumlänge ab, sagt „zu straff“ und greift zum Schraubenschlüssel. Maschine: { $machine }.
+    .text = Das Blatt verlangt für die Trummitte einen ganzen Weg von { $chain-movement_low } bis { $chain-movement_high } der Trumlänge. Ein Kollege legt ein Lineal an das Leertrum, liest einen Durchhang von 2,2 % der Trumlänge ab, sagt „zu straff“ und greift zum Schraubenschlüssel. Maschine: { $machine }.
     .a-option-1 = Lassen: Ein Durchhang von 2,2 % unter dem Lineal ist ein ganzer Weg von etwa 5,1 %, innerhalb des Bereichs
     .a-option-2 = Weitermachen: 2,2 % liegen unter 4 %, also ist die Kette zu straff
     .a-option-3 = Lockern, bis das Lineal 5 % zeigt, die Mitte des Bereichs

@@ -263,7 +263,7 @@ item-heat-sheet-odd = Ein Fehler in der Wärmebilanz
 
 item-decide-heat = Darf er bei dieser Temperatur weiterlaufen?
     .text = Der { $machine } ist in Beharrung, die Sonne scheint nicht mehr darauf, und das Thermometer sitzt am Gehäuse neben dem Abtriebslager.
-    .a-finding-1 = Die Übertemperatur liegt nahe an ihrer Grenze
+    .a-finding-1 = Die Übertemperatur ist höher als zulässig
     .a-finding-2 = Das Gehäuse ist heißer als zulässig
     .a-because = Beurteilt wird die Übertemperatur, nicht die Temperatur allein; und ein heißes Gehäuse verbrennt die Hand: messen, nicht anfassen.
     .a = Annehmen, nachstellen oder anhalten?

@@ -115,7 +115,6 @@ problem-formula-open = eine Klammer ist nicht geschlossen
 problem-expression-unreadable = Dieser Ausdruck lässt sich nicht lesen: { $why }.
 problem-expression-left = Links vom Gleichheitszeichen steht nur die Einheit der Antwort.
 problem-expression-left-mend = Schreiben Sie etwa [mm] = ..., oder gar kein Gleichheitszeichen.
-problem-expression-added-up = eine Summe von Thermometerablesungen
 problem-expression-no-kind = keine bekannte Art von Größe
 problem-expression-not-bare = Mit einer Einheit links muss rechts eine reine Zahl stehen; dort steht { $is }.
 problem-expression-other-kind = Verlangt ist hier { $wanted }, wie bei { $name }; dort steht { $is }.
@@ -127,6 +126,8 @@ problem-expression-no-unit = { $unit } ist keine Einheit dafür: Verlangt ist { 
 problem-expression-other-unit = Schreiben Sie eine, in der die Größe gemessen wird.
 problem-expression-write-units = Um mit reinen Zahlen zu rechnen, schreiben Sie Einheiten in eckigen Klammern, wie in chain.sag[mm].
 problem-expression-multiplied = Eine Temperatur wird malgenommen; das geht nur mit einer Temperaturdifferenz oder mit Temperaturen, von denen ein Mittelwert genommen wird.
+problem-expression-one-scale = Eine Temperatur wird hier als reine Zahl genommen, die auf der anderen Skala eine andere ist: Auf Prüfungsblättern in °F oder in °C wäre die Antwort falsch.
+problem-expression-one-scale-mend = Schreiben Sie es ohne Einheiten, etwa { $example }: Dann ist es die Zahl auf der Skala, die man abliest.
 problem-expression-different-kinds = Hier werden Größen verschiedener Art addiert oder subtrahiert.
 problem-expression-exponent = Ein Exponent muss eine reine Zahl sein.
 problem-expression-power = Nur eine reine Zahl lässt sich mit diesem Exponenten potenzieren.

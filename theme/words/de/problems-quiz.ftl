@@ -212,6 +212,7 @@ problem-machine-not-kept-with = keine Maschine mit dem Fehler { $fault } hält d
 problem-machine-this-not-kept = diese Maschine hält die Grenzen der Aufgabe nicht ein: { $bound }
 problem-machine-other-fault = diese Maschine hat den Fehler nicht, den die Aufgabe verlangt
 problem-machine-step-fails = ein Schritt von Teil { $part } hat kein Ergebnis: { $why }
+problem-machine-says-otherwise = die Familie selbst sagt, dass { $quantity } { $own } ist, wo Teil { $part } aus dem, was er zeigt, { $found } ausrechnen ließe
 problem-machine-no-face = { $quantity } lässt sich auf seiner Anzeige nicht zeigen
 problem-machine-calculation = eine Rechnung hat kein Ergebnis
 problem-judge-unready = der Teil wurde nicht vorbereitet
