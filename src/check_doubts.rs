@@ -1,7 +1,7 @@
 //! What `check` doubts in values of an author's own: a machine may have them, and seldom does.
 
 use drivecourse_machine::language::Message;
-use drivecourse_machine::{Case, Problem, QuantityId, Registry, amount, messages};
+use drivecourse_machine::{Case, Draw, Problem, QuantityId, Registry, amount, messages};
 
 use crate::check::Check;
 use crate::check_causes::Own;
@@ -10,6 +10,9 @@ messages! { pub(crate) SAYS {
     ODD_LINKS = "check-odd-links", "{machine}: {value} links are an odd number, and such a chain closes with an offset link only, which is weaker.";
     STEEP_CALLED_LEVEL = "check-steep-called-level", "{machine}: chain.lie is \"{value}\", and the line of centres climbs at {with} (chain.incline).";
     LEVEL_CALLED_STEEP = "check-level-called-steep", "{machine}: chain.lie is \"{value}\", and the line of centres climbs at {with} only (chain.incline).";
+    SWAPPED = "check-swapped", "{machine}: {low} is {value}, above {high}, which is {with}.";
+    SWAPPED_OF_ALL = "check-swapped-of-all", "{low} is {value} here, above {high}, which is {with}.";
+    SWAP = "check-swap", "Swap them, or mend the one that is wrong.";
     COUNT_AGAIN = "check-count-again", "Count them again; if it is so, leave it.";
     HOW_IT_LIES = "check-how-it-lies", "Mend the one that is wrong; the window of the slack strand's movement goes by how the drive lies. If it is so, leave it.";
 } }
@@ -55,7 +58,63 @@ const DOUBTS: &[Doubt] = &[
     },
 ];
 
+/// The ends of the names of what bounds the same thing below and above.
+const ENDS: [(&str, &str); 2] = [("low", "high"), ("least", "most")];
+
+/// Every pair of quantities that bound the same thing below and above.
+fn windows() -> Vec<(QuantityId, QuantityId)> {
+    let other = |low: QuantityId| {
+        let (topic, name) = low.get().id.split_once('.')?;
+        ENDS.iter().find_map(|(below, above)| {
+            let parts = name.split('_').map(|part| if part == *below { above } else { part });
+            let high = Registry::get().find(&format!("{topic}.{}", parts.collect::<Vec<_>>().join("_")))?;
+            (high != low && high.get().kind == low.get().kind).then_some((low, high))
+        })
+    };
+    Registry::get().quantities().filter_map(other).collect()
+}
+
 impl Check<'_> {
+    /// Looks for windows whose lower end lies above the upper one, where the family's file or table gives one of them: on the
+    /// first sound machine of each of the `rows`, or as they are fixed. Whether there is one.
+    pub(crate) fn swapped(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) -> bool {
+        let before = self.found.len();
+        let fixed = |id: QuantityId| {
+            own.plan.family.roots.iter().find_map(|(root, draw)| match draw {
+                Draw::Fixed(value) if *root == id => Some(*value),
+                _ => None,
+            })
+        };
+        for (low, high) in windows() {
+            let Some(told_at) = [low, high].into_iter().find(|id| own.gives(*id)) else { continue };
+            let drawn = rows.iter().filter_map(|(name, cases)| {
+                let case = cases.first()?;
+                Some((name.as_str(), case.value(low)?, case.value(high)?))
+            });
+            let drawn: Vec<_> = drawn.collect();
+            let all = if drawn.is_empty() { fixed(low).zip(fixed(high)) } else { None };
+            let all = all.map(|(low, high)| (own.plan.family.id.as_str(), low, high));
+            for (name, below, above) in drawn.into_iter().chain(all).filter(|(_, below, above)| below > above) {
+                let written = |id: QuantityId, value| amount::write_exact(id.get(), value, own.plan.family.told_in);
+                let of_all = own.names(told_at);
+                let what = if of_all { SWAPPED_OF_ALL } else { SWAPPED }.say(&[
+                    ("machine", name),
+                    ("low", low.get().id),
+                    ("value", &written(low, below)),
+                    ("high", high.get().id),
+                    ("with", &written(high, above)),
+                ]);
+                let (path, text, span) = own.place(self.assets, told_at, Some(name));
+                self.say(&path, &text, Problem { span, what, mend: SWAP.text().into() });
+                // A value of the family's file is the same on all of them.
+                if of_all {
+                    break;
+                }
+            }
+        }
+        self.found.len() > before
+    }
+
     /// Looks for doubtful values that a family's file or table gives, in the first sound machine of each of the `rows`.
     pub(crate) fn doubts(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) {
         for doubt in DOUBTS {

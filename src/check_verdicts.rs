@@ -51,6 +51,10 @@ impl Check<'_> {
             let own = Own::of(self.assets, bank, &standard, plan);
             self.follows(&own, &rows);
             self.doubts(&own, &rows);
+            // Whatever is judged by such a window follows from that.
+            if self.swapped(&own, &rows) {
+                continue;
+            }
             // Machines by their names, and as they are told of.
             let mut against: BTreeMap<(QuantityId, usize), Vec<(&str, String)>> = BTreeMap::new();
             let mut often = against.clone();
