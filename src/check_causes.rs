@@ -168,12 +168,16 @@ impl<'a> Own<'a> {
         })
     }
 
-    /// The columns of the family's own table that `id` starts from, the nearest first, as a sentence.
-    pub(crate) fn columns(&self, id: QuantityId) -> Option<String> {
-        let table = self.plan.family.table.as_ref()?;
+    /// The columns of the family's own table that `id` starts from, the nearest first.
+    pub(crate) fn nearest_columns(&self, id: QuantityId) -> Vec<QuantityId> {
+        let Some(table) = &self.plan.family.table else { return Vec::new() };
         let in_table = |id: &QuantityId| table.columns.iter().any(|(column, _)| column == id);
-        let columns = starts(self.plan, &[id]).into_iter().filter(in_table).take(MOST_COLUMNS);
-        let columns: Vec<_> = columns.map(|id| id.get().id).collect();
+        starts(self.plan, &[id]).into_iter().filter(in_table).collect()
+    }
+
+    /// As [`Self::nearest_columns`], as a sentence.
+    pub(crate) fn columns(&self, id: QuantityId) -> Option<String> {
+        let columns: Vec<_> = self.nearest_columns(id).iter().take(MOST_COLUMNS).map(|id| id.get().id).collect();
         (!columns.is_empty()).then(|| TABLE_STARTS.say(&[("columns", &columns.join(", "))]))
     }
 }

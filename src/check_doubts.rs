@@ -1,10 +1,11 @@
 //! What `check` doubts in values of an author's own: a machine may have them, and seldom does.
 
 use drivecourse_machine::language::Message;
-use drivecourse_machine::{Case, Draw, Problem, QuantityId, Registry, amount, messages};
+use drivecourse_machine::{Case, Problem, QuantityId, Registry, amount, messages};
 
 use crate::check::Check;
 use crate::check_causes::Own;
+use crate::undrawable::FROM_TO;
 
 messages! { pub(crate) SAYS {
     ODD_LINKS = "check-odd-links", "{machine}: {value} links are an odd number, and such a chain closes with an offset link only, which is weaker.";
@@ -13,6 +14,8 @@ messages! { pub(crate) SAYS {
     SWAPPED = "check-swapped", "{machine}: {low} is {value}, above {high}, which is {with}.";
     SWAPPED_OF_ALL = "check-swapped-of-all", "{low} is {value} here, above {high}, which is {with}.";
     SWAP = "check-swap", "Swap them, or mend the one that is wrong.";
+    FAR = "check-far", "{id} is {own} here, and the machines of {family} have {usual}.";
+    FAR_MEND = "check-far-mend", "If your drive is so, leave it. If not, mend its value or its unit.";
     COUNT_AGAIN = "check-count-again", "Count them again; if it is so, leave it.";
     HOW_IT_LIES = "check-how-it-lies", "Mend the one that is wrong; the window of the slack strand's movement goes by how the drive lies. If it is so, leave it.";
 } }
@@ -76,35 +79,26 @@ fn windows() -> Vec<(QuantityId, QuantityId)> {
 
 impl Check<'_> {
     /// Looks for windows whose lower end lies above the upper one, where the family's file or table gives one of them: on the
-    /// first sound machine of each of the `rows`, or as they are fixed. Whether there is one.
+    /// first sound machine of each of the `rows`. Whether there is one.
     pub(crate) fn swapped(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) -> bool {
         let before = self.found.len();
-        let fixed = |id: QuantityId| {
-            own.plan.family.roots.iter().find_map(|(root, draw)| match draw {
-                Draw::Fixed(value) if *root == id => Some(*value),
-                _ => None,
-            })
-        };
         for (low, high) in windows() {
             let Some(told_at) = [low, high].into_iter().find(|id| own.gives(*id)) else { continue };
-            let drawn = rows.iter().filter_map(|(name, cases)| {
+            let both = |(name, cases): &(String, Vec<Case>)| {
                 let case = cases.first()?;
-                Some((name.as_str(), case.value(low)?, case.value(high)?))
-            });
-            let drawn: Vec<_> = drawn.collect();
-            let all = if drawn.is_empty() { fixed(low).zip(fixed(high)) } else { None };
-            let all = all.map(|(low, high)| (own.plan.family.id.as_str(), low, high));
-            for (name, below, above) in drawn.into_iter().chain(all).filter(|(_, below, above)| below > above) {
+                Some((name.clone(), case.value(low)?, case.value(high)?))
+            };
+            for (name, below, above) in rows.iter().filter_map(both).filter(|(_, below, above)| below > above) {
                 let written = |id: QuantityId, value| amount::write_exact(id.get(), value, own.plan.family.told_in);
                 let of_all = own.names(told_at);
                 let what = if of_all { SWAPPED_OF_ALL } else { SWAPPED }.say(&[
-                    ("machine", name),
+                    ("machine", name.as_str()),
                     ("low", low.get().id),
                     ("value", &written(low, below)),
                     ("high", high.get().id),
                     ("with", &written(high, above)),
                 ]);
-                let (path, text, span) = own.place(self.assets, told_at, Some(name));
+                let (path, text, span) = own.place(self.assets, told_at, Some(&name));
                 self.say(&path, &text, Problem { span, what, mend: SWAP.text().into() });
                 // A value of the family's file is the same on all of them.
                 if of_all {
@@ -113,6 +107,32 @@ impl Check<'_> {
             }
         }
         self.found.len() > before
+    }
+
+    /// Looks for values of the family's file that are far from those of the family that it is like; not where something is told
+    /// already.
+    pub(crate) fn far(&mut self, own: &Own<'_>) {
+        let Some(pattern) = own.pattern else { return };
+        for strange in own.plan.family.strange_beside(&pattern.family) {
+            let ends = |(low, high): (f64, f64)| {
+                let written = |value| amount::write_exact(strange.quantity.get(), value, own.plan.family.told_in);
+                if low == high {
+                    return written(low);
+                }
+                FROM_TO.say(&[("low", &written(low)), ("high", &written(high))])
+            };
+            let what = FAR.say(&[
+                ("id", strange.quantity.get().id),
+                ("own", &ends(strange.own)),
+                ("family", &strange.of),
+                ("usual", &ends(strange.usual)),
+            ]);
+            let problem = Problem { span: own.span(strange.quantity), what, mend: FAR_MEND.text().into() };
+            let found = self.placed(&own.path, &own.text, problem);
+            if !self.found.iter().chain(&self.notices).any(|told| told.is_at(&found)) {
+                self.notices.push(found);
+            }
+        }
     }
 
     /// Looks for doubtful values that a family's file or table gives, in the first sound machine of each of the `rows`.

@@ -55,6 +55,7 @@ impl Check<'_> {
             let table = plan.family.table.as_ref().map(|table| format!("scenarios/families/{}", table.file));
             let mut files = core::iter::once(&path).chain(&table).map(|path| self.assets.shown(path));
             if files.any(|file| self.found.iter().any(|found| found.file == file)) {
+                self.upside_down(&own_family);
                 continue;
             }
             let mut undrawable = undrawable::sorts(plan);
@@ -71,6 +72,7 @@ impl Check<'_> {
             }
             self.found.extend(told);
             if !is_drawn {
+                self.upside_down(&own_family);
                 continue;
             }
             let text = self.assets.scenarios.get(&path["scenarios/".len()..]);
@@ -120,6 +122,18 @@ impl Check<'_> {
             let problem = Problem { span, what, mend: WASTEFUL_MEND.text().into() };
             // What an author can mend is always told; the program's own families are there to be taken or left.
             if own { self.notice(&path, &text, problem) } else { self.note(&path, &text, problem) }
+        }
+    }
+
+    /// Of a family of which no machine could be drawn, and that is said: a window whose ends are swapped, in its place.
+    fn upside_down(&mut self, own: &Own<'_>) {
+        let id = &own.plan.family.id;
+        let nearest = own.plan.nearest(1, Some(&[])).case;
+        let told = self.found.len();
+        if self.swapped(own, &[(id.clone(), vec![nearest])]) {
+            let swapped = self.found.split_off(told);
+            self.found.retain(|found| !found.what.contains(&quoted(id)));
+            self.found.extend(swapped);
         }
     }
 

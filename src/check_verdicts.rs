@@ -53,6 +53,7 @@ impl Check<'_> {
             self.doubts(&own, &rows);
             // Whatever is judged by such a window follows from that.
             if self.swapped(&own, &rows) {
+                told.extend(verdicts.iter().map(|id| (plan.family.id.clone(), *id)));
                 continue;
             }
             // Machines by their names, and as they are told of.
@@ -161,6 +162,7 @@ impl Check<'_> {
                 self.notice(&own.path, &own.text, own.problem(cause, what, mend));
             }
             self.never(&own, &standard, &said);
+            self.far(&own);
         }
     }
 }

@@ -155,6 +155,12 @@ pub(crate) fn tell_of(assets: &Assets, own: &Own<'_>, mut error: CannotDraw) -> 
         Some(limit) => !limit.of.is_empty() && error.span.as_ref().is_none_or(|span| *span == limit.span),
         None => error.span.is_none(),
     };
+    // Of several columns that may be at fault, the nearest is pointed at and all are told.
+    let limit = error.limit.map(|limit| plan.family.limits[limit].quantity).filter(|_| error.column.is_none());
+    let nearest = limit.map_or_else(Vec::new, |limit| own.nearest_columns(limit));
+    if let Some(limit) = limit.filter(|_| strange.is_none() && error.row.is_none() && of_another) {
+        own.columns(limit).into_iter().for_each(|columns| error.mend = format!("{columns} {}", error.mend).into());
+    }
     let in_table = table.and_then(|table| match (strange, error.row) {
         (Some(strange), _) => table.place(strange),
         (None, Some(row)) => {
@@ -163,7 +169,8 @@ pub(crate) fn tell_of(assets: &Assets, own: &Own<'_>, mut error: CannotDraw) -> 
             cell.or_else(|| table.rows.get(row as usize).cloned())
         }
         (None, None) => of_another.then(|| {
-            let heading = table.columns.iter().find(|(id, _)| Some(*id) == error.column);
+            let heading =
+                table.columns.iter().find(|(id, _)| Some(*id) == error.column.or_else(|| nearest.first().copied()));
             heading.map_or_else(|| table.headings.clone(), |(_, span)| span.clone())
         }),
     });

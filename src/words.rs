@@ -49,7 +49,7 @@ messages! { pub(crate) SAYS {
 messages! { pub(crate) ERRORS {
     HAS_CHANGED = "error-language-changed", "the language has changed from {before} to {after}: end this run and begin another";
     NO_SUCH_LANGUAGE = "error-module-language", "There are no words for the language {code}.";
-    LANGUAGES = "error-module-language-mend", "There are {codes}; English needs no line. For another one, put files theme/words/{code}/*.ftl into the module.";
+    LANGUAGES = "error-module-language-mend", "There are words for {codes}; English needs no line. For another one, put files theme/words/{code}/*.ftl into the module.";
     CANNOT_BE_USED = "error-words", "the words cannot be used:\n{problems}";
     WHICH_LANGUAGE = "error-which-language", "say which language: --missing --language de";
     /// After a name that is not there.

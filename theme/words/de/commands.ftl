@@ -208,6 +208,8 @@ check-count-again = Noch einmal zählen; wenn es so ist, lassen.
 check-how-it-lies = Den falschen der beiden Werte verbessern; das Fenster für die Bewegung des Leertrums richtet sich danach, wie der Trieb liegt. Wenn es so ist, lassen.
 check-swapped = { $machine }: { $low } ist { $value } und liegt über { $high }, das ist { $with }.
 check-swapped-of-all = { $low } ist hier { $value } und liegt über { $high }, das ist { $with }.
+check-far = { $id } ist hier { $own }, und die Maschinen von { $family } haben { $usual }.
+check-far-mend = Ist Ihr Antrieb so, dann lassen Sie es. Wenn nicht, verbessern Sie den Wert oder seine Einheit.
 check-swap = Vertauschen Sie die beiden, oder verbessern Sie den falschen Wert.
 check-other-topic = Die Aufgabe { $item } gehört zum Thema { $topic }, und nichts, was sie zeigt oder fragt, gehört dazu: Sie fragt nach { $asked }.
 check-other-topic-mend = Schreiben Sie topic = { $topic }, oder verbessern Sie, wonach sie fragt. Ist es so gemeint, dann lassen Sie es.
