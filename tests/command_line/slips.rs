@@ -65,8 +65,7 @@ fn headings_in_brackets_and_items_twice_are_told_with_the_other_place() {
     told(&[(FAMILY, "[[limit]]", "[limit]")], 1, &["our-drive.toml:94:1:", "with two brackets:\n       [[limit]]"]);
     let twice = "[[limit]]\nquantity = \"chain.wrap_small\"";
     let both = "[limit]\nquantity = \"heat.ambient\"\nat_most = \"50 °C\"\n[limit]\nquantity = \"chain.wrap_small\"";
-    let out = told(&[(FAMILY, twice, both)], 1, &["with two brackets:\n       [[limit]]"]);
-    assert!(!out.contains("Take one of them out"), "{out}");
+    told(&[(FAMILY, twice, both)], 1, &["with two brackets:\n       [[limit]]"]);
     let id = ("id = \"our-rise\"", "id = \"our-twist\"");
     told(&[(ITEMS, id.0, id.1)], 1, &["two items called \"our-twist\"; the other one stands in line 7."]);
 }
@@ -115,15 +114,24 @@ fn values_are_told_where_the_author_wrote_them() {
     assert!(!out.contains("our-drive.csv:"), "{out}");
     let share = (FAMILY, "\"65 %\", \"90 %\"".to_owned(), "\"65 %\", \"900 %\"".to_owned());
     check(share, 0, &["machines are rejected for each one kept", "| \"drive.load_share\""]);
-    // A limit that nothing reaches, where no fault is there that it could hide.
-    let slip = ("topics = [".to_owned(), "without = [\"hot-running\"]\ntopics = [".to_owned());
-    let limit = ("[fixed]\n".to_owned(), fixed("\"heat.rise_limit\" = \"560 °C\""));
-    let slips = [(FAMILY, &*slip.0, &*slip.1), (FAMILY, &*limit.0, &*limit.1)];
-    told(&slips, 0, &["heat.rise_limit is 560.0 °C here, and the machines of quarry-conveyor have 55.56 °C."]);
     // Where the program's chapters cannot be filled in, one problem at the value.
     let gap = (FAMILY, "0.04 mm".to_owned(), "0.006 mm".to_owned());
     let out = check(gap, 1, &["What chapters ask or show does not go with mount.gap_limit", "book/mounting.md:"]);
     assert!(!out.contains("Name another family"), "{out}");
+}
+
+#[test]
+fn a_value_far_from_the_other_familys_is_told_where_no_fault_shows_it() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "heat"]).done();
+    let family = format!("plant/{FAMILY}");
+    place.mend(&family, "topics = [", "without = [\"hot-running\"]\ntopics = [");
+    place.mend(&family, "[fixed]\n", "[fixed]\n\"heat.rise_limit\" = \"560 °C\"\n");
+    let out = plain(&place.run(&["check", "--module", "plant"]).done());
+    assert!(
+        out.contains("heat.rise_limit is 560.0 °C here, and the machines of quarry-conveyor have 55.56 °C."),
+        "{out}"
+    );
 }
 
 #[test]
