@@ -6,6 +6,7 @@ use drivecourse_machine::{Plan, System, did_you_mean, messages, quoted};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
+use crate::check_causes::Own;
 
 use crate::words::{self, Native};
 use crate::{check, cli, undrawable};
@@ -68,7 +69,8 @@ fn read_as(assets: &Assets, must_draw: bool) -> (Bank, Vec<FileProblem>) {
     for plan in bank.plans.iter().filter(|_| must_draw) {
         if let Err(error) = plan.draw(1) {
             let broadest = undrawable::sound(plan).unwrap_or_else(|| plan.explain(error));
-            problems.push(undrawable::tell(assets, plan, broadest));
+            let own = Own::of(assets, &bank, &standard, plan);
+            problems.push(undrawable::tell_of(assets, &own, broadest));
         }
     }
     match manifest(assets) {

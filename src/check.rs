@@ -1,20 +1,21 @@
 //! `check`: everything wrong with a module, in one pass.
 
 use anyhow::Result;
-use drivecourse_course::expand::{self, CourseData, Expander};
+use drivecourse_course::book;
 use drivecourse_course::links;
 use drivecourse_machine::{Problem, System, messages};
 use drivecourse_quiz::{Bank, Blueprint, Draw, Roster, Secret, Used};
 
 use crate::assets::Assets;
 use crate::check_found::Found;
-use crate::{bank, cli, course, files, words};
+use crate::{bank, cli, files, words};
 
 messages! { pub(crate) PROBLEMS {
+    UNLISTED = "check-unlisted", "The chapter {file} is not in this list, so it is not in the course.";
+    UNLISTED_MEND = "check-unlisted-mend", "Add a line such as this one, or take the file out:\n- [{title}]({file})";
     NOT_TEXT = "check-not-text", "The file is not UTF-8 text.";
     NOT_TEXT_MEND = "check-not-text-mend", "Save it as UTF-8.";
     THERE_ARE = "check-there-are", "There are {names}.";
-    NO_TEMPLATE = "check-no-template", "A page template cannot be used: {error}";
 } }
 
 /// How a roster is read.
@@ -47,6 +48,7 @@ pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
         }
     }
     check.chapters(&bank, sound, families_are_sound);
+    check.list();
     check.references();
     check.exams(sound.then_some(&bank));
     check.rosters();
@@ -114,33 +116,24 @@ impl Check<'_> {
         out
     }
 
-    /// Expands every block of every chapter; where the scenarios are not `sound`, only reads them. What the program's own
-    /// chapters show of families that cannot be drawn is the families' fault.
-    fn chapters(&mut self, bank: &Bank, sound: bool, families_are_sound: bool) {
-        if !sound {
-            for (path, text) in self.texts("book", ".md") {
-                expand::unreadable(&text).into_iter().for_each(|problem| self.say(&path, &text, problem));
-            }
-            return;
-        }
-        let pages = match course::pages(self.assets) {
-            Ok(pages) => pages,
-            Err(error) => {
-                let what = NO_TEMPLATE.say(&[("error", &format!("{error:#}"))]);
-                self.say("theme/pages", "", Problem::whole(what, ""));
-                return;
-            }
-        };
-        let all = bank::for_chapters(self.assets, bank.clone());
-        let expander = Expander::new(CourseData { items: all.items, plans: all.plans, pages });
-        for (path, text) in self.texts("book", ".md") {
-            if !families_are_sound && self.assets.is_module() && !self.assets.is_own(&path) {
+    /// Reads the list of chapters, and looks for chapters of the module's own that it lacks.
+    fn list(&mut self) {
+        const LIST: &str = "book/SUMMARY.md";
+        let texts = self.texts("book", ".md");
+        let Some((_, list)) = texts.iter().find(|(path, _)| path == LIST) else { return };
+        let problems = book::summary_problems(list);
+        let is_sound = problems.is_empty();
+        problems.into_iter().for_each(|problem| self.say(LIST, list, problem));
+        let listed = links::links(list, "SUMMARY.md");
+        for (path, text) in texts.iter().filter(|(path, _)| is_sound && path != LIST && self.assets.is_own(path)) {
+            let file = path.strip_prefix("book/").unwrap_or(path);
+            if listed.iter().any(|link| link.path == file) {
                 continue;
             }
-            let name = path.strip_prefix("book/").unwrap_or(&path);
-            if let Err(problems) = expander.chapter(name, &text) {
-                problems.into_iter().for_each(|problem| self.say(&path, &text, problem));
-            }
+            let heading = text.lines().find_map(|line| line.strip_prefix("# "));
+            let title = heading.map_or_else(|| file.trim_end_matches(".md"), str::trim);
+            let mend = UNLISTED_MEND.say(&[("title", title), ("file", file)]);
+            self.notice(LIST, list, Problem::whole(UNLISTED.say(&[("file", file)]), mend));
         }
     }
 
@@ -175,6 +168,9 @@ impl Check<'_> {
                     continue;
                 }
             };
+            for doubt in if own { Blueprint::doubts(&text) } else { Vec::new() } {
+                self.notice(&path, &text, doubt);
+            }
             let Some(bank) = bank else { continue };
             for system in System::ALL {
                 let mut exam = blueprint.clone();
@@ -220,6 +216,8 @@ impl Check<'_> {
             for (path, text) in self.texts("rosters/", ending) {
                 if let Err(problems) = read(&text) {
                     problems.into_iter().for_each(|problem| self.say(&path, &text, problem));
+                } else if ending == ".csv" {
+                    Roster::doubts(&text).into_iter().for_each(|doubt| self.notice(&path, &text, doubt));
                 }
             }
         }

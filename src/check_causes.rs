@@ -82,16 +82,51 @@ impl<'a> Own<'a> {
 
     /// The family with `id` as it is in the one that it is like; `None` where that cannot be.
     pub(crate) fn with_usual(&self, id: QuantityId) -> Option<Plan> {
-        let pattern = self.pattern.filter(|pattern| pattern.determines(id) && !pattern.tabled(id))?;
+        self.with_all_usual(&[id])
+    }
+
+    /// As [`Self::with_usual`], of several at once, in the table of machines too.
+    fn with_all_usual(&self, ids: &[QuantityId]) -> Option<Plan> {
         let mut family = self.plan.family.clone();
-        match pattern.family.roots.iter().find(|(root, _)| *root == id) {
-            Some((_, usual)) => {
-                family.roots.iter_mut().filter(|(root, _)| *root == id).for_each(|(_, draw)| draw.clone_from(usual));
-            }
-            // There it follows from others.
-            None => family.roots.retain(|(root, _)| *root != id),
+        for id in ids {
+            let pattern = self.pattern.filter(|pattern| pattern.determines(*id) && !pattern.tabled(*id))?;
+            family.pool.iter_mut().for_each(|row| row.retain(|(column, _)| column != id));
+            family.roots.retain(|(root, _)| root != id);
+            // Where there is no such root, it follows from others there.
+            let usual = pattern.family.roots.iter().find(|(root, _)| root == id);
+            family.roots.extend(usual.cloned());
         }
+        family.roots.sort_by_key(|(root, _)| *root);
         Plan::new(family).ok()
+    }
+
+    /// The values among `those` of the family's own that are behind what is found in `of`, what is fewest calculations away
+    /// first: one that mends it alone when it is as in the other family, else as many as it takes. None where that does not
+    /// mend it.
+    pub(crate) fn behind(
+        &self,
+        of: &[QuantityId],
+        those: impl Fn(QuantityId) -> bool,
+        mends: impl Fn(&Plan) -> bool,
+    ) -> Vec<QuantityId> {
+        let own = starts(self.plan, of).into_iter().filter(|id| those(*id) && self.with_usual(*id).is_some());
+        let own: Vec<_> = own.collect();
+        let mended = |ids: &[QuantityId]| self.with_all_usual(ids).is_some_and(|usual| mends(&usual));
+        if let Some(one) = own.iter().find(|id| mended(&[**id])) {
+            return vec![*one];
+        }
+        if own.len() < 2 || !mended(&own) {
+            return Vec::new();
+        }
+        // Those that it takes: without any of them it is not mended.
+        let mut needed = own.clone();
+        for id in own.iter().rev() {
+            let rest: Vec<_> = needed.iter().copied().filter(|other| other != id).collect();
+            if mended(&rest) {
+                needed = rest;
+            }
+        }
+        needed
     }
 
     /// The one value that the family's file itself fixes or draws which is behind what is found in `verdicts`: one that a verdict
@@ -133,12 +168,16 @@ impl<'a> Own<'a> {
         })
     }
 
-    /// The columns of the family's own table that `id` starts from, the nearest first, as a sentence.
-    pub(crate) fn columns(&self, id: QuantityId) -> Option<String> {
-        let table = self.plan.family.table.as_ref()?;
+    /// The columns of the family's own table that `id` starts from, the nearest first.
+    pub(crate) fn nearest_columns(&self, id: QuantityId) -> Vec<QuantityId> {
+        let Some(table) = &self.plan.family.table else { return Vec::new() };
         let in_table = |id: &QuantityId| table.columns.iter().any(|(column, _)| column == id);
-        let columns = starts(self.plan, &[id]).into_iter().filter(in_table).take(MOST_COLUMNS);
-        let columns: Vec<_> = columns.map(|id| id.get().id).collect();
+        starts(self.plan, &[id]).into_iter().filter(in_table).collect()
+    }
+
+    /// As [`Self::nearest_columns`], as a sentence.
+    pub(crate) fn columns(&self, id: QuantityId) -> Option<String> {
+        let columns: Vec<_> = self.nearest_columns(id).iter().take(MOST_COLUMNS).map(|id| id.get().id).collect();
         (!columns.is_empty()).then(|| TABLE_STARTS.say(&[("columns", &columns.join(", "))]))
     }
 }

@@ -5,11 +5,17 @@ use drivecourse_machine::{Case, Problem, QuantityId, Registry, amount, messages}
 
 use crate::check::Check;
 use crate::check_causes::Own;
+use crate::undrawable::FROM_TO;
 
 messages! { pub(crate) SAYS {
     ODD_LINKS = "check-odd-links", "{machine}: {value} links are an odd number, and such a chain closes with an offset link only, which is weaker.";
     STEEP_CALLED_LEVEL = "check-steep-called-level", "{machine}: chain.lie is \"{value}\", and the line of centres climbs at {with} (chain.incline).";
     LEVEL_CALLED_STEEP = "check-level-called-steep", "{machine}: chain.lie is \"{value}\", and the line of centres climbs at {with} only (chain.incline).";
+    SWAPPED = "check-swapped", "{machine}: {low} is {value}, above {high}, which is {with}.";
+    SWAPPED_OF_ALL = "check-swapped-of-all", "{low} is {value} here, above {high}, which is {with}.";
+    SWAP = "check-swap", "Swap them, or mend the one that is wrong.";
+    FAR = "check-far", "{id} is {own} here, and the machines of {family} have {usual}.";
+    FAR_MEND = "check-far-mend", "If your drive is so, leave it. If not, mend its value or its unit.";
     COUNT_AGAIN = "check-count-again", "Count them again; if it is so, leave it.";
     HOW_IT_LIES = "check-how-it-lies", "Mend the one that is wrong; the window of the slack strand's movement goes by how the drive lies. If it is so, leave it.";
 } }
@@ -55,7 +61,80 @@ const DOUBTS: &[Doubt] = &[
     },
 ];
 
+/// The ends of the names of what bounds the same thing below and above.
+const ENDS: [(&str, &str); 2] = [("low", "high"), ("least", "most")];
+
+/// Every pair of quantities that bound the same thing below and above.
+fn windows() -> Vec<(QuantityId, QuantityId)> {
+    let other = |low: QuantityId| {
+        let (topic, name) = low.get().id.split_once('.')?;
+        ENDS.iter().find_map(|(below, above)| {
+            let parts = name.split('_').map(|part| if part == *below { above } else { part });
+            let high = Registry::get().find(&format!("{topic}.{}", parts.collect::<Vec<_>>().join("_")))?;
+            (high != low && high.get().kind == low.get().kind).then_some((low, high))
+        })
+    };
+    Registry::get().quantities().filter_map(other).collect()
+}
+
 impl Check<'_> {
+    /// Looks for windows whose lower end lies above the upper one, where the family's file or table gives one of them: on the
+    /// first sound machine of each of the `rows`. Whether there is one.
+    pub(crate) fn swapped(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) -> bool {
+        let before = self.found.len();
+        for (low, high) in windows() {
+            let Some(told_at) = [low, high].into_iter().find(|id| own.gives(*id)) else { continue };
+            let both = |(name, cases): &(String, Vec<Case>)| {
+                let case = cases.first()?;
+                Some((name.clone(), case.value(low)?, case.value(high)?))
+            };
+            for (name, below, above) in rows.iter().filter_map(both).filter(|(_, below, above)| below > above) {
+                let written = |id: QuantityId, value| amount::write_exact(id.get(), value, own.plan.family.told_in);
+                let of_all = own.names(told_at);
+                let what = if of_all { SWAPPED_OF_ALL } else { SWAPPED }.say(&[
+                    ("machine", name.as_str()),
+                    ("low", low.get().id),
+                    ("value", &written(low, below)),
+                    ("high", high.get().id),
+                    ("with", &written(high, above)),
+                ]);
+                let (path, text, span) = own.place(self.assets, told_at, Some(&name));
+                self.say(&path, &text, Problem { span, what, mend: SWAP.text().into() });
+                // A value of the family's file is the same on all of them.
+                if of_all {
+                    break;
+                }
+            }
+        }
+        self.found.len() > before
+    }
+
+    /// Looks for values of the family's file that are far from those of the family that it is like; not where something is told
+    /// already.
+    pub(crate) fn far(&mut self, own: &Own<'_>) {
+        let Some(pattern) = own.pattern else { return };
+        for strange in own.plan.family.strange_beside(&pattern.family) {
+            let ends = |(low, high): (f64, f64)| {
+                let written = |value| amount::write_exact(strange.quantity.get(), value, own.plan.family.told_in);
+                if low == high {
+                    return written(low);
+                }
+                FROM_TO.say(&[("low", &written(low)), ("high", &written(high))])
+            };
+            let what = FAR.say(&[
+                ("id", strange.quantity.get().id),
+                ("own", &ends(strange.own)),
+                ("family", &strange.of),
+                ("usual", &ends(strange.usual)),
+            ]);
+            let problem = Problem { span: own.span(strange.quantity), what, mend: FAR_MEND.text().into() };
+            let found = self.placed(&own.path, &own.text, problem);
+            if !self.found.iter().chain(&self.notices).any(|told| told.is_at(&found)) {
+                self.notices.push(found);
+            }
+        }
+    }
+
     /// Looks for doubtful values that a family's file or table gives, in the first sound machine of each of the `rows`.
     pub(crate) fn doubts(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) {
         for doubt in DOUBTS {

@@ -1,10 +1,13 @@
 //! What `check` finds in families: machines that cannot be drawn or seldom are, columns that a table lacks.
 
+use core::ops::Range;
+
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Plan, Problem, heading, messages, quoted};
+use drivecourse_machine::{Plan, Problem, Registry, heading, messages, quoted};
 use drivecourse_quiz::Bank;
 
 use crate::check::Check;
+use crate::check_causes::Own;
 use crate::check_found::Found;
 use crate::{bank, new, undrawable};
 
@@ -24,6 +27,18 @@ messages! { pub(crate) SAYS {
     FAVOURED_MEND = "check-favoured-mend", "Mend the values of the others that break it, or widen the limit; `drivecourse look {family} --spread 300` shows the shares.";
 } }
 
+/// Where the value of the family's own file stands that makes it wasteful: the limit is another family's, or calculations have
+/// no result.
+fn wasteful_by(own: &Own<'_>, worst: Option<usize>) -> Option<Range<usize>> {
+    let of = match worst {
+        Some(limit) => vec![own.plan.family.limits[limit].quantity],
+        None => Registry::get().quantities().filter(|id| own.plan.determines(*id)).collect(),
+    };
+    let seeds = || (0..MACHINES).map(|machine| derive(0xc4ec, machine));
+    let behind = own.behind(&of, |id| own.names(id), |usual| usual.rejections(seeds()).rate() <= WASTEFUL);
+    behind.first().and_then(|id| own.span(*id))
+}
+
 /// Machines drawn from each family to see how many it rejects.
 const MACHINES: u64 = 200;
 /// Rejected machines for each one kept from which on a family is called wasteful.
@@ -32,17 +47,22 @@ const WASTEFUL: f64 = 5.0;
 impl Check<'_> {
     /// Draws machines from every family: of each sort that it has, and at random.
     pub(crate) fn families(&mut self, bank: &Bank) {
+        let standard = bank::standard(self.assets);
         for plan in &bank.plans {
+            let own_family = Own::of(self.assets, bank, &standard, plan);
             let path = format!("scenarios/families/{}.toml", plan.family.id);
             // From this one not even the first machine could be drawn, and that is said, there or in its table.
             let table = plan.family.table.as_ref().map(|table| format!("scenarios/families/{}", table.file));
             let mut files = core::iter::once(&path).chain(&table).map(|path| self.assets.shown(path));
             if files.any(|file| self.found.iter().any(|found| found.file == file)) {
+                self.upside_down(&own_family);
                 continue;
             }
-            let undrawable = undrawable::sorts(plan);
+            let mut undrawable = undrawable::sorts(plan);
+            undrawable::join(plan, &own_family.text, &mut undrawable);
             let is_drawn = undrawable.is_empty();
-            let told = undrawable.into_iter().map(|error| Found::from(undrawable::tell(self.assets, plan, error)));
+            let told =
+                undrawable.into_iter().map(|error| Found::from(undrawable::tell_of(self.assets, &own_family, error)));
             let told: Vec<Found> = told.collect();
             if let Some(table) = &plan.family.table {
                 let far = table.strange.iter().map(|strange| undrawable::far(self.assets, plan, table, strange).into());
@@ -52,6 +72,7 @@ impl Check<'_> {
             }
             self.found.extend(told);
             if !is_drawn {
+                self.upside_down(&own_family);
                 continue;
             }
             let text = self.assets.scenarios.get(&path["scenarios/".len()..]);
@@ -92,7 +113,8 @@ impl Check<'_> {
             if rejections.rate() <= WASTEFUL {
                 continue;
             }
-            let span = span_of(rejections.worst);
+            // Where it is no limit of its own, the value of its own that is behind it.
+            let span = span_of(rejections.worst).or_else(|| wasteful_by(&own_family, rejections.worst));
             let (rate, most) = (format!("{:.0}", rejections.rate()), rejections.most.to_string());
             let what = if rejections.undrawn.is_empty() { WASTEFUL_FAMILY } else { WASTEFUL_UNDRAWN };
             let (count, all) = (rejections.undrawn.len().to_string(), MACHINES.to_string());
@@ -100,6 +122,18 @@ impl Check<'_> {
             let problem = Problem { span, what, mend: WASTEFUL_MEND.text().into() };
             // What an author can mend is always told; the program's own families are there to be taken or left.
             if own { self.notice(&path, &text, problem) } else { self.note(&path, &text, problem) }
+        }
+    }
+
+    /// Of a family of which no machine could be drawn, and that is said: a window whose ends are swapped, in its place.
+    fn upside_down(&mut self, own: &Own<'_>) {
+        let id = &own.plan.family.id;
+        let nearest = own.plan.nearest(1, Some(&[])).case;
+        let told = self.found.len();
+        if self.swapped(own, &[(id.clone(), vec![nearest])]) {
+            let swapped = self.found.split_off(told);
+            self.found.retain(|found| !found.what.contains(&quoted(id)));
+            self.found.extend(swapped);
         }
     }
 

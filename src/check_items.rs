@@ -4,11 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_course::portray::PICTURES;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, Problem, System, did_you_mean, did_you_mean_as, messages};
+use drivecourse_machine::{Plan, Problem, QuantityId, System, did_you_mean, did_you_mean_as, messages, quoted};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::predict::Cause;
-use drivecourse_quiz::{Bank, Item, Setting, read_items, read_skills};
+use drivecourse_quiz::{Ask, Bank, Item, Setting, read_items, read_skills};
 
 use crate::bank;
 use crate::check::{Check, THERE_ARE};
@@ -29,6 +29,8 @@ messages! { pub(crate) SAYS {
     NEVER_ASKED_MEND = "check-never-asked-mend", "Ask from quantities that a family determines, or let a family determine these.";
     DO_NOT_FIT = "check-do-not-fit", "The item {item} names families that do not fit it. {reasons}.";
     DO_NOT_FIT_MEND = "check-do-not-fit-mend", "Take them out of its families, or mend the family.";
+    OTHER_TOPIC = "check-other-topic", "The item {item} is of the topic {topic}, and nothing that it shows or asks is: it asks for {asked}.";
+    OTHER_TOPIC_MEND = "check-other-topic-mend", "Write topic = {topic}, or mend what it asks for. If it is meant so, leave it.";
     NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
 } }
 
@@ -59,6 +61,23 @@ impl Check<'_> {
         }
     }
 
+    /// Whether an item asks about its topic: exams take it for that.
+    fn topic(&mut self, path: &str, text: &str, item: &Item) {
+        let topic_of = |id: QuantityId| id.get().id.split('.').next().unwrap_or_default();
+        let (mut met, mut asks) = (BTreeSet::new(), Vec::new());
+        for part in &item.parts {
+            // What a judgement rests on is many things.
+            let Ask::Quantity { asked, from, also, .. } = &part.ask else { return };
+            asks.push(*asked);
+            met.extend(from.iter().chain(also).chain([asked]).map(|id| topic_of(*id)));
+        }
+        let Some(first) = asks.first().filter(|_| !met.contains(item.topic.as_str())) else { return };
+        let what =
+            OTHER_TOPIC.say(&[("item", &quoted(&item.id)), ("topic", &quoted(&item.topic)), ("asked", first.get().id)]);
+        let mend = OTHER_TOPIC_MEND.say(&[("topic", &quoted(topic_of(*first)))]);
+        self.notice(path, text, Problem::at(item.span.clone(), what, mend));
+    }
+
     fn item(&mut self, bank: &Bank, path: &str, text: &str, item: &Item) {
         let unknown = item.families.iter().filter(|name| bank.plan_place(name).is_none());
         for family in unknown.clone() {
@@ -71,6 +90,9 @@ impl Check<'_> {
         {
             let what = NO_PICTURE.say(&[("name", &format!("{figure:?}"))]);
             self.say(path, text, Problem::at(item.place(figure), what, mend));
+        }
+        if !self.assets.is_module() || self.assets.is_own(path) {
+            self.topic(path, text, item);
         }
         let faults = || bank.plans.iter().flat_map(|plan| &plan.family.faults).map(|fault| fault.id.as_str());
         for fault in item.faults.iter().filter(|name| *name != "none" && !faults().any(|known| known == *name)) {

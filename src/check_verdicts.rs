@@ -51,6 +51,11 @@ impl Check<'_> {
             let own = Own::of(self.assets, bank, &standard, plan);
             self.follows(&own, &rows);
             self.doubts(&own, &rows);
+            // Whatever is judged by such a window follows from that.
+            if self.swapped(&own, &rows) {
+                told.extend(verdicts.iter().map(|id| (plan.family.id.clone(), *id)));
+                continue;
+            }
             // Machines by their names, and as they are told of.
             let mut against: BTreeMap<(QuantityId, usize), Vec<(&str, String)>> = BTreeMap::new();
             let mut often = against.clone();
@@ -157,6 +162,7 @@ impl Check<'_> {
                 self.notice(&own.path, &own.text, own.problem(cause, what, mend));
             }
             self.never(&own, &standard, &said);
+            self.far(&own);
         }
     }
 }

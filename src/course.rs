@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use anyhow::Result;
+use anyhow::{Result, bail};
 use drivecourse_browser::{Bundle, Chapter};
 use drivecourse_course::book::{self, Built, Live, Options, Slots, Units};
 use drivecourse_course::expand::{self, CourseData, Expander};
@@ -44,6 +44,12 @@ pub(crate) fn units(assets: &Assets, asked: Option<cli::Units>) -> Units {
 
 /// Builds the course of `assets` into `out`.
 pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, module: Option<&Path>) -> Result<Built> {
+    let list = assets.book.get("SUMMARY.md").map_or("".into(), |bytes| String::from_utf8_lossy(bytes));
+    let broken = book::summary_problems(&list);
+    if !broken.is_empty() {
+        let file = assets.shown("book/SUMMARY.md");
+        bail!(broken.iter().map(|problem| problem.report(&file, &list)).collect::<Vec<_>>().join("\n"));
+    }
     let pages = pages(assets)?;
     let bank = bank::for_chapters(assets, bank);
     let manifest = bank::manifest(assets).unwrap_or_default();

@@ -7,6 +7,7 @@ mod assets;
 mod bank;
 mod check;
 mod check_causes;
+mod check_chapters;
 mod check_doubts;
 mod check_families;
 mod check_follows;

@@ -2,11 +2,15 @@
 
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::language::Message;
-use drivecourse_machine::{CannotDraw, OwnTable, Plan, Problem, Strange, System, amount, messages};
-use drivecourse_quiz::FileProblem;
+use drivecourse_machine::{
+    CannotDraw, OwnTable, Plan, Problem, QuantityId, Registry, Strange, System, amount, messages, quoted,
+};
+use drivecourse_quiz::{Bank, FileProblem};
+use serde::Deserialize;
 
 use crate::assets::Assets;
-use crate::check_causes::text_of;
+use crate::bank;
+use crate::check_causes::{Own, text_of};
 
 messages! { pub(crate) SAYS {
     ROW = "check-row", "row {row} of its table";
@@ -16,6 +20,8 @@ messages! { pub(crate) SAYS {
     STRANGE_CELL = "check-strange-cell", "{machine} has {column} at {own}, and the other machines here and those of {family} have {usual}.";
     STRANGE = "check-strange", "The column {column} has {own}, and the machines of {family} have {usual}.";
     STRANGE_MEND = "check-strange-mend", "If your machines are so, leave it. If not, mend the unit in its heading, or the values.";
+    BEHIND = "check-behind", "With {values} as the machines of {family} have it, they could be drawn: mend it here.";
+    ALL_IN_ONE = "check-all-in-one", "All that your drive cannot have stands in one line; take out of it what it can have.";
     FROM_TO = "check-from-to", "{low} to {high}";
 } }
 
@@ -56,6 +62,10 @@ fn rows(plan: &Plan) -> Vec<CannotDraw> {
 
 /// Why a machine with these faults cannot be drawn, where none can.
 fn sort(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
+    undrawn(plan, faults).map(|error| plan.explain(error))
+}
+
+fn undrawn(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
     let mut last = None;
     for seed in 0..TRIES {
         match plan.draw_with(derive(0xc4ed, seed), Some(faults)) {
@@ -63,13 +73,64 @@ fn sort(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
             Err(error) => last = Some(error),
         }
     }
-    last.map(|error| plan.explain(error))
+    last
+}
+
+/// Where machines with several faults cannot be drawn, the one line that leaves them all out, with those that the family's
+/// file `text` leaves out already: a file may have one such line only.
+pub(crate) fn join(plan: &Plan, text: &str, errors: &mut [CannotDraw]) {
+    #[derive(Deserialize)]
+    struct Already {
+        #[serde(default)]
+        without: Vec<String>,
+    }
+    let line = |ids: &[&str]| {
+        let ids: Vec<_> = ids.iter().map(|id| quoted(id)).collect();
+        format!("without = [{}]", ids.join(", "))
+    };
+    let already = toml::from_str::<Already>(text).map_or_else(|_| Vec::new(), |file| file.without);
+    let fault = |error: &CannotDraw| match error.faults() {
+        [fault] => Some(plan.family.faults[*fault].id.as_str()),
+        _ => None,
+    };
+    let told: Vec<&str> =
+        errors.iter().filter_map(|error| fault(error).filter(|id| error.mend.contains(&line(&[id])))).collect();
+    let all: Vec<&str> = already.iter().map(String::as_str).chain(told.iter().copied()).collect();
+    if told.is_empty() || all.len() < 2 {
+        return;
+    }
+    for error in errors {
+        if let Some(id) = fault(error).filter(|id| told.contains(id)) {
+            let mend = error.mend.replace(&line(&[id]), &line(&all));
+            error.mend = format!("{mend}\n{}", ALL_IN_ONE.text()).into();
+        }
+    }
+}
+
+/// The values of the family's own file that keep this machine from being drawn, though the limit or the calculation that says
+/// so is another family's.
+fn behind(own: &Own<'_>, error: &CannotDraw) -> Vec<QuantityId> {
+    let of: Vec<_> = match error.limit.map(|limit| &own.plan.family.limits[limit]) {
+        Some(limit) if limit.of.is_empty() => return Vec::new(),
+        Some(limit) => vec![limit.quantity],
+        // What was refused is known.
+        None if error.span.is_some() => return Vec::new(),
+        None => Registry::get().quantities().filter(|id| own.plan.determines(*id)).collect(),
+    };
+    own.behind(&of, |id| own.names(id), |usual| undrawn(usual, error.faults()).is_none())
+}
+
+/// As [`tell_of`], where the program's families alone are known beside this one.
+pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProblem {
+    let (none, standard) = (Bank::default(), bank::standard(assets));
+    tell_of(assets, &Own::of(assets, &none, &standard, plan), error)
 }
 
 /// That no machine could be drawn, and why: at a column of the family's table that is far from what is usual; else at the row
-/// of a machine that is meant; else at the limit in the family's file; else, where no limit of its own is at fault but the
-/// values are, at the headings of the table.
-pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProblem {
+/// of a machine that is meant; else at the limit in the family's file, or at the value there that is behind it; else, where no
+/// limit of its own is at fault but the values are, at the headings of the table.
+pub(crate) fn tell_of(assets: &Assets, own: &Own<'_>, mut error: CannotDraw) -> FileProblem {
+    let plan = own.plan;
     let table = plan.family.table.as_ref();
     // Of one machine, what is strange in its own row; a column is strange in all.
     let strange = table.and_then(|table| {
@@ -80,11 +141,26 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
         };
         table.strange.iter().find(here)
     });
+    let behind = if strange.is_none() && error.row.is_none() { behind(own, &error) } else { Vec::new() };
+    if let (Some(first), Some(pattern)) = (behind.first(), own.pattern) {
+        let value = |id: &QuantityId| own.fixed(*id).map_or_else(String::new, |value| format!(" ({value})"));
+        let values: Vec<_> = behind.iter().map(|id| format!("{}{}", id.get().id, value(id))).collect();
+        let values = values.join(", ");
+        error.mend =
+            format!("{} {}", BEHIND.say(&[("values", &values), ("family", &pattern.family.id)]), error.mend).into();
+        error.span = own.span(*first);
+    }
     // A limit of another family says nothing of this one's file, unless a value of that goes into what breaks it.
     let of_another = match error.limit.map(|limit| &plan.family.limits[limit]) {
         Some(limit) => !limit.of.is_empty() && error.span.as_ref().is_none_or(|span| *span == limit.span),
         None => error.span.is_none(),
     };
+    // Of several columns that may be at fault, the nearest is pointed at and all are told.
+    let limit = error.limit.map(|limit| plan.family.limits[limit].quantity).filter(|_| error.column.is_none());
+    let nearest = limit.map_or_else(Vec::new, |limit| own.nearest_columns(limit));
+    if let Some(limit) = limit.filter(|_| strange.is_none() && error.row.is_none() && of_another) {
+        own.columns(limit).into_iter().for_each(|columns| error.mend = format!("{columns} {}", error.mend).into());
+    }
     let in_table = table.and_then(|table| match (strange, error.row) {
         (Some(strange), _) => table.place(strange),
         (None, Some(row)) => {
@@ -93,7 +169,8 @@ pub(crate) fn tell(assets: &Assets, plan: &Plan, error: CannotDraw) -> FileProbl
             cell.or_else(|| table.rows.get(row as usize).cloned())
         }
         (None, None) => of_another.then(|| {
-            let heading = table.columns.iter().find(|(id, _)| Some(*id) == error.column);
+            let heading =
+                table.columns.iter().find(|(id, _)| Some(*id) == error.column.or_else(|| nearest.first().copied()));
             heading.map_or_else(|| table.headings.clone(), |(_, span)| span.clone())
         }),
     });

@@ -9,7 +9,7 @@ use anyhow::{Result, anyhow, bail};
 use drivecourse_course::card;
 use drivecourse_course::words::{self as fluent, ENGLISH, Words};
 use drivecourse_machine::language::{self, Language, Message};
-use drivecourse_machine::{messages, words as registry};
+use drivecourse_machine::{Problem, messages, words as registry};
 use drivecourse_quiz::Exam;
 use drivecourse_quiz::exam::Spoken;
 use drivecourse_quiz::explain::{SkillName, name_skills, skill_as_written, skill_id};
@@ -19,9 +19,10 @@ use sha2::{Digest, Sha256};
 
 use crate::assets::Assets;
 use crate::{
-    assets, bank, check, check_causes, check_doubts, check_families, check_follows, check_found, check_items,
-    check_never, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, papers, papers_alike,
-    pdf, practise, record, report_words, schema, serve, solve, spread, undrawable, usage, words_scenarios as scenarios,
+    assets, bank, check, check_causes, check_chapters, check_doubts, check_families, check_follows, check_found,
+    check_items, check_never, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, papers,
+    papers_alike, pdf, practise, record, report_words, schema, serve, solve, spread, undrawable, usage,
+    words_scenarios as scenarios,
 };
 
 pub(crate) use crate::words_scenarios::{Native, translate};
@@ -47,6 +48,8 @@ messages! { pub(crate) SAYS {
 
 messages! { pub(crate) ERRORS {
     HAS_CHANGED = "error-language-changed", "the language has changed from {before} to {after}: end this run and begin another";
+    NO_SUCH_LANGUAGE = "error-module-language", "There are no words for the language {code}.";
+    LANGUAGES = "error-module-language-mend", "There are words for {codes}; English needs no line. For another one, put files theme/words/{code}/*.ftl into the module.";
     CANNOT_BE_USED = "error-words", "the words cannot be used:\n{problems}";
     WHICH_LANGUAGE = "error-which-language", "say which language: --missing --language de";
     /// After a name that is not there.
@@ -114,6 +117,9 @@ pub(crate) fn begin_unsaid(options: &cli::Module, speech: &cli::Speech) -> Resul
     options.announce();
     let wanted = speech.language.clone().or_else(|| of_module(&assets));
     let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
+    if speech.language.is_none() {
+        has_words(&assets, &code)?;
+    }
     let (words, native) = (read(&assets, &code, speech.mark_untranslated)?, is_native(&assets, &code));
     assets.speak(words, native);
     Ok(assets)
@@ -132,6 +138,9 @@ fn begin_in<T>(
     };
     let wanted = speech.language.clone().or(exam).or_else(|| of_module(&assets));
     let code = wanted.unwrap_or_else(|| ENGLISH.to_owned());
+    if speech.language.is_none() {
+        has_words(&assets, &code)?;
+    }
     let words = read(&assets, &code, speech.mark_untranslated)?;
     let native = is_native(&assets, &code);
     name_skills(skills(&assets, native));
@@ -194,6 +203,27 @@ fn skills(assets: &Assets, native: bool) -> BTreeMap<String, SkillName> {
         }
     }
     out
+}
+
+/// Whether there are words for the language `code`; where `module.toml` names it and there are none, it is told at its line.
+fn has_words(assets: &Assets, code: &str) -> Result<()> {
+    let codes: BTreeSet<&str> =
+        assets.theme.keys().filter_map(|path| Some(path.strip_prefix("words/")?.split_once('/')?.0)).collect();
+    if codes.contains(code) || of_module(assets).as_deref() != Some(code) {
+        return Ok(());
+    }
+    let text = String::from_utf8_lossy(assets.manifest.as_deref().unwrap_or_default());
+    let span = toml::from_str::<SpannedLanguage>(&text).ok().and_then(|named| Some(named.language?.span()));
+    let codes = codes.into_iter().filter(|code| *code != ENGLISH).collect::<Vec<_>>().join(", ");
+    let what = NO_SUCH_LANGUAGE.say(&[("code", &format!("{code:?}"))]);
+    let problem = Problem { span, what, mend: LANGUAGES.say(&[("codes", &codes), ("code", code)]) };
+    bail!(problem.report(&assets.shown(assets::MANIFEST), &text))
+}
+
+/// The language of `module.toml`, with its place.
+#[derive(Deserialize)]
+struct SpannedLanguage {
+    language: Option<toml::Spanned<String>>,
 }
 
 /// The language that `module.toml` names; whatever else is wrong in it is told of when it is read.
@@ -421,6 +451,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         new::ERRORS,
         check_found::ERRORS,
         check::PROBLEMS,
+        check_chapters::SAYS,
         check_items::SAYS,
         serve::ERRORS,
         schema::ERRORS,

@@ -36,6 +36,8 @@ mod print;
 mod records;
 #[path = "command_line/serve.rs"]
 mod serve;
+#[path = "command_line/slips.rs"]
+mod slips;
 #[path = "command_line/solve.rs"]
 mod solve;
 #[path = "command_line/tables.rs"]

@@ -10,6 +10,7 @@ mod frame;
 mod guard;
 mod live;
 mod slots;
+mod summary;
 mod tie;
 mod warnings;
 
@@ -33,6 +34,8 @@ pub(crate) use error::SAYS;
 pub use guard::{MARKER, check_output};
 pub use live::Live;
 pub use slots::Slots;
+pub(crate) use summary::SAYS as SUMMARY_SAYS;
+pub use summary::summary_problems;
 
 use crate::words::Words;
 

@@ -68,6 +68,8 @@ messages! { pub(crate) SAYS {
     UNWRITTEN = "problem-chapter-unwritten", "This block cannot be written: {why}.";
     INSIDE = "problem-chapter-inside", "This {word} block stands inside a list, a quotation or a note.";
     INSIDE_MEND = "problem-chapter-inside-mend", "Begin its fence at the left margin, with an empty line before it.";
+    UNCLOSED = "problem-chapter-unclosed", "This {word} block is not closed.";
+    UNCLOSED_MEND = "problem-chapter-unclosed-mend", "Put a line with its three marks alone, as it begins, after its last line.";
     MARKED = "problem-chapter-marked", "A block cannot be marked {word}.";
     MARKED_MEND = "problem-chapter-marked-mend", "Did you mean {name}? A block of plain text is marked \"text\".";
     EMPTY_QUIZ = "problem-chapter-empty-quiz", "This quiz asks nothing.";

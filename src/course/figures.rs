@@ -69,7 +69,7 @@ pub use zone_bar::ZoneBar;
 use core::fmt;
 
 use drivecourse_machine::language::{Message, with_decimal_mark};
-use drivecourse_machine::{messages, told};
+use drivecourse_machine::{Figures, messages, told};
 
 /// A finished drawing and the words that go with it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -220,7 +220,9 @@ impl fmt::Display for FigureError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::OutOfRange { input, value, min, max } => {
-                let [value, min, max] = [value, min, max].map(|number| with_decimal_mark(number.to_string()));
+                // No more figures than can be compared at a glance.
+                let written = |number: &f64| with_decimal_mark(Figures::Significant(6).round(*number).to_string());
+                let [value, min, max] = [value, min, max].map(written);
                 f.write_str(&told!(CANNOT, "input" = spoken(input), "value" = value, "min" = min, "max" = max))
             }
             Self::Empty { input } => f.write_str(&told!(EMPTY, "input" = spoken(input))),

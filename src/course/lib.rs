@@ -48,7 +48,9 @@ pub fn messages() -> Vec<Message> {
 pub fn author_messages() -> Vec<Message> {
     let pictures = [portray::PROBLEMS, figures::PROBLEMS, figures::INPUTS].concat();
     #[cfg(feature = "book")]
-    let pages = [book::SAYS, expand::SAYS, links::SAYS, pages::SAYS, reference::PROBLEMS, words::SAYS].concat();
+    let pages =
+        [book::SAYS, book::SUMMARY_SAYS, expand::SAYS, links::SAYS, pages::SAYS, reference::PROBLEMS, words::SAYS]
+            .concat();
     #[cfg(not(feature = "book"))]
     let pages = Vec::new();
     [pictures, pages].concat()

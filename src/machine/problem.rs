@@ -56,11 +56,12 @@ impl Problem {
                 c if c.is_control() => '\u{fffd}',
                 c => c,
             };
-            let shown: String = text.lines().nth(line - 1).unwrap_or("").chars().map(plain).collect();
-            let width = shown.chars().count().saturating_sub(column - 1);
+            let shown: Vec<char> = text.lines().nth(line - 1).unwrap_or("").chars().map(plain).collect();
             let length = text.get(span.clone()).map_or(1, |part| part.lines().next().unwrap_or("").chars().count());
+            let (cut, before) = window(&shown, column - 1);
+            let width = cut.chars().count().saturating_sub(before);
             let marks = "^".repeat(length.clamp(1, width.max(1)));
-            out.push_str(&format!("\n  {line:>4} | {shown}\n       | {}{marks}", " ".repeat(column - 1)));
+            out.push_str(&format!("\n  {line:>4} | {cut}\n       | {}{marks}", " ".repeat(before)));
         }
         if !self.mend.is_empty() {
             // What can be copied from a mend stands on lines of its own.
@@ -68,6 +69,21 @@ impl Problem {
         }
         out
     }
+}
+
+/// Characters of a line that are shown at most; of a longer one what stands round the place.
+const WIDEST: usize = 120;
+/// How many of them stand before the place, where there are as many.
+const BEFORE: usize = 40;
+
+/// What is shown of a line, and how many characters of that stand before its `place`-th.
+fn window(line: &[char], place: usize) -> (String, usize) {
+    let most = line.len().saturating_sub(WIDEST);
+    let from = place.saturating_sub(BEFORE).min(most);
+    let to = (from + WIDEST).min(line.len());
+    let [left, right] = [from > 0, to < line.len()].map(|cut| if cut { "…" } else { "" });
+    let inside: String = line[from..to].iter().collect();
+    (format!("{left}{inside}{right}"), place - from + usize::from(from > 0))
 }
 
 impl fmt::Display for Problem {
@@ -205,5 +221,23 @@ mod tests {
             "x.toml:2:8: No such name.\n     2 | name = \"Öl\" # oops\n       |        ^^^^\n       Choose another."
         );
         assert_eq!(Problem::at(999..1000, "Late.", "").line_column(text), Some((3, 1)));
+    }
+
+    #[test]
+    fn of_a_long_line_is_shown_what_stands_round_the_place() {
+        let text = format!("{}here{}", "a".repeat(300), "b".repeat(300));
+        let report = |span: Range<usize>| Problem::at(span, "There.", "").report("x.csv", &text);
+        let shown = report(300..304);
+        let lines: Vec<&str> = shown.lines().collect();
+        assert!(lines[0].starts_with("x.csv:1:301: "), "{shown}");
+        assert_eq!(lines[1].chars().filter(|c| *c == '…').count(), 2, "{shown}");
+        assert!(lines.iter().all(|line| line.chars().count() < 140), "{shown}");
+        let at = lines[1].chars().position(|c| c == 'h').unwrap();
+        assert_eq!(lines[2].chars().position(|c| c == '^'), Some(at), "{shown}");
+        assert!(lines[2].ends_with("^^^^") && !lines[2].ends_with("^^^^^"), "{shown}");
+        // At an end of the line nothing is cut there; what is longer than is shown is marked as far as that.
+        assert!(report(0..1).lines().nth(1).unwrap().ends_with("a…"), "{}", report(0..1));
+        assert!(report(603..604).lines().nth(1).unwrap().ends_with('b'), "{}", report(603..604));
+        assert!(report(0..604).lines().nth(2).unwrap().matches('^').count() <= 121, "{}", report(0..604));
     }
 }

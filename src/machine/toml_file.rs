@@ -296,6 +296,8 @@ mod tests {
             ("[[row]]\ncount = \"1\"", "is text, but a whole number", "without quotation marks"),
             ("row = 3", "is the number 3, but a list", "square brackets"),
             ("row = [3]", "is the number 3, but a table", "heading of its own"),
+            ("[row]\ncount = 1", "is a table, but a list", "\n[[row]]"),
+            ("[row]\ncount = 1\n[row]\ncount = 2", "a second time", "\n[[row]]"),
             ("[[row]", "heading is not closed", "[[name]]"),
             ("[row", "heading is not closed", "[name]"),
             ("row = [\n{ count = 1 }, = 2\n]", "inside a list", "curly brackets"),

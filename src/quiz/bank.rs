@@ -15,7 +15,7 @@ messages! { pub(crate) SAYS {
     TWO_FAMILIES = "problem-bank-two-families", "There are two families called {name}.";
     NO_UTF_8 = "problem-bank-no-utf-8", "Line {line} is not UTF-8 text.";
     SAVE_UTF_8 = "problem-bank-save-utf-8", "Save the file as UTF-8.";
-    OTHER_FILE = "problem-bank-other-file", "There is another item called {name} in another file.";
+    OTHER_FILE = "problem-bank-other-file", "There is another item called {name}, in {file}, line {line}.";
     NO_FAMILY = "problem-bank-no-family", "there is no family {name}{hint}";
     NO_ITEM = "problem-bank-no-item", "there is no item {name}{hint}";
     CIRCLE = "problem-bank-circle", "Nothing can be taken over in a circle: {way}.";
@@ -87,6 +87,8 @@ impl Bank {
         let mut bank = Self::default();
         let mut found = Vec::new();
         let mut waiting = Vec::new();
+        // Where each item stands: its file and line.
+        let mut places: BTreeMap<String, (&str, String)> = BTreeMap::new();
         for (&path, &bytes) in &files {
             let Some(name) = path.strip_suffix(".toml") else { continue };
             if !name.starts_with("families/") && !name.starts_with("items/") {
@@ -111,10 +113,16 @@ impl Bank {
                 None => match read_items(text) {
                     Ok(items) => {
                         for item in items {
-                            if bank.items.iter().any(|other| other.id == item.id) {
-                                let what = OTHER_FILE.say(&[("name", &quoted(&item.id))]);
+                            let line = (text[..item.span.start].matches('\n').count() + 1).to_string();
+                            let here = (path, line);
+                            if let Some((path, line)) = places.get(&item.id) {
+                                let path = format!("scenarios/{path}");
+                                let words = [("name", quoted(&item.id)), ("file", path), ("line", line.clone())];
+                                let words = words.each_ref().map(|(name, word)| (*name, word.as_str()));
+                                let what = OTHER_FILE.say(&words);
                                 tell(vec![Problem::at(item.span.clone(), what, OTHER_ID.text())]);
                             }
+                            places.entry(item.id.clone()).or_insert(here);
                             bank.items.push(item);
                         }
                     }

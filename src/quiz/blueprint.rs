@@ -32,6 +32,8 @@
 //! Every paper meets every row exactly, and at least one row must make sure of a safety question;
 //! an exam of a trade part without any says `no_safety = true`.
 
+#[cfg(not(wordless))]
+mod doubts;
 mod read;
 
 use core::fmt;
@@ -46,6 +48,8 @@ use toml::{Spanned, Value as Toml};
 use crate::item::Item;
 use crate::marking::{Marking, MarkingFile};
 use crate::mend::{WRITE, WRITE_EITHER_SAY, WRITE_SAY_OR_OUT, quoted, units_called, write_say};
+#[cfg(not(wordless))]
+pub(crate) use doubts::SAYS as DOUBT_SAYS;
 use read::Reader;
 #[cfg(not(wordless))]
 pub(crate) use read::SAYS as ROW_SAYS;

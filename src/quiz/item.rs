@@ -371,7 +371,7 @@ pub(crate) fn author_messages() -> Vec<Message> {
 /// Every [`Problem`] found, in one pass.
 pub fn read_items(text: &str) -> Result<Vec<Item>, Vec<Problem>> {
     let file: File = read_toml(text)?;
-    let mut reader = Reader { problems: Vec::new(), seen: BTreeMap::new() };
+    let mut reader = Reader { text, problems: Vec::new(), seen: BTreeMap::new() };
     let items: Vec<Item> = file.item.into_iter().filter_map(|item| reader.item(item)).collect();
     for (skill, name) in file.skills.iter().filter(|(_, name)| name.get_ref().trim().is_empty()) {
         reader.say(name.span(), NO_SKILL_NAME.say(&[("skill", &quoted(skill))]), SKILL_NAME.text());

@@ -88,7 +88,15 @@ pub fn paper_messages() -> Vec<Message> {
 pub fn author_messages() -> Vec<Message> {
     let judged =
         [judge::AUTHOR_SAYS, judge::decide::AUTHOR_SAYS, judge::diagnose::AUTHOR_SAYS, judge::odd::AUTHOR_SAYS];
-    let files = [mend::SAYS, bank::SAYS, blueprint::SAYS, blueprint::ROW_SAYS, marking::AUTHOR_SAYS, roster::SAYS];
+    let files = [
+        mend::SAYS,
+        bank::SAYS,
+        blueprint::SAYS,
+        blueprint::ROW_SAYS,
+        blueprint::DOUBT_SAYS,
+        marking::AUTHOR_SAYS,
+        roster::SAYS,
+    ];
     let exams = [manifest::SAYS, exam::SAYS, seal::SAYS, setting::SAYS, twin::SAYS, response::json::SAYS];
     [item::author_messages(), files.concat(), exams.concat(), paper::author_messages(), judged.concat()].concat()
 }

@@ -36,6 +36,8 @@ messages! { pub(crate) SAYS {
     NO_COLUMN = "problem-roster-no-column", "The roster has no column {name}.";
     FIRST_ROW = "problem-roster-first-row", "Let the first row read {headings}.";
     COLUMN_MEANT = "problem-roster-column-meant", "Did you mean it by {near}?";
+    HEADING_NEAR = "problem-roster-heading-near", "The column {written} is left alone: there is no such heading.";
+    HEADING_MEANT = "problem-roster-heading-meant", "Did you mean {near}? A column of your own is left alone under any name.";
     TWO_COLUMNS = "problem-roster-two-columns", "The roster has two columns {name}.";
     COLUMN_OUT = "problem-roster-column-out", "Take one of them out.";
     OVERFLOW = "problem-roster-overflow", "This row has more cells than the headings.";
@@ -141,6 +143,23 @@ impl Roster {
             );
         }
         reader.finish(ADD_PERSON.say(&[("person", "[[person]]")]))
+    }
+
+    /// What is doubtful in the CSV roster `text`: headings that are nearly known ones, whose columns are left alone.
+    pub fn doubts(text: &str) -> Vec<Problem> {
+        let table = Table::read(text, COLUMNS);
+        let first = text.find(|c: char| !c.is_whitespace() && c != '\u{feff}').unwrap_or(0);
+        let line = text[first..].lines().next().unwrap_or_default();
+        let free: Vec<&str> = COLUMNS.iter().copied().filter(|name| table.column(name).is_none()).collect();
+        let doubt = |heading: &String| {
+            let near = nearest(heading, free.iter().copied()).filter(|_| !COLUMNS.contains(&heading.as_str()))?;
+            // Headings are kept in lower case.
+            let at = line.to_lowercase().find(heading.as_str()).filter(|_| line.is_ascii());
+            let span = at.map_or(first..first + line.len(), |at| first + at..first + at + heading.len());
+            let what = HEADING_NEAR.say(&[("written", &quoted(heading))]);
+            Some(Problem::at(span, what, HEADING_MEANT.say(&[("near", &quoted(near))])))
+        };
+        table.headings.iter().filter_map(doubt).collect()
     }
 
     /// Reads a CSV roster: comma, semicolon or tab; see [`decode`](crate::response::decode) for its bytes.
@@ -360,6 +379,18 @@ mod tests {
         ] {
             let problems = Roster::read_csv(csv).unwrap_err();
             assert!(problems.iter().any(|problem| problem.to_string().contains(what)), "{csv:?}: {problems:?}");
+        }
+    }
+
+    #[test]
+    fn a_heading_that_is_nearly_a_known_one_is_doubted() {
+        let text = "id,name,gruop,unit\na1,Ada,day,us\n";
+        assert!(Roster::read_csv(text).is_ok());
+        let doubts = Roster::doubts(text);
+        assert_eq!(doubts.iter().map(|doubt| doubt.span.clone().unwrap().start).collect::<Vec<_>>(), [8, 14]);
+        assert!(doubts[0].mend.contains("\"group\"") && doubts[1].mend.contains("\"units\""), "{doubts:?}");
+        for sound in ["id,name,group,units,print", "id;name;note;badge", "Name,ID,shift"] {
+            assert_eq!(Roster::doubts(&format!("{sound}\n")), [], "{sound}");
         }
     }
 

@@ -11,7 +11,7 @@ use toml::Spanned;
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Problem, System, quoted, told, toml_problem};
 
-use super::{DIRECTIVES, INSIDE, INSIDE_MEND, MARKED, MARKED_MEND};
+use super::{DIRECTIVES, INSIDE, INSIDE_MEND, MARKED, MARKED_MEND, UNCLOSED, UNCLOSED_MEND};
 
 /// A directive as it stands in its chapter.
 pub(super) struct Block {
@@ -133,7 +133,9 @@ pub(super) fn find(text: &str) -> Vec<Block> {
                 let Some((word, span, inside)) = open.take() else { continue };
                 let inside = inside.unwrap_or(span.end..span.end);
                 if DIRECTIVES.contains(&word.as_str()) {
-                    let body = if depth > 0 {
+                    let body = if is_open(&text[span.clone()]) {
+                        Err(Problem::whole(told!(UNCLOSED, "word" = word), told!(UNCLOSED_MEND)))
+                    } else if depth > 0 {
                         Err(Problem::whole(told!(INSIDE, "word" = word), told!(INSIDE_MEND)))
                     } else {
                         read(&word, &text[inside.clone()])
@@ -161,6 +163,19 @@ pub(super) fn find(text: &str) -> Vec<Block> {
         }
     }
     blocks
+}
+
+/// Whether a fenced block, its fences with it, has no end of its own: another one begins in it, or it goes on to the end of
+/// the chapter.
+fn is_open(block: &str) -> bool {
+    let mut lines = block.lines();
+    let fence = lines.next().unwrap_or_default().trim_start();
+    let mark = fence.chars().next().unwrap_or('`');
+    let marks = |line: &str| line.trim_start_matches(['>', ' ']).chars().take_while(|c| *c == mark).count();
+    let least = marks(fence);
+    let rest: Vec<&str> = lines.collect();
+    let ends = rest.last().is_some_and(|last| marks(last) >= least && last.trim().ends_with(mark));
+    !ends || rest[..rest.len() - 1].iter().any(|line| marks(line) >= least)
 }
 
 fn number(level: HeadingLevel) -> u8 {

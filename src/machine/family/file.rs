@@ -15,7 +15,8 @@ use crate::schema;
 #[schemars(title = "Drive family")]
 pub(crate) struct File {
     /// The machine as a heading; questions call it so.
-    pub(super) name: String,
+    #[schemars(with = "String")]
+    pub(super) name: Spanned<String>,
     /// A sentence or two about the machine.
     #[serde(default)]
     pub(super) about: String,
@@ -90,7 +91,8 @@ pub(super) struct FaultFile {
     #[schemars(with = "String")]
     pub(super) id: Spanned<String>,
     /// As a person says it.
-    pub(super) name: String,
+    #[schemars(with = "String")]
+    pub(super) name: Spanned<String>,
     /// How often it is drawn, against the others.
     #[serde(default = "one")]
     #[schemars(extend("exclusiveMinimum" = 0))]

@@ -9,6 +9,7 @@ use super::reader::{Reader, parted};
 use super::said::*;
 use super::table::{FamilyProblem, machines};
 use super::{Draw, Family, Fault, Lacks, OwnTable};
+use crate::language::Message;
 use crate::problem::{Problem, did_you_mean, quoted};
 use crate::registry::{Registry, nearest};
 use crate::toml_file::read_toml;
@@ -48,6 +49,13 @@ impl Family {
         let file: File = read_toml(text).map_err(|problems| problems.into_iter().map(own).collect::<Vec<_>>())?;
         let mut in_table = Vec::new();
         let mut reader = Reader::default();
+        let mut named = |name: &Spanned<String>, what: Message, mend: Message| {
+            if name.get_ref().trim().is_empty() {
+                reader.say(name.span(), told!(what), told!(mend));
+            }
+        };
+        named(&file.name, NO_NAME, NO_NAME_MEND);
+        file.fault.iter().for_each(|fault| named(&fault.name, NO_FAULT_NAME, NO_FAULT_NAME_MEND));
         let mut roots = reader.draws(&file.fixed, true);
         for (quantity, draw) in reader.draws(&file.draw, false) {
             if let Some(key) = file.draw.keys().find(|key| Registry::get().find(key.get_ref()) == Some(quantity))
@@ -130,7 +138,7 @@ impl Family {
             limits.extend(fault.limit.iter().filter_map(|limit| reader.limit(limit, Some(faults.len()))));
             faults.push(Fault {
                 id: fault.id.get_ref().clone(),
-                name: fault.name.clone(),
+                name: fault.name.get_ref().clone(),
                 weight: fault.weight,
                 draws,
             });
@@ -186,7 +194,7 @@ impl Family {
         let told_in = own_table.as_ref().map_or_else(System::default, OwnTable::most);
         let mut family = Self {
             id: id.to_owned(),
-            name: file.name,
+            name: file.name.into_inner(),
             about: file.about,
             roots,
             pool,
@@ -244,6 +252,14 @@ mod tests {
             assert!(told[0].ends_with(line), "{written}: {told:?}");
         }
         assert!(told("name = \"Test\"\n[fixed]\n\"chain.size\" = 81\n")[0].contains("81 is none of the possibilities"));
+    }
+
+    #[test]
+    fn an_empty_name_is_refused_where_it_stands() {
+        let text = "name = \" \"\n[[fault]]\nid = \"hot\"\nname = \"\"\n";
+        let problems = Family::read("test", text).unwrap_err();
+        let lines: Vec<_> = problems.iter().map(|problem| problem.line_column(text).unwrap().0).collect();
+        assert_eq!(lines, [1, 4], "{problems:?}");
     }
 
     #[test]

@@ -5,6 +5,10 @@ use crate::messages;
 messages! { pub(crate) SAYS {
     BOTH = "problem-family-both", "{name} is both fixed and drawn.";
     BOTH_MEND = "problem-family-both-mend", "Take it out of [fixed] or out of [draw].";
+    NO_NAME = "problem-family-no-name", "This family has an empty name.";
+    NO_NAME_MEND = "problem-family-no-name-mend", "Write what questions call the machine, in the middle of a sentence: name = \"storage conveyor drive\".";
+    NO_FAULT_NAME = "problem-family-no-fault-name", "This fault has an empty name.";
+    NO_FAULT_NAME_MEND = "problem-family-no-fault-name-mend", "Write what is wrong, as a person says it: name = \"chain left too slack\".";
     POOL_ROW = "problem-family-pool-row", "This [[pool]] row does not name the same quantities as the first one.";
     POOL_ROW_MEND = "problem-family-pool-row-mend", "Give every row of the table of machines the same quantities.";
     TWO_TABLES = "problem-family-two-tables", "The table of machines stands both in a file of its own and here, under [[pool]].";

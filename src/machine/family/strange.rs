@@ -60,6 +60,23 @@ pub(super) fn values(pool: &[Vec<(QuantityId, f64)>], other: &Family) -> Vec<Str
     out
 }
 
+impl Family {
+    /// Values that the family's own file fixes or draws and that are far from those of `other`.
+    pub fn strange_beside(&self, other: &Self) -> Vec<Strange> {
+        let own = self.roots.iter().filter(|(id, _)| self.place(*id, None).is_some());
+        let own = own.filter(|(id, _)| !matches!(id.get().kind, Kind::Choice | Kind::Temperature));
+        let strange = |(quantity, draw): &(QuantityId, Draw)| {
+            let own = ends(drawn(draw).into_iter())?;
+            let of = |row: &Vec<(QuantityId, f64)>| row.iter().find(|(id, _)| id == quantity).map(|(_, value)| *value);
+            let roots = other.roots.iter().filter(|(id, _)| id == quantity).flat_map(|(_, draw)| drawn(draw));
+            let usual = ends(other.pool.iter().filter_map(of).chain(roots))?;
+            let is_strange = own.0 > 0.0 && usual.0 > 0.0 && (own.0 > TIMES * usual.1 || own.1 * TIMES < usual.0);
+            is_strange.then(|| Strange { quantity: *quantity, row: None, own, usual, of: other.id.clone() })
+        };
+        own.filter_map(strange).collect()
+    }
+}
+
 /// What a quantity may be drawn as.
 fn drawn(draw: &Draw) -> Vec<f64> {
     match draw {

@@ -42,6 +42,8 @@ messages! { pub(crate) SAYS {
     STRANDS_MEND = "problem-table-strands-mend", "{called} Write {size} here, and {strands} in a column chain.strands.";
     TWO_MACHINES = "problem-table-two-machines", "There are two machines called {name}; the other one stands in line {line}.";
     TWO_MACHINES_MEND = "problem-table-two-machines-mend", "Give one of them another name, or take it out.";
+    NAMELESS = "problem-table-nameless", "This machine has no name, and the others have one.";
+    NAMELESS_MEND = "problem-table-nameless-mend", "Write its name, or take the row out. Where no machine has a name, take out the column machine.";
     NO_MACHINE = "problem-table-no-machine", "The table has no machine in it.";
     NO_MACHINE_MEND = "problem-table-no-machine-mend", "Add a row for each machine.";
     NOTE_MEND = "problem-table-note-mend", "{mend} Take a column of anything else out, or begin its heading with # to keep it as a note.";
@@ -160,8 +162,12 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
             match column {
                 // What begins with a mark that is never closed has been told of.
                 _ if open.is_some_and(|at| cell.span.contains(&at)) => {}
-                // Without a name it is called by its place.
-                Column::Name if cell.text.is_empty() => {}
+                // Where none has a name, each is called by its place.
+                Column::Name if cell.text.is_empty() && none_is_named(&rows, &columns) => {}
+                Column::Name if cell.text.is_empty() => {
+                    // An empty cell has no width to point at.
+                    reader.say(whole(row), told!(NAMELESS), told!(NAMELESS_MEND));
+                }
                 Column::Name => {
                     name.clone_from(&cell.text);
                     let same = |other: &&&Cell| other.text.to_lowercase() == name.to_lowercase();
@@ -193,6 +199,12 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
         reader.problems.push(Problem::whole(told!(NO_MACHINE), told!(NO_MACHINE_MEND)));
     }
     out
+}
+
+/// Whether no row has anything in the column of names.
+fn none_is_named(rows: &[Vec<Cell>], columns: &[Column]) -> bool {
+    let place = columns.iter().position(|column| *column == Column::Name);
+    rows.iter().all(|row| place.and_then(|place| row.get(place)).is_none_or(|cell| cell.text.is_empty()))
 }
 
 /// The set of units that a column is written in, where only one has its unit.

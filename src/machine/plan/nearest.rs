@@ -148,7 +148,10 @@ impl Plan {
         let is_column = |id: &QuantityId| table.columns.iter().any(|(column, _)| column == id);
         let starts: Vec<_> = self.all_starts(of).into_iter().filter(is_column).collect();
         let alone = if let [one] = starts.as_slice() { Some(*one) } else { None };
-        refused.filter(is_column).or(alone)
+        // Of several, the only one that goes into it at once.
+        let at_once: Vec<_> = of.iter().flat_map(|id| self.inputs(*id)).filter(is_column).collect();
+        let at_once = if let [one] = at_once.as_slice() { Some(*one) } else { None };
+        refused.filter(is_column).or(alone).or(at_once)
     }
 
     /// What is drawn or fixed and these follow from; where that is too much to be read, these themselves, or of a single one

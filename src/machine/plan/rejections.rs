@@ -54,6 +54,13 @@ pub struct CannotDraw {
     pub(super) tried: Box<(u64, Vec<usize>)>,
 }
 
+impl CannotDraw {
+    /// The faults of the machine that was wanted, places in the family's.
+    pub fn faults(&self) -> &[usize] {
+        &self.tried.1
+    }
+}
+
 impl fmt::Display for CannotDraw {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(&told!(

@@ -64,6 +64,7 @@ messages! { pub(crate) SAYS {
     NO_FELLOW = "problem-file-no-fellow", "a quotation mark is lacking";
     TWICE = "problem-file-twice", "this stands here a second time";
     TWICE_MEND = "problem-file-twice-mend", "Take one of them out, or put together what belongs to both.";
+    TWO_BRACKETS_MEND = "problem-file-two-brackets-mend", "There may be several of these, so write each heading with two brackets:\n{line}";
     BAD_KEY = "problem-file-bad-key", "this cannot be a name";
     BAD_KEY_MEND = "problem-file-bad-key-mend", "Put it in quotation marks, or write letters, figures, - and _ only.";
     LEFT_OVER = "problem-file-left-over", "something follows that does not belong here";
@@ -169,7 +170,10 @@ pub(super) fn of_syntax(fault: &Error, text: &str) -> Problem {
         return problem(told!(COMMA), told!(WRITE_SO, "line" = line));
     }
     match SYNTAX.iter().find(|(begins, ..)| message.starts_with(begins)) {
-        Some((_, BAD_KEY, _)) if text.get(span) == Some(":") => problem(told!(BAD_KEY), told!(NO_VALUE_MEND)),
+        Some((_, BAD_KEY, _)) if text.get(span.clone()) == Some(":") => problem(told!(BAD_KEY), told!(NO_VALUE_MEND)),
+        Some((_, TWICE, _)) if let Some(line) = several(text, span.start) => {
+            problem(told!(TWICE), told!(TWO_BRACKETS_MEND, "line" = line))
+        }
         Some((_, why, mend)) => problem(told!(why), told!(mend)),
         None => problem(message.to_owned(), String::new()),
     }
@@ -264,7 +268,11 @@ fn sort(is: &str, wanted: &str, error: &Error, text: &str) -> Option<(String, St
             (told!(words), if is_text { told!(UNQUOTE_NUMBER) } else { told!(WRITE_NUMBER) })
         }
         "a boolean" => (told!(WANTED_TRUTH), told!(WRITE_TRUTH)),
-        "a sequence" => (told!(WANTED_LIST), told!(WRITE_LIST)),
+        "a sequence" => {
+            let heading = error.span().and_then(|span| in_two_brackets(text, span.start));
+            let mend = heading.map_or_else(|| told!(WRITE_LIST), |line| told!(TWO_BRACKETS_MEND, "line" = line));
+            (told!(WANTED_LIST), mend)
+        }
         wanted if wanted == "a map" || wanted.starts_with("struct ") => {
             let name = error.span().and_then(|span| assigned(text, span.start)).map_or("...", |(name, _)| name);
             (told!(A_TABLE), told!(WRITE_TABLE, "name" = name))
@@ -272,6 +280,24 @@ fn sort(is: &str, wanted: &str, error: &Error, text: &str) -> Option<(String, St
         _ => return None,
     };
     Some((said, wanted, mend))
+}
+
+/// The headings of which a file may have several.
+const SEVERAL: [&str; 7] = ["limit", "fault", "pool", "item", "part", "row", "person"];
+
+/// As [`in_two_brackets`], where the heading is one of which a file may have several.
+fn several(text: &str, at: usize) -> Option<String> {
+    let line = in_two_brackets(text, at)?;
+    let name = line.trim_matches(['[', ']']);
+    SEVERAL.contains(&name.rsplit('.').next().unwrap_or(name).trim()).then_some(line)
+}
+
+/// The heading in the line at `at` with two brackets, where it has one at each end.
+fn in_two_brackets(text: &str, at: usize) -> Option<String> {
+    let from = text.get(..at)?.rfind('\n').map_or(0, |newline| newline + 1);
+    let line = text[from..].lines().next()?.split('#').next()?.trim();
+    let name = line.strip_prefix('[')?.strip_suffix(']')?;
+    (!name.starts_with('[')).then(|| format!("[[{name}]]"))
 }
 
 /// The name and the value of the line at `at`, where it is nothing but `name = value` and perhaps a note.

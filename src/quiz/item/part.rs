@@ -134,7 +134,7 @@ messages! { pub(crate) SAYS {
     CALLS = "problem-part-calls", "Write adjust or stop; whatever is not named is accepted.";
 } }
 
-impl Reader {
+impl Reader<'_> {
     pub(super) fn part(&mut self, part: PartFile, before: &[PartSpec]) -> Option<PartSpec> {
         self.placeholders(&part.text);
         let ways = [

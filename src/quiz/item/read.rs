@@ -11,7 +11,7 @@ use drivecourse_machine::{
 use toml::{Spanned, Value as Toml};
 
 use super::{Item, ItemFile, When, WhenFile, placeholders};
-use crate::mend::{NO_TOPIC, OTHER_ID, TOPICS, TWO_ITEMS, quoted};
+use crate::mend::{NO_TOPIC, OTHER_ID, TOPICS, quoted};
 
 messages! { pub(crate) SAYS {
     NO_QUANTITY = "problem-item-no-quantity", "There is no quantity called {name}.";
@@ -25,15 +25,21 @@ messages! { pub(crate) SAYS {
     TAKES = "problem-item-takes", "It takes {kind}.";
     NO_METHOD = "problem-item-no-method", "There is no method called {name}.";
     NO_PLACE = "problem-item-no-place", "{name} stands for nothing.";
+    OPEN_PLACE = "problem-item-open-place", "A curly bracket is not closed: {text}";
+    CLOSE_PLACE = "problem-item-close-place", "Write {name}. What is to be filled in stands between two curly brackets; leave out one that is meant otherwise.";
+    TWO_ITEMS_AT = "problem-item-two-items-at", "There are two items called {name}; the other one stands in line {line}.";
     PLACES = "problem-item-places", "Use {machine} or the name of a quantity.";
 } }
 
-pub(super) struct Reader {
+pub(super) struct Reader<'t> {
+    /// The file.
+    pub(super) text: &'t str,
     pub(super) problems: Vec<Problem>,
-    pub(super) seen: BTreeMap<String, ()>,
+    /// The items met, each with its place in bytes.
+    pub(super) seen: BTreeMap<String, usize>,
 }
 
-impl Reader {
+impl Reader<'_> {
     pub(super) fn say(&mut self, span: Range<usize>, what: impl Into<String>, mend: impl Into<String>) {
         self.problems.push(Problem::at(span, what, mend));
     }
@@ -50,8 +56,14 @@ impl Reader {
 
     pub(super) fn item(&mut self, file: ItemFile) -> Option<Item> {
         let before = self.problems.len();
-        if self.seen.insert(file.id.get_ref().clone(), ()).is_some() {
-            self.say(file.id.span(), TWO_ITEMS.say(&[("name", &quoted(file.id.get_ref()))]), OTHER_ID.text());
+        let id = file.id.get_ref();
+        match self.seen.get(id) {
+            Some(first) => {
+                let line = (self.text[..*first].matches('\n').count() + 1).to_string();
+                let what = TWO_ITEMS_AT.say(&[("name", &quoted(id)), ("line", &line)]);
+                self.say(file.id.span(), what, OTHER_ID.text());
+            }
+            None => _ = self.seen.insert(id.clone(), file.id.span().start),
         }
         if !file.id.get_ref().chars().all(|c| c.is_ascii_alphanumeric() || c == '-') || file.id.get_ref().is_empty() {
             self.say(file.id.span(), BAD_ID.text(), AN_ID.say(&[("example", "slack-tension")]));
@@ -143,6 +155,13 @@ impl Reader {
     }
 
     pub(super) fn placeholders(&mut self, text: &Spanned<String>) {
+        for rest in text.get_ref().split('{').skip(1).filter(|rest| !rest.contains('}')) {
+            let word: String = rest.chars().take_while(|c| !c.is_whitespace()).collect();
+            let known = word == "machine" || Registry::get().find(&word).is_some();
+            let name = format!("{{{}}}", if known { &word } else { "machine" });
+            let said = format!("{{{word}");
+            self.say(text.span(), OPEN_PLACE.say(&[("text", &said)]), CLOSE_PLACE.say(&[("name", &name)]));
+        }
         for name in placeholders(text.get_ref()) {
             if name != "machine" && Registry::get().find(name).is_none() {
                 let mend = Registry::get().suggestion(name).map_or_else(

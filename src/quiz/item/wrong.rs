@@ -45,7 +45,7 @@ messages! { pub(crate) SAYS {
 
 drivecourse_machine::packed!(OwnTurn { at, gives, says } without span);
 
-impl Reader {
+impl Reader<'_> {
     /// The wrong turns of a part that asks for a quantity.
     pub(super) fn wrong_turns(&mut self, files: &[WrongFile], ask: &Ask) -> Vec<OwnTurn> {
         let Ask::Quantity { asked, from, by, .. } = ask else { return Vec::new() };

@@ -207,6 +207,21 @@ check-steep-called-level = { $machine }: chain.lie ist „{ $value }“, und die
 check-level-called-steep = { $machine }: chain.lie ist „{ $value }“, und die Linie der Wellenmitten steigt nur um { $with } (chain.incline).
 check-count-again = Noch einmal zählen; wenn es so ist, lassen.
 check-how-it-lies = Den falschen der beiden Werte verbessern; das Fenster für die Bewegung des Leertrums richtet sich danach, wie der Trieb liegt. Wenn es so ist, lassen.
+check-swapped = { $machine }: { $low } ist { $value } und liegt über { $high }, das ist { $with }.
+check-swapped-of-all = { $low } ist hier { $value } und liegt über { $high }, das ist { $with }.
+check-far = { $id } ist hier { $own }, und die Maschinen von { $family } haben { $usual }.
+check-far-mend = Ist Ihr Antrieb so, dann lassen Sie es. Wenn nicht, verbessern Sie den Wert oder seine Einheit.
+check-swap = Vertauschen Sie die beiden, oder verbessern Sie den falschen Wert.
+check-other-topic = Die Aufgabe { $item } gehört zum Thema { $topic }, und nichts, was sie zeigt oder fragt, gehört dazu: Sie fragt nach { $asked }.
+check-other-topic-mend = Schreiben Sie topic = { $topic }, oder verbessern Sie, wonach sie fragt. Ist es so gemeint, dann lassen Sie es.
+check-unlisted = Das Kapitel { $file } steht nicht in dieser Liste und ist darum nicht im Kurs.
+check-unlisted-mend =
+    Fügen Sie eine Zeile wie diese ein, oder nehmen Sie die Datei heraus:
+    - [{ $title }]({ $file })
+check-behind = Wäre { $values } wie bei den Maschinen von { $family }, ließen sie sich ziehen: Verbessern Sie es hier.
+check-all-in-one = Alles, was Ihr Antrieb nicht haben kann, steht in einer Zeile; nehmen Sie heraus, was er haben kann.
+check-chapters-not-filled = Was Kapitel fragen oder zeigen, geht mit { $id } nicht: { $why } ({ $places })
+check-chapters-not-filled-mend = Verbessern Sie diesen Wert oder seine Einheit.
 check-never = Bei keiner Maschine dieser Familie steht { $id } („{ $name }“) auf „{ $verdict }“; bei { $family } ist das bei { $share } von 100 so. Geurteilt wird nach { $input }.
 check-never-by = Bei keiner Maschine dieser Familie steht { $id } („{ $name }“) auf „{ $verdict }“; bei { $family } ist das bei { $share } von 100 so. Geurteilt wird nach { $input }, hier { $value }.
 check-never-program = den Familien des Programms

@@ -56,6 +56,8 @@ error-scenarios =
 error-words =
     die Wörter sind nicht zu gebrauchen:
     { $problems }
+error-module-language = Für die Sprache { $code } gibt es keine Wörter.
+error-module-language-mend = Es gibt sie für { $codes }; Englisch braucht keine Zeile. Für eine andere legen Sie Dateien theme/words/{ $code }/*.ftl in das Modul.
 error-language-changed = die Sprache hat sich von { $before } in { $after } geändert: diesen Lauf beenden und neu beginnen
 error-which-language = die Sprache fehlt: --missing --language de
 error-did-you-mean = war { $name } gemeint?

@@ -43,6 +43,14 @@ problem-link-no-picture-mend = Legen Sie das Bild in den Ordner book, oder verbe
 problem-link-no-heading = Keine Überschrift heißt dort { $name }.
 problem-link-no-caution = Dieses Kapitel fragt nach Arbeit an einer Maschine und hat noch vor nichts gewarnt.
 problem-link-no-caution-mend = Setzen Sie einen Kasten darüber: eine Zeile > [!CAUTION], und darunter, jede Zeile nach einem >, was verletzen kann und was zuerst getan wird.
+problem-summary-no-entry = Diese Zeile nennt ein Kapitel und ist kein Eintrag der Liste.
+problem-summary-no-entry-mend =
+    Schreiben Sie sie so:
+    { $line }
+problem-summary-unreadable = Hier lässt sich die Liste der Kapitel nicht lesen: { $why }.
+problem-summary-unreadable-mend = Jede Zeile ist eine Überschrift, etwa # Nachschlagen, oder ein Eintrag, etwa - [Kette](chain.md).
+problem-chapter-unclosed = Dieser Block { $word } ist nicht geschlossen.
+problem-chapter-unclosed-mend = Setzen Sie nach seiner letzten Zeile eine Zeile mit den drei Zeichen allein, mit denen er beginnt.
 
 problem-picture-no-picture = ein Bild { $name } gibt es nicht; es gibt { $names }
 problem-picture-no-picture-near = ein Bild { $name } gibt es nicht; war { $near } gemeint?

@@ -84,6 +84,9 @@ problem-file-no-fellow = es fehlt ein Anführungszeichen
 problem-file-text-open-mend = Text beginnt und endet in derselben Zeile, mit demselben Anführungszeichen; um Text über mehrere Zeilen stehen je drei.
 problem-file-twice = das steht hier zum zweiten Mal
 problem-file-twice-mend = Streichen Sie eines davon, oder führen Sie zusammen, was zu beiden gehört.
+problem-file-two-brackets-mend =
+    Davon kann es mehrere geben, also steht jede Überschrift in doppelten Klammern:
+    { $line }
 problem-file-bad-key = das kann kein Name sein
 problem-file-bad-key-mend = Setzen Sie ihn in Anführungszeichen, oder schreiben Sie nur Buchstaben ohne Umlaute, Ziffern, - und _.
 problem-file-left-over = dahinter steht etwas, das nicht hierher gehört
@@ -143,6 +146,10 @@ problem-family-no-table = Neben dieser Datei gibt es keine Tabelle { $name }.
 problem-family-no-table-mend = Legen Sie sie als CSV in UTF-8 dorthin, oder verbessern Sie ihren Namen.
 problem-family-two-faults = Es gibt zwei Fehler namens { $name }.
 problem-family-two-faults-mend = Geben Sie einem davon eine andere Kennung.
+problem-family-no-name = Der Name dieser Familie ist leer.
+problem-family-no-name-mend = Schreiben Sie, wie Fragen die Maschine mitten im Satz nennen: name = "Lagerförderer-Antrieb".
+problem-family-no-fault-name = Der Name dieses Fehlers ist leer.
+problem-family-no-fault-name-mend = Schreiben Sie, was nicht stimmt, wie man es sagt: name = "Kette zu lose".
 problem-family-weight = Das Gewicht dieses Fehlers ist keine positive Zahl.
 problem-family-weight-mend = Schreiben Sie weight = 1, oder lassen Sie es weg.
 problem-family-no-like = Es gibt keine fehlerfreie Familie { $name }, der diese gleichen könnte.
@@ -211,6 +218,8 @@ problem-table-two-machines = Es gibt zwei Maschinen namens { $name }; die andere
 problem-table-two-machines-mend = Geben Sie einer davon einen anderen Namen, oder streichen Sie sie.
 problem-table-no-machine = In der Tabelle steht keine Maschine.
 problem-table-no-machine-mend = Fügen Sie für jede Maschine eine Zeile an.
+problem-table-nameless = Diese Maschine hat keinen Namen, und die anderen haben einen.
+problem-table-nameless-mend = Schreiben Sie ihren Namen, oder nehmen Sie die Zeile heraus. Hat keine Maschine einen Namen, dann nehmen Sie die Spalte machine heraus.
 problem-table-note-mend = { $mend } Streichen Sie eine Spalte mit anderem, oder beginnen Sie ihre Überschrift mit #, um sie als Anmerkung zu behalten.
 problem-table-no-unit = { $unit } ist keine Einheit von { $name }: Verlangt ist { $kind }.
 problem-table-no-unit-bare = Streichen Sie die Klammer aus der Überschrift.

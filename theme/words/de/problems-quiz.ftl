@@ -21,7 +21,7 @@ problem-two-items = Es gibt zwei Aufgaben mit der Kennung { $name }.
 problem-bank-two-families = Es gibt zwei Familien mit der Kennung { $name }.
 problem-bank-no-utf-8 = Zeile { $line } ist kein Text in UTF-8.
 problem-bank-save-utf-8 = Speichern Sie die Datei als UTF-8.
-problem-bank-other-file = In einer anderen Datei gibt es noch eine Aufgabe mit der Kennung { $name }.
+problem-bank-other-file = Es gibt noch eine Aufgabe mit der Kennung { $name }, in { $file }, Zeile { $line }.
 problem-bank-no-family = eine Familie { $name } gibt es nicht{ $hint }
 problem-bank-no-item = eine Aufgabe { $name } gibt es nicht{ $hint }
 problem-bank-circle = Im Kreis lässt sich nichts übernehmen: { $way }.
@@ -47,6 +47,9 @@ problem-item-takes = Verlangt wird: { $kind }.
 problem-item-no-method = Ein Verfahren { $name } gibt es nicht.
 problem-item-no-place = { $name } steht für nichts.
 problem-item-places = Verwenden Sie { $machine } oder den Namen einer Größe.
+problem-item-open-place = Eine geschweifte Klammer ist nicht geschlossen: { $text }
+problem-item-close-place = Schreiben Sie { $name }. Was eingesetzt wird, steht zwischen zwei geschweiften Klammern; lassen Sie eine weg, die anders gemeint ist.
+problem-item-two-items-at = Es gibt zwei Aufgaben mit der Kennung { $name }; die andere steht in Zeile { $line }.
 problem-item-below = { $quantity } ist { $value }; zulässig ist mindestens { $bound }
 problem-item-above = { $quantity } ist { $value }; zulässig ist höchstens { $bound }
 
@@ -97,6 +100,13 @@ problem-wrong-add-words = Sagen Sie, was falsch gemacht wurde.
 ## Prüfungspläne
 
 problem-exam-title = Der Titel muss eine Zeile Text sein.
+problem-exam-pass-low = Wer { $pass } % der Punkte hat, besteht diese Prüfung.
+problem-exam-pass-meant = Sind { $meant } % gemeint? Ist es so gewollt, dann lassen Sie es.
+problem-exam-pass-low-mend = Ist es so gewollt, dann lassen Sie es; üblich sind 70 %.
+problem-exam-hurry = { $minutes } Minuten für { $questions } Fragen sind weniger als eine Minute für jede.
+problem-exam-hurry-mend = Geben Sie mehr Zeit, oder fragen Sie weniger. Ist es so gewollt, dann lassen Sie es.
+problem-exam-row-twice = Dieser Posten nimmt aus denselben Fragen wie der in Zeile { $line }.
+problem-exam-row-twice-mend = Nehmen Sie einen der beiden heraus, und schreiben Sie im anderen count = { $count }, oder verbessern Sie den falschen.
 problem-exam-minutes = Die Zeit muss zwischen 1 und 1440 Minuten liegen.
 problem-exam-months = Eine bestandene Prüfung gilt 1 bis 600 Monate.
 problem-exam-no-families = Es bleibt keine Familie, nach der gefragt werden kann.
@@ -130,6 +140,8 @@ problem-roster-close = Schließen Sie es, oder verdoppeln Sie es innerhalb einer
 problem-roster-no-column = Der Teilnehmerliste fehlt die Spalte { $name }.
 problem-roster-first-row = Die erste Zeile muss { $headings } lauten.
 problem-roster-column-meant = Ist { $near } damit gemeint?
+problem-roster-heading-near = Die Spalte { $written } bleibt außer Acht: Eine solche Überschrift gibt es nicht.
+problem-roster-heading-meant = Meinten Sie { $near }? Eine eigene Spalte bleibt unter jedem Namen außer Acht.
 problem-roster-two-columns = Die Teilnehmerliste hat zwei Spalten { $name }.
 problem-roster-column-out = Nehmen Sie eine davon heraus.
 problem-roster-overflow = Diese Zeile hat mehr Zellen als die Überschriften.

@@ -1,0 +1,127 @@
+//! What `check` finds in chapters: every block is filled in. Where one of the program's own chapters cannot be, a value of the
+//! module's family is behind it, and that is where it is told.
+
+use drivecourse_course::expand::{self, CourseData, Expander};
+use drivecourse_course::pages::Pages;
+use drivecourse_machine::{Plan, Problem, QuantityId, Registry, messages};
+use drivecourse_quiz::Bank;
+
+use crate::check::Check;
+use crate::check_causes::Own;
+use crate::{bank, course};
+
+messages! { pub(crate) SAYS {
+    NO_TEMPLATE = "check-no-template", "A page template cannot be used: {error}";
+    NOT_ASKED = "check-chapters-not-filled", "What chapters ask or show does not go with {id}: {why} ({places})";
+    NOT_ASKED_MEND = "check-chapters-not-filled-mend", "Mend this value, or its unit.";
+} }
+
+/// Places of chapters that are still told one by one.
+const MOST_PLACES: usize = 6;
+
+/// A block of a chapter that cannot be filled in.
+struct Empty {
+    path: String,
+    text: String,
+    problem: Problem,
+}
+
+impl Check<'_> {
+    /// Expands every block of every chapter; where the scenarios are not `sound`, only reads them. What the program's own
+    /// chapters show of families that cannot be drawn is the families' fault.
+    pub(crate) fn chapters(&mut self, bank: &Bank, sound: bool, families_are_sound: bool) {
+        if !sound {
+            for (path, text) in self.texts("book", ".md") {
+                expand::unreadable(&text).into_iter().for_each(|problem| self.say(&path, &text, problem));
+            }
+            return;
+        }
+        let mut texts = self.texts("book", ".md");
+        if !families_are_sound && self.assets.is_module() {
+            texts.retain(|(path, _)| self.assets.is_own(path));
+        }
+        let all = bank::for_chapters(self.assets, bank.clone());
+        let mut empty = match self.fill(&all, &texts) {
+            Ok(empty) => empty,
+            Err(what) => {
+                self.say("theme/pages", "", Problem::whole(what, ""));
+                return;
+            }
+        };
+        if self.assets.is_module() && empty.iter().any(|empty| !self.assets.is_own(&empty.path)) {
+            self.behind_chapters(bank, &all, &mut empty);
+        }
+        empty.into_iter().for_each(|Empty { path, text, problem }| self.say(&path, &text, problem));
+    }
+
+    /// The blocks of these chapters that cannot be filled in from `all`.
+    fn fill(&self, all: &Bank, texts: &[(String, String)]) -> Result<Vec<Empty>, String> {
+        let pages: Pages =
+            course::pages(self.assets).map_err(|error| NO_TEMPLATE.say(&[("error", &format!("{error:#}"))]))?;
+        let expander = Expander::new(CourseData { items: all.items.clone(), plans: all.plans.clone(), pages });
+        let mut empty = Vec::new();
+        for (path, text) in texts {
+            let name = path.strip_prefix("book/").unwrap_or(path);
+            let problems = expander.chapter(name, text).err().into_iter().flatten();
+            empty.extend(problems.map(|problem| Empty { path: path.clone(), text: text.clone(), problem }));
+        }
+        Ok(empty)
+    }
+
+    /// Tells of a value of a family's file or table that keeps blocks of the program's chapters `empty` and, put back to what it
+    /// is in the family that theirs is like, fills them; takes out what is told so.
+    fn behind_chapters(&mut self, bank: &Bank, all: &Bank, empty: &mut Vec<Empty>) {
+        let standard = bank::standard(self.assets);
+        for plan in bank.plans.iter().filter(|plan| bank::is_own(self.assets, &plan.family.id)) {
+            let Some(first) = empty.iter().find(|empty| !self.assets.is_own(&empty.path)) else { return };
+            let own = Own::of(self.assets, bank, &standard, plan);
+            let chapter = [(first.path.clone(), first.text.clone())];
+            let lacks = |plan: &Plan, texts: &[(String, String)]| {
+                let mut all = all.clone();
+                all.plans
+                    .iter_mut()
+                    .filter(|other| other.family.id == plan.family.id)
+                    .for_each(|other| *other = plan.clone());
+                self.fill(&all, texts).unwrap_or_default()
+            };
+            let is_filled =
+                |plan: &Plan| lacks(plan, &chapter).iter().all(|empty| empty.problem.span != first.problem.span);
+            let of: Vec<QuantityId> = Registry::get().quantities().filter(|id| plan.determines(*id)).collect();
+            let behind = own.behind(&of, |id| own.gives(id), &is_filled);
+            let [id] = behind.as_slice() else { continue };
+            let Some(usual) = own.with_usual(*id) else { continue };
+            let mut texts: Vec<_> = empty.iter().map(|empty| (empty.path.clone(), empty.text.clone())).collect();
+            texts.dedup();
+            let left = lacks(&usual, &texts);
+            let is_left = |empty: &Empty| {
+                left.iter().any(|left| left.path == empty.path && left.problem.span == empty.problem.span)
+            };
+            let (told, kept): (Vec<Empty>, Vec<Empty>) = empty.drain(..).partition(|empty| !is_left(empty));
+            *empty = kept;
+            // The machine of the table that has it so: the first that is enough by itself.
+            let machine = plan.family.machines.iter().zip(&plan.family.pool).find_map(|(name, row)| {
+                let mut family = plan.family.clone();
+                (family.pool, family.machines) = (vec![row.clone()], vec![name.clone()]);
+                let alone = Plan::new(family).ok()?;
+                let [first] = told.get(..1)? else { return None };
+                let texts = [(first.path.clone(), first.text.clone())];
+                lacks(&alone, &texts)
+                    .iter()
+                    .any(|empty| empty.problem.span == first.problem.span)
+                    .then_some(name.as_str())
+            });
+            let place = |empty: &Empty| {
+                let line = empty.problem.line_column(&empty.text).map_or(1, |(line, _)| line);
+                format!("{}:{line}", self.assets.shown(&empty.path))
+            };
+            let mut places: Vec<_> = told.iter().take(MOST_PLACES).map(place).collect();
+            if told.len() > MOST_PLACES {
+                places.push("…".to_owned());
+            }
+            let why = told.first().map_or_else(String::new, |first| first.problem.what.clone());
+            let what = NOT_ASKED.say(&[("id", id.get().id), ("why", &why), ("places", &places.join(", "))]);
+            let (path, text, span) = own.place(self.assets, *id, machine);
+            self.say(&path, &text, Problem { span, what, mend: NOT_ASKED_MEND.text().into() });
+        }
+    }
+}
