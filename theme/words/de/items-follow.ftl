@@ -97,35 +97,35 @@ item-whole-job-order = Die ganze Arbeit
 
 item-recheck-after-shift = Die Prüfung nach der ersten Schicht
     .text = Der Antrieb ist seine ersten 8 h gelaufen. Schrauben, Kette und Ölstand sind fällig, und die Fertigung gibt Ihnen zwanzig Minuten. Maschine: { $machine }.
-    .a-option-1 = Freischalten, sichern, Energiefreiheit feststellen und tun, was hineinpasst; der Rest wird als offen aufgeschrieben, und über den Start entscheidet, wer dafür verantwortlich ist
+    .a-option-1 = Freischalten, sichern, Energiefreiheit feststellen, tun, was hineinpasst, den Rest als offen vermerken
     .a-option-2 = Die Kette im Lauf durch den Spalt neben der Schutzeinrichtung prüfen und nur für die Schrauben freischalten
     .a-option-3 = Mit dem Not-Halt anhalten, der hält den Antrieb lange genug für die Schrauben
     .a-option-4 = Die Schutzeinrichtungen danach weglassen, da die nächste Prüfung ohnehin morgen ist
     .a-option-5 = Das Freischalten dieses eine Mal auslassen; der Trennschalter ist in Sicht
-    .a-because = Zwanzig Minuten sind kein Grund, eine Hand in einen eingeschalteten Antrieb zu halten. Ein Stopptaster schaltet nichts frei, und eine offene Prüfung wird aufgeschrieben, denn eine Lücke sieht aus wie eine Prüfung, die gemacht wurde.
+    .a-because = Zwanzig Minuten sind kein Grund, eine Hand in einen eingeschalteten Antrieb zu halten. Ein Stopptaster schaltet nichts frei, und eine offene Prüfung wird aufgeschrieben, denn eine Lücke sieht aus wie eine Prüfung, die gemacht wurde. Über den Start entscheidet, wer dafür verantwortlich ist.
     .a = Wie nutzen Sie sie?
 
 item-sign-for-a-friend = Ein Gefallen
     .text = Ein Kollege hat die Maschine allein geprüft und ist in Eile. Er ist befähigt, aber der Betrieb hat ihn nicht befugt, Maschinen freizugeben; Sie sind befugt. Er bittet Sie, ohne Hinsehen zu unterschreiben, er sei ja immer sorgfältig. Maschine: { $machine }.
-    .a-option-1 = Blatt und Maschine mit ihm durchgehen und nur das unterschreiben, was Sie selbst in Ordnung gesehen haben
+    .a-option-1 = Alles mit ihm durchgehen und nur unterschreiben, was Sie in Ordnung gesehen haben
     .a-option-2 = Unterschreiben, da er befähigt ist und Sie befugt, zusammen sind Sie also beides
-    .a-option-3 = Unterschreiben und seinen Namen neben Ihren setzen
-    .a-option-4 = Ihn mit Ihrem Namen unterschreiben lassen
+    .a-option-3 = Unterschreiben und seinen Namen neben Ihren setzen, damit man sieht, wer geprüft hat
+    .a-option-4 = Ihn mit Ihrem Namen unterschreiben lassen, da er es ist, der geprüft hat
     .a-because = Eine Unterschrift sagt: Ich habe gesehen, dass diese Maschine laufen darf. Befähigung und Befugnis gehören zu einer Person an einer Maschine und lassen sich nicht aus zweien zusammenzählen.
     .a = Was tun Sie?
 
 item-one-bad-of-ten = Neun zu eins
     .text = Neun Prüfungen lauten auf „annehmen“. Die zehnte sagt, dass die Kette zu locker hängt. Maschine: { $machine }.
-    .a-option-1 = Nachstellen: Die schlechteste Prüfung entscheidet, die Kette wird eingestellt und noch einmal geprüft
+    .a-option-1 = Nachstellen: Die schlechteste Prüfung entscheidet, die Kette wird eingestellt
     .a-option-2 = Annehmen: Neun zu eins ist eine klare Mehrheit
-    .a-option-3 = Annehmen, mit dem Vermerk, in vier Wochen nach der Kette zu sehen
-    .a-option-4 = Anhalten: Eine Maschine mit einem Mangel darf nicht laufen
+    .a-option-3 = Annehmen, mit dem Vermerk, in vier Wochen wieder nach der Kette zu sehen
+    .a-option-4 = Anhalten: Eine Maschine mit einem Mangel darf nicht laufen, so klein er auch sein mag
     .a-because = Prüfungen stimmen nicht ab: Jede sieht nach etwas, das für sich allein versagen kann. Eine lockere Kette wird in Ordnung gebracht und noch einmal geprüft, das ist Nachstellen; Anhalten gilt dem, was jetzt Menschen verletzen oder die Maschine zerstören kann.
     .a = Wie lautet die Entscheidung über die Maschine?
 
 item-when-baseline = Welche Ablesungen geben den Bezugswert?
     .text = Im Protokoll stehen Ablesungen vom ersten Start, vom ersten Tag während des Einlaufens und aus der zweiten und dritten Woche, als sie gleich blieben. Maschine: { $machine }.
-    .a-option-1 = Aus den gleichbleibenden der zweiten und dritten Woche, bei gleicher Last und Drehzahl
+    .a-option-1 = Aus denen der zweiten und dritten Woche, bei gleicher Last und Drehzahl
     .a-option-2 = Aus denen vom ersten Start, als die Maschine neu und am besten war
     .a-option-3 = Aus allen, da mehr Ablesungen ein besseres Mittel geben
     .a-option-4 = Aus der höchsten von allen, um sicherzugehen
