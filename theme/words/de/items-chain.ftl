@@ -115,7 +115,7 @@ item-links-to-fit = Wie viele Glieder?
     .a-hint-2 = Hin und zurück zwischen den Achsen, die Hälfte jedes Kettenrads und ein wenig für die Schräge der Trume.
     .a = Wie lang muss die Kette in Teilungen nach der dreigliedrigen Formel sein? Geben Sie zwei Dezimalstellen an.
     .b = Wie viele Glieder werden aufgelegt, ohne gekröpftes Glied?
-    .c-option-1 = Sie braucht ein gekröpftes Glied, das schwächer ist als die anderen
+    .c-option-1 = Sie braucht ein gekröpftes Glied, das schwächer ist als die anderen und die Kette begrenzt
     .c-option-2 = Dann trifft bei jedem Umlauf dasselbe Glied auf denselben Zahn, und beide verschleißen
     .c-option-3 = Die Kette lässt sich um zwei Kettenräder gar nicht schließen
     .c-option-4 = Die Teilung einer ungeraden Kette ist etwas kürzer
@@ -287,7 +287,7 @@ item-tight-chain-costs = Was eine zu straffe Kette anrichtet
     .a-because = H = w L²/(8 δ): Gewicht und Trumlänge bleiben, also ist ein Viertel des Durchhangs der vierfache Zug.
     .a = Was geschieht mit dem Zug im Leertrum?
     .b-option-1 = Lager, Wellen und die Gelenke der Kette selbst, die diesen Zug bei jeder Umdrehung tragen
-    .b-option-2 = Niemand: Das Lasttrum wird um denselben Betrag entlastet, sodass die Summe bleibt, wie sie war
+    .b-option-2 = Niemand: Das Lasttrum wird um denselben Betrag entlastet
     .b-option-3 = Nur der Motor, der beim Anlauf mehr Strom aufnimmt
     .b-option-4 = Nur der Kettenschutz, weil die Kette nicht mehr dagegenschlägt und ihn rüttelt
     .b-because = Die Querkraft am Wellenende wächst um den Zug des Leertrums, die abtriebsseitigen Lager laufen wärmer und leben kürzer, und die Gelenke verschleißen unter dem höheren Druck schneller.

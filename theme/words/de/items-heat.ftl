@@ -27,7 +27,7 @@ item-hot-day-limit = Die heißeste Woche des Jahres
     .a-option-1 = Die 93 °C (200 °F) gelten und lassen nur 48 °C (87 °F) Übertemperatur übrig
     .a-option-2 = Die Grenze der Übertemperatur gilt, also sind an so einem Tag 101 °C (213 °F) zulässig
     .a-option-3 = Keine gilt, denn die Grenzen sind für einen milden Tag gedacht
-    .a-option-4 = Die Grenze der Übertemperatur wird größer, weil die Umgebung wärmer wurde
+    .a-option-4 = Die Grenze der Übertemperatur wird größer, weil auch die Umgebung wärmer wurde
     .a-because = Beide Grenzen müssen halten, also gilt die niedrigere. 45 + 56 wären 101 °C; die andere Grenze schneidet bei 93 °C ab, 48 °C über der Umgebung.
     .a = Was folgt für diese Woche?
 
@@ -156,7 +156,7 @@ item-emissivity-by-contact = Den Emissionsgrad finden
 
 item-infrared-shiny = Ein kühler, blanker Deckel
     .text = Ein auf 0,95 eingestelltes Infrarotthermometer zeigt auf einem blanken, polierten Deckel 31 °C (88 °F) und auf dem lackierten Gehäuse daneben 58 °C (136 °F). Maschine: { $machine }. Die Umgebung hat 24 °C (75 °F).
-    .a-option-1 = Die lackierte Stelle, da der polierte Deckel den Raum spiegelt
+    .a-option-1 = Die lackierte Stelle, da der polierte Deckel vor allem den Raum ringsum spiegelt
     .a-option-2 = Den polierten Deckel, denn blankes Metall zeigt die wahre Temperatur
     .a-option-3 = Das Mittel der beiden, 45 °C (112 °F), da beide zu einem Gehäuse gehören
     .a-option-4 = Dass der Deckel kalt ist, weil kein Öl hinkommt
@@ -209,7 +209,7 @@ item-inside-sump-over-rise = Über der einen Grenze, unter der anderen
 item-hand-test = Die Hand am Gehäuse
     .text = Ein Kollege legt die Hand auf das Gehäuse, zieht sie sofort zurück und sagt: zu heiß, abschalten. Maschine: { $machine }.
     .a-option-1 = Hände weg: Es kann innerhalb der Grenzen liegen, also mit dem Thermometer messen
-    .a-option-2 = Er hat recht: Was eine Hand nicht erträgt, ist für Zahnräder und Öl zu heiß
+    .a-option-2 = Er hat recht: Was eine Hand nicht erträgt, ist auch für die Zahnräder und das Öl zu heiß
     .a-option-3 = Er soll durch einen Handschuh fühlen; der nimmt etwas Hitze weg und gibt einen brauchbaren Eindruck
     .a-option-4 = Zur Sicherheit zehn Sekunden mit der anderen Hand probieren
     .a-because = Eine Hand gibt bei etwa 60 °C (140 °F) auf (übliche Praxis), und 56 °C (100 °F) Übertemperatur liegen an einem gewöhnlichen Tag weit darüber. Die Hand verurteilt also gesunde Antriebe, und verbrannt wird sie obendrein.
@@ -242,7 +242,7 @@ item-which-instrument-surface = Womit am Gehäuse messen?
 
 item-chart-which-curve = Vier Stunden auf einem Diagramm
     .text = Vier Getriebe wurden zusammen gestartet und ihre Temperaturen auf einem Diagramm über den Stunden aufgetragen. Alle vier tragen in derselben Luft dieselbe Last. Kurve 1 steigt immer langsamer und ist ab der dritten Stunde eben. Kurve 2 steigt in der zweiten Stunde über die anderen, geht zurück und ist ab der vierten eben. Kurve 3 steigt wie die erste und steigt jede halbe Stunde um denselben Schritt weiter. Kurve 4 ist die erste, durchweg niedriger.
-    .a-option-1 = Kurve 3: Nichts auf dem Diagramm sagt, wo sie endet
+    .a-option-1 = Kurve 3: Sie zeigt keine Beharrung, und nichts sagt, wo sie endet
     .a-option-2 = Kurve 2: Sie war die heißeste von allen
     .a-option-3 = Kurven 2 und 3: Beide waren heißer als die erste
     .a-option-4 = Kurve 4: Ein Getriebe, das kühl bleibt, trägt seine Last nicht

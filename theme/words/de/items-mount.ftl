@@ -127,7 +127,7 @@ item-corners-fit-no-plane = Offen an zwei gegenüberliegenden Ecken
     .a-option-1 = Den Fuß anheben, ihn und die Auflage reinigen, nach Grat oder Verbiegung suchen, neu messen
     .a-option-2 = Ein ebenes Paket halb so dick wie der weite Spalt einlegen
     .a-option-3 = Ein Keilblech von der engen bis zur offenen Seite schneiden, einlegen, festziehen und neu messen
-    .a-option-4 = Die Schraube fest anziehen und prüfen, ob sich die beiden offenen Ecken dabei schließen
+    .a-option-4 = Die Schraube fest anziehen und gleich prüfen, ob sich die beiden offenen Ecken dabei schließen
     .a-because = Kein ebener Fuß auf einer ebenen Auflage lässt zwei gegenüberliegende Ecken offen: Die Summen der Diagonalen wären gleich. Es liegt etwas dazwischen, oder der Fuß ist verbogen. Kein Blech folgt einem solchen Spalt; darum wird gereinigt und in Ordnung gebracht, bevor unterlegt wird.
     .a = Was tun Sie zuerst?
 

@@ -69,7 +69,7 @@ item-noise-plugs = Nur ein kurzer Blick
     .a-option-1 = Ihn holen und aufsetzen, bevor Sie am Schild vorbeigehen
     .a-option-2 = Schnell hineingehen, da zwei Minuten in der Dosis eines Tages nichts sind
     .a-option-3 = Auf dem Weg die Finger in die Ohren stecken
-    .a-option-4 = Hineingehen, da Sie den Lärm gewohnt sind
+    .a-option-4 = Hineingehen, da Sie den Lärm gewohnt sind und wissen, wie er klingen soll
     .a-because = Was der Lärm am Gehör zerstört, kommt nicht wieder, und das Schild gilt für alle und für jede Minute. Den Lärm gewohnt zu sein ist das erste Zeichen eines Verlusts. Gewohnheiten bilden sich bei den kurzen Besuchen.
     .a = Was tun Sie?
 

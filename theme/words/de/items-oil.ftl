@@ -84,7 +84,7 @@ item-oil-expansion = Ausdehnung nach Datenblatt
 
 item-oil-topped-hot = Gleich nach dem Anhalten nachgefüllt
     .text = Zehn Minuten nach dem Anhalten stand das Öl, noch heiß, ein wenig unter der unteren Marke. Maschine: { $machine }. Ein Auszubildender hat nachgefüllt, bis es die untere Marke erreichte, und es abgezeichnet.
-    .a-option-1 = Nach dem Abkühlen wird es wieder unter der unteren Marke stehen
+    .a-option-1 = Kalt wird es wieder unter der unteren Marke stehen, da heißes Öl mehr Platz braucht
     .a-option-2 = Nichts, da auf der Marke zwischen den Marken ist
     .a-option-3 = Nach dem Abkühlen wird es über der oberen Marke stehen
     .a-option-4 = Kaltes und heißes Öl stehen gleich hoch, also spielt die Wärme keine Rolle
@@ -109,7 +109,7 @@ item-oil-hot-plug = Druck hinter der Verschlussschraube
     .text = Das Manometer am Gehäuse zeigt bei Betriebstemperatur { $oil-gauge }, also ist der Entlüfter verstopft. Maschine: { $machine }. Er muss frei gemacht werden.
     .a-option-1 = Freischalten, sichern, Energiefreiheit feststellen, abkühlen lassen, dann langsam öffnen
     .a-option-2 = Im Lauf die Einfüllschraube langsam anlösen, damit der Druck vor dem Anhalten entwichen ist
-    .a-option-3 = Anhalten, sichern und den Entlüfter sofort herausnehmen, solange das Öl dünn ist
+    .a-option-3 = Anhalten, sichern und den Entlüfter sofort herausnehmen, solange das Öl noch heiß und dünn ist
     .a-option-4 = Den Entlüfter im Lauf mit Schutzbrille von außen freibohren
     .a-because = Heißes Öl mit Druck dahinter spritzt und verbrüht. Gesichert kann der Antrieb nicht unter Ihren Händen anlaufen, und kühl hat er keinen Druck: Die Luft ist wieder zusammengeschrumpft. Auch dann löst man eine Verschlussschraube langsam, das Gesicht abgewandt und mit Augenschutz.
     .a = Wie gehen Sie vor?

@@ -38,7 +38,7 @@ item-start-current-unbalance = Drei ungleiche Ströme
     .b = Wie groß ist die Spannungsunsymmetrie?
     .c-option-1 = Ungleiche Spannungen bewirken das, also soll eine Elektrofachkraft die Versorgung prüfen
     .c-option-2 = Der Motor ist verbraucht, da gute Wicklungen gleiche Ströme aufnehmen, gleich welche Spannungen
-    .c-option-3 = Die Stromzange zeigt falsch, da Ströme nicht ungleicher sein können als die Spannungen
+    .c-option-3 = Die Stromzange zeigt falsch, da Ströme niemals ungleicher sein können als die Spannungen
     .c-option-4 = Nichts, da das Mittel der drei Ströme unter dem Strom auf dem Typenschild liegt
     .c-because = Eine kleine Unsymmetrie der Spannungen macht eine mehrmals so große in den Strömen, und die zusätzliche Wärme sitzt in einer Wicklung. Über 1 % Spannungsunsymmetrie darf ein Motor nur weniger als seine Leistung auf dem Typenschild abgeben (aus dem Gedächtnis: NEMA MG 1). Die Ursache zu suchen ist Sache einer Elektrofachkraft.
     .c = Die erste ist ein Mehrfaches der zweiten. Was schließen Sie daraus?
@@ -120,7 +120,7 @@ item-start-hums = Er brummt nur
     .a-option-1 = Sofort Stopp drücken, freischalten und sichern und eine Elektrofachkraft rufen
     .a-option-2 = Den Starttaster gedrückt halten, bis er in Gang kommt, da ein kalter Motor länger braucht
     .a-option-3 = Der Welle mit der Hand oder einer Stange einen Stoß geben, während er brummt
-    .a-option-4 = Einige Male anhalten und starten, bis er aus einer anderen Stellung anläuft
+    .a-option-4 = Einige Male anhalten und wieder starten, bis er aus einer anderen Stellung anläuft
     .a-because = Fehlt ein Außenleiter, hat ein Motor im Stillstand kein Drehmoment und nimmt ein Mehrfaches des Stroms auf dem Typenschild auf: Er brennt innerhalb einer Minute durch. Auch ein Antrieb, der festsitzt, brummt. Und ein Motor, der brummt, kann in dem Augenblick anlaufen, in dem eine Hand ihm hilft. Er wird angehalten, gesichert und untersucht.
     .a = Was tun Sie?
 

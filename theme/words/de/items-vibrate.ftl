@@ -134,7 +134,7 @@ item-vibrate-zone-c = Was Zone C verlangt
 
 item-vibrate-zone-d = Er rüttelt
     .text = Der Antrieb hat plötzlich zu rütteln begonnen; das Messgerät an der Öffnung der Schutzeinrichtung zeigt weit mehr als die Grenze zwischen den Zonen C und D. Maschine: { $machine }. Ein Kollege will mit der Hand fühlen, welche Schraube lose ist.
-    .a-option-1 = Alle fernhalten, anhalten und sichern lassen und dann die Ursache suchen
+    .a-option-1 = Alle fernhalten, den Antrieb anhalten und sichern lassen und dann die Ursache suchen
     .a-option-2 = Den Kollegen fühlen lassen, da die Schrauben außerhalb der Schutzeinrichtung liegen
     .a-option-3 = Die Schrauben im Lauf anziehen, da man nur dann sieht, welche lose ist
     .a-option-4 = Bis zum Schichtende laufen lassen und in das Betriebsbuch schreiben
@@ -186,7 +186,7 @@ item-vibrate-trend-growing = Wie lange noch, wenn es um Anteile wächst?
 
 item-vibrate-rough-start = Unruhig am ersten Tag
     .text = Beim ersten Start zeigte der neue Antrieb { $vibrate-first }. Maschine: { $machine }. Jetzt ist er eingelaufen, und die letzten vier Ablesungen liegen um { $vibrate-baseline }, am selben Ort, bei derselben Last und Temperatur.
-    .a-option-1 = Den Bezugswert aus den beharrenden bilden und die Warnung danach einstellen
+    .a-option-1 = Den Bezugswert aus den beharrenden Ablesungen bilden und die Warnung danach einstellen
     .a-option-2 = Einen Fehler melden, da die erste Ablesung so hoch war
     .a-option-3 = Die Warnung nach der ersten Ablesung einstellen, damit sie nicht zu oft kommt
     .a-option-4 = Als Bezugswert das Mittel aller fünf Ablesungen nehmen
