@@ -77,7 +77,7 @@ item-vibrate-twice = Zweimal je Umdrehung
     .a-option-1 = Die Ausrichtung des Motors zum Getriebe
     .a-option-2 = Die Auswuchtung des Motorläufers und seines Lüfters
     .a-option-3 = Den Außenring des Lagers auf der Abtriebswelle
-    .a-option-4 = Die Zähne der ersten Getriebestufe
+    .a-option-4 = Die Zähne der ersten Getriebestufe, gleich am Motor
     .a-because = Zweimal je Umdrehung, und viel davon längs der Welle, ist das, was schlecht ausgerichtete Wellen gewöhnlich zeigen (übliche Praxis). Unwucht kommt einmal je Umdrehung und kaum längs der Welle; ein Lager und ein Zahneingriff haben eigene Frequenzen. Es ist ein Hinweis und kein Beweis: Freischalten, sichern und die Messuhren nehmen und auch Füße und Kupplung ansehen.
     .a = Was sehen Sie sich zuerst an?
 
