@@ -222,7 +222,7 @@ item-where-to-read = Wo ist die Umgebung?
     .a-option-3 = Was der Wetterbericht am Morgen sagte, für den ganzen Tag
     .a-option-4 = Das Gehäuse selbst vor dem Start, für den ganzen Tag
     .a-option-5 = Luft in voller Sonne neben dem Getriebe, da auch das Getriebe in der Sonne steht
-    .a-because = Die Übertemperatur zählt ab der Luft, an die das Getriebe seine Wärme gibt, bevor sie erwärmt ist. Über dem Gehäuse und in seinem warmen Luftstromist sie schon heiß, und die Umgebung ändert sich über den Tag: Eine Übertemperatur mit der Umgebung vom Morgen ist um so viel falsch.
+    .a-because = Die Übertemperatur zählt ab der Luft, an die das Getriebe seine Wärme gibt, bevor sie erwärmt ist. Über dem Gehäuse und in seinem warmen Luftstrom ist sie schon heiß, und die Umgebung ändert sich über den Tag: Eine Übertemperatur mit der Umgebung vom Morgen ist um so viel falsch.
     .a = Welche Ablesung nehmen Sie?
 
 item-read-thermometer = Das Thermometer am Gehäuse

@@ -51,7 +51,7 @@ item-which-instrument-foot = Womit unter dem Fuß messen?
     .a-option-1 = Mit Blättern der Fühlerlehre, auf allen vier Seiten eingeschoben, bis das Paket leicht klemmt
     .a-option-2 = Mit einem Stahlmaßstab, auf allen vier Seiten an den Spalt gehalten und nach Augenmaß abgelesen
     .a-option-3 = Mit einem Bandmaß von der Auflage bis zur Oberseite des Fußes, vorher und nachher
-    .a-option-4 = Mit einem Thermometer am Fuß, da ein Fuß wärmer ist, der die Last trägt
+    .a-option-4 = Mit einem Thermometer am Fuß, da ein Fuß, der die Last trägt, wärmer ist
     .a-because = Ein Maßstab ist in halbe Millimeter (64stel Zoll) geteilt, zehnmal zu grob. Blätter kommen dorthin, wo der Spalt ist, und wer alle vier Seiten prüft, unterscheidet einen gleichmäßigen Spalt von einem Keil. Übliche Praxis.
     .a = Womit wird der Spalt gemessen?
 

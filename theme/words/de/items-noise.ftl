@@ -26,7 +26,7 @@ item-noise-equal-machines = Noch einer von derselben Art
 
 item-noise-too-close = Zu wenig Unterschied
     .text = Neben dem Antrieb lesen Sie 82 dB ab, wenn er läuft, und 80 dB, wenn er steht. Maschine: { $machine }.
-    .a-option-1 = Höchstens etwa 81 dB, und dass die beiden Ablesungen für mehr zu nahe liegen
+    .a-option-1 = Höchstens etwa 81 dB, und dass die Ablesungen für mehr zu nah beieinander liegen
     .a-option-2 = 2 dB, da der Antrieb so viel zu seiner Umgebung hinzufügt
     .a-option-3 = 78 dB, da der Unterschied von 2 dB von der Umgebung abgeht
     .a-option-4 = 82 dB, da der Antrieb lauter ist als seine Umgebung und darum allein zählt

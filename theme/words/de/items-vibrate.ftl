@@ -190,7 +190,7 @@ item-vibrate-rough-start = Unruhig am ersten Tag
     .a-option-2 = Einen Fehler melden, da die erste Ablesung so hoch war
     .a-option-3 = Die Warnung nach der ersten Ablesung einstellen, damit sie nicht zu oft kommt
     .a-option-4 = Als Bezugswert das Mittel aller fünf Ablesungen nehmen
-    .a-because = Zähne, Dichtungen und Kette laufen sich in den ersten Stunden ein, und ein neuer Antrieb läuft dann unruhiger als jemals danach. Das allein ist kein Fehler, und im Prüfblatt bleibt es stehen. Eine Warnung nach der ersten Ablesung würde die erste wirkliche Änderung verschlafen.
+    .a-because = Zähne, Dichtungen und Kette laufen sich in den ersten Stunden ein, und ein neuer Antrieb läuft dann unruhiger als jemals danach. Das allein ist kein Fehler, und die erste Ablesung bleibt im Prüfblatt stehen. Eine Warnung nach der ersten Ablesung würde die erste wirkliche Änderung verschlafen.
     .a = Was tun Sie?
 
 item-vibrate-reading-order = Eine Ablesung nehmen
