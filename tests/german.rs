@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test stops where it goes wrong")]
 
+use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Once;
 
@@ -10,7 +11,7 @@ use drivecourse_machine::amount::{Wanted, read};
 use drivecourse_machine::language::{self, Language};
 use drivecourse_machine::{Kind, Problem, Unit};
 use drivecourse_quiz::seal::Secret;
-use drivecourse_quiz::{Bank, Blueprint, Draw, Exam, Manifest, Responses, Roster, Used, read_items};
+use drivecourse_quiz::{Ask, Bank, Blueprint, Draw, Exam, Manifest, Responses, Roster, Used, read_items};
 use drivecourse_records::{Date, Error, Reason, Store};
 
 fn files(code: &str) -> Files {
@@ -151,4 +152,74 @@ fn what_cannot_be_drawn_graded_or_recorded_is_told_in_german() {
     let person = store.person("x", Date::read("2026-02-03").unwrap(), 1).unwrap_err();
     assert_eq!(person.to_string(), "bis 03.02.2026 hat niemand in den Aufzeichnungen die Kennung \"x\"");
     assert!(matches!(person, Error::Refused(_)));
+}
+
+/// The built-in scenarios.
+fn scenarios() -> Bank {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
+    let mut files = BTreeMap::new();
+    for folder in ["families", "items"] {
+        for entry in std::fs::read_dir(root.join(folder)).unwrap() {
+            let path = entry.unwrap().path();
+            let name = format!("{folder}/{}", path.file_name().unwrap().to_string_lossy());
+            files.insert(name, std::fs::read(&path).unwrap());
+        }
+    }
+    let (bank, problems) = Bank::read(files.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice())));
+    assert!(problems.is_empty(), "{problems:#?}");
+    bank
+}
+
+/// How many times as long as the longest wrong statement the right one may be.
+const LONGER: f64 = 1.25;
+/// How much of the mean length of all statements the right one has at least.
+const SHORTER: f64 = 0.6;
+/// In what share of the parts a guess by length alone (always the longest, always the second longest, ...) may be right.
+const BY_LENGTH: f64 = 0.4;
+
+#[test]
+fn the_length_of_a_statement_does_not_tell_whether_it_is_right() {
+    let bank = scenarios();
+    let german = Words::read("de", &[&files("de")], &[&files(ENGLISH)], true).unwrap().texts();
+    let mut offending = Vec::new();
+    for language in [ENGLISH, "de"] {
+        // How many statements are longer than the right one: the parts where it is so many.
+        let mut places: BTreeMap<usize, Vec<String>> = BTreeMap::new();
+        for item in &bank.items {
+            for (letter, part) in ('a'..).zip(&item.parts) {
+                let Ask::Pick { options, right, .. } = &part.ask else { continue };
+                let part = format!("{language} {} {letter}", item.id);
+                let length = |(place, english): (usize, &String)| match language {
+                    ENGLISH => english.chars().count(),
+                    _ => {
+                        let id = format!("item-{}.{letter}-option-{}", item.id, place + 1);
+                        german.get(&id).unwrap_or_else(|| panic!("{id} has no German")).chars().count()
+                    }
+                };
+                let lengths: Vec<usize> = options.iter().enumerate().map(length).collect();
+                let (long, all) = (lengths[*right], lengths.iter().sum::<usize>() as f64);
+                let wrong = lengths.iter().enumerate().filter(|(place, _)| place != right).map(|(_, length)| *length);
+                let longest = wrong.max().unwrap();
+                if long as f64 > LONGER * longest as f64 {
+                    offending.push(format!("{part}: right has {long} characters, the longest wrong one {longest}"));
+                }
+                if (long as f64) < SHORTER * all / lengths.len() as f64 {
+                    offending.push(format!("{part}: right has {long} characters of {lengths:?}"));
+                }
+                // Statements of one length tell nothing.
+                if lengths.iter().any(|length| *length != long) {
+                    places.entry(lengths.iter().filter(|length| **length > long).count()).or_default().push(part);
+                }
+            }
+        }
+        let count: usize = places.values().map(Vec::len).sum();
+        assert!(count > 50, "{language}: only {count} parts ask for a statement");
+        for (longer, parts) in places {
+            if parts.len() as f64 > BY_LENGTH * count as f64 {
+                let share = format!("{} of {count} parts have {longer} statements longer than the right", parts.len());
+                offending.push(format!("{language}: {share}: {}", parts.join(", ")));
+            }
+        }
+    }
+    assert!(offending.is_empty(), "{}", offending.join("\n"));
 }

@@ -24,9 +24,9 @@ item-sprocket-pass = Gut genug zum Unterschreiben?
 item-equal-gaps = Zweimal derselbe Spalt
     .text = Das Lineal liegt satt am Bezugsrad. Am anderen Rad ist der Spalt an beiden Rändern 3 mm (0,118 in). Maschine: { $machine }.
     .a-option-1 = Das Rad steht hinter dem anderen; es wird um den Spalt auf seiner Welle verschoben
-    .a-option-2 = Die Wellen sind nicht parallel; das Getriebe wird geschwenkt, bis sich die Spalte schließen
+    .a-option-2 = Die Wellen sind nicht parallel; das Getriebe wird geschwenkt, bis beide zu sind
     .a-option-3 = Das Rad ist verdreht; die hinteren Füße des Getriebes werden unterlegt
-    .a-option-4 = Nichts, denn beide Spalte sind gleich
+    .a-option-4 = Nichts ist falsch, denn beide Spalte sind gleich, also fluchten die Stirnflächen
     .a-because = Gleiche Spalte an einem Rad sind Versatz, und Versatz behebt man längs der Welle. Verdrehung zeigt sich als Differenz der beiden Spalte; kein Verschieben behebt sie, und kein Schwenken behebt einen Versatz.
     .a = Was stimmt nicht, und wie behebt man es?
 
@@ -123,9 +123,9 @@ item-align-order = Eine Ausrichtung, der Reihe nach
 
 item-turning-by-hand = Die Wellen für die Messuhren drehen
     .text = Um mit den Messuhren ringsum abzulesen, muss jemand beide Wellen um eine volle Umdrehung drehen. Ein Kollege bietet an, den Motor zu tippen. Maschine: { $machine }.
-    .a-option-1 = Von Hand oder mit einem Bandschlüssel, der Antrieb freigeschaltet und gesichert, niemandes Finger an Kupplung oder Kette, und der Messuhrhalter geht frei
-    .a-option-2 = Durch kurzes Tippen des Motors, während jemand die Messuhr beobachtet
-    .a-option-3 = Durch kurzes Tippen, während alle die Hände hochhalten
-    .a-option-4 = Von Hand bei eingeschaltetem Trennschalter, damit man den Antrieb gleich probieren kann
-    .a-because = Messuhren, Halter und Finger sind an der Kupplung, also bleibt der Antrieb gesichert, bis sie alle fort sind. Ein Tippen dreht schneller, als man loslassen kann, und schleudert den Halter weg. Auch von Hand zieht eine Kette die Finger in das Kettenrad.
+    .a-option-1 = Von Hand oder mit einem Bandschlüssel, der Antrieb gesichert, die Finger weg von Kupplung und Kette
+    .a-option-2 = Durch kurzes Tippen des Motors, während jemand die Messuhr beobachtet und ruft, wenn er anhalten soll
+    .a-option-3 = Durch kurzes Tippen des Motors, während alle die Hände hochhalten
+    .a-option-4 = Von Hand bei eingeschaltetem Trennschalter, damit man den Antrieb danach gleich probieren kann
+    .a-because = Messuhren, Halter und Finger sind an der Kupplung, also bleibt der Antrieb gesichert, bis sie alle fort sind. Ein Tippen dreht schneller, als man loslassen kann, und schleudert den Halter weg. Auch von Hand zieht eine Kette die Finger in das Kettenrad. Der Messuhrhalter muss ringsum frei gehen.
     .a = Wie drehen Sie sie?

@@ -77,21 +77,21 @@ item-what-losses-take = Was die Verluste wegnehmen
 
 item-plate-or-meter = Typenschild oder Leistungsmesser
     .text = Auf dem Typenschild des Motors steht { $drive-motor_power }. Nach dem Leistungsmesser gibt der Motor an seiner Welle { $drive-power } ab. Maschine: { $machine }.
-    .a-option-1 = Mit der am Leistungsmesser abgelesenen: Der Motor gibt ab, was die Last verlangt, und genau das spürt die Kette
-    .a-option-2 = Mit der auf dem Typenschild: Der Motor gibt sie immer ab, gleich bei welcher Last
+    .a-option-1 = Mit der am Leistungsmesser abgelesenen, da der Motor abgibt, was die Last verlangt
+    .a-option-2 = Mit der auf dem Typenschild, da der Motor sie immer abgibt, gleich bei welcher Last
     .a-option-3 = Mit der Summe der beiden: die des Typenschilds für den Motor und die des Leistungsmessers für die Last
     .a-option-4 = Mit dem Mittel der beiden, um sicherzugehen
-    .a-because = Ein Motor am Netz bleibt nahe bei seiner Drehzahl und gibt das Drehmoment, das die Last verlangt. Das Typenschild sagt, was er auf Dauer abgeben darf; nach diesem Wert wählt man ein Getriebe aus, die heutige Last beurteilt man nach dem Leistungsmesser.
+    .a-because = Ein Motor am Netz bleibt nahe bei seiner Drehzahl und gibt das Drehmoment, das die Last verlangt, und genau das spürt die Kette. Das Typenschild sagt, was er auf Dauer abgeben darf; nach diesem Wert wählt man ein Getriebe aus, die heutige Last beurteilt man nach dem Leistungsmesser.
     .a = Sie wollen den Zug wissen, den die Kette jetzt hat. Mit welcher Leistung rechnen Sie?
 
 item-motor-overloaded = Über dem Typenschild
     .text = Auf dem Typenschild des Motors steht { $drive-motor_power }. Nach dem Leistungsmesser gibt er seit einer halben Stunde { $drive-power } ab, und die Last ist gleichmäßig. Ausgelöst hat nichts. Maschine: { $machine }.
-    .a-option-1 = Die Last wegnehmen und den Antrieb anhalten lassen, freischalten und sichern und die Ursache suchen, bevor er wieder läuft
+    .a-option-1 = Anhalten, freischalten und sichern lassen und die Ursache suchen, bevor er wieder läuft
     .a-option-2 = Laufen lassen, da ein zu heißer Motor von selbst auslöst
     .a-option-3 = Den Motorschutz höher einstellen lassen, damit der Antrieb nicht mitten in der Schicht stehen bleibt
     .a-option-4 = Bis zum wöchentlichen Rundgang lassen: Getriebe sind mit einer Reserve gebaut
     .a-option-5 = Im Lauf den Klemmenkasten des Motors öffnen und den Strom in jedem Leiter prüfen
-    .a-because = Eine Überlast, die bleibt, tragen Motor, Zähne, Lager, Welle und Kette gleichermaßen, und ein zu hoch eingestellter Motorschutz verdeckt sie. Auf die gewöhnliche Weise anhalten, freischalten und sichern, Energiefreiheit feststellen und die Ursache suchen. Die Einstellung des Motorschutzes und der Klemmenkasten sind Sache befugter Elektrofachkräfte.
+    .a-because = Eine Überlast, die bleibt, tragen Motor, Zähne, Lager, Welle und Kette gleichermaßen, und ein zu hoch eingestellter Motorschutz verdeckt sie. Die Last wegnehmen lassen. Auf die gewöhnliche Weise anhalten, freischalten und sichern, Energiefreiheit feststellen und die Ursache suchen. Die Einstellung des Motorschutzes und der Klemmenkasten sind Sache befugter Elektrofachkräfte.
     .a = Was tun Sie?
 
 item-speed-check-order = Die Abtriebsdrehzahl ablesen

@@ -28,11 +28,11 @@ item-card-verdict = Für die Schrauben unterschreiben?
 
 item-oiled-with-dry-torque = Öl macht sie leichtgängig
     .text = Die Anziehkarte neben dem Antrieb gilt für trockene Schrauben. Ein Lehrling wollte es gut machen, ölte alle Gewinde und Scheibenflächen und stellte dann das Drehmoment der Karte ein. Maschine: { $machine }.
-    .a-option-1 = Sie ziehen etwa um ein Drittel stärker als gewollt und können über die Prüfspannung hinaus gelängt sein; neue einsetzen und das richtige Drehmoment einstellen
+    .a-option-1 = Sie ziehen etwa um ein Drittel zu stark und können über der Prüfspannung sein; neue einsetzen
     .a-option-2 = Sie ziehen um ein Viertel schwächer als gewollt, also noch einmal mit demselben Drehmoment darübergehen
-    .a-option-3 = Nichts: Drehmoment ist Drehmoment, gleich was auf dem Gewinde ist
+    .a-option-3 = Nichts: Drehmoment ist Drehmoment, gleich was auf dem Gewinde ist, also können sie bleiben
     .a-option-4 = Sie ziehen stärker als gewollt, also jede um eine Vierteldrehung zurückdrehen
-    .a-because = Das meiste Drehmoment geht in die Reibung. Mit weniger Reibung zieht dasselbe Drehmoment stärker: 0,20 durch 0,15 ist ein Drittel mehr (übliche Praxis für die beiden Faktoren). Eine Schraube, die über ihre Prüfkraft gezogen wurde, hat sich gelängt und wird nicht wiederverwendet; Zurückdrehen heilt sie nicht.
+    .a-because = Das meiste Drehmoment geht in die Reibung. Mit weniger Reibung zieht dasselbe Drehmoment stärker: 0,20 durch 0,15 ist ein Drittel mehr (übliche Praxis für die beiden Faktoren). Eine Schraube, die über ihre Prüfkraft gezogen wurde, hat sich gelängt und wird nicht wiederverwendet; Zurückdrehen heilt sie nicht. Neue Schrauben bekommen das Drehmoment für geölte Gewinde.
     .a = Was ist mit den Schrauben geschehen?
 
 item-bolt-turn = Nach Drehwinkel statt nach Drehmoment
@@ -138,9 +138,9 @@ item-bushing-order = Eine Spannbuchse einbauen, der Reihe nach
 
 item-loose-bolt-running = Eine Mutter, die sich von Hand drehen lässt
     .text = Beim Vorbeigehen am laufenden Antrieb sehen Sie, wie sich die Mutter einer Fußschraube ein wenig hin und her dreht. Maschine: { $machine }.
-    .a-option-1 = Anhalten, freischalten und sichern lassen, dann alle Fußschrauben, Kippfuß und Ausrichtung prüfen, bevor der Reihe nach angezogen wird
-    .a-option-2 = Diese Mutter sofort im Lauf anziehen, bevor sie abgeht
-    .a-option-3 = Bis zum nächsten geplanten Stillstand lassen, da drei Schrauben noch halten
+    .a-option-1 = Anhalten, freischalten und sichern lassen, dann alle Fußschrauben und die Ursache prüfen
+    .a-option-2 = Diese Mutter sofort im Lauf mit einem langen Schlüssel anziehen, bevor sie abgeht
+    .a-option-3 = Bis zum nächsten geplanten Stillstand lassen, da die drei anderen Schrauben den Antrieb noch halten
     .a-option-4 = Die Mutter kennzeichnen und am Ende der Schicht wieder nachsehen
-    .a-because = Eine lose Fußschraube lässt den Antrieb wippen: Die anderen übernehmen ihre Last, und Kette und Kupplung geraten aus der Flucht. An einen laufenden Antrieb kommt kein Schlüssel. Eine lose Schraube ist selten allein, und sie hat sich aus einem Grund gelöst: ein Kippfuß, ein falsches Drehmoment oder eine Schraube über ihrer Prüfkraft.
+    .a-because = Eine lose Fußschraube lässt den Antrieb wippen: Die anderen übernehmen ihre Last, und Kette und Kupplung geraten aus der Flucht. An einen laufenden Antrieb kommt kein Schlüssel. Eine lose Schraube ist selten allein, und sie hat sich aus einem Grund gelöst: ein Kippfuß, ein falsches Drehmoment oder eine Schraube über ihrer Prüfkraft. Kippfuß und Ausrichtung werden geprüft, bevor der Reihe nach angezogen wird.
     .a = Was tun Sie?

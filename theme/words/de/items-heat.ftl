@@ -24,10 +24,10 @@ item-heat-verdict = Die Beharrungstemperatur beurteilen
 
 item-hot-day-limit = Die heißeste Woche des Jahres
     .text = Neben einem Getriebe wie diesem sind es 45 °C (113 °F) im Schatten. Maschine: { $machine }. Sein Hersteller lasse 56 °C (100 °F) Übertemperatur und 93 °C (200 °F) an jedem Tag zu.
-    .a-option-1 = Die Grenze von 93 °C (200 °F) gilt und lässt nur 48 °C (87 °F) Übertemperatur übrig
-    .a-option-2 = Die Grenze der Übertemperatur gilt, also sind 101 °C (213 °F) zulässig
+    .a-option-1 = Die 93 °C (200 °F) gelten und lassen nur 48 °C (87 °F) Übertemperatur übrig
+    .a-option-2 = Die Grenze der Übertemperatur gilt, also sind an so einem Tag 101 °C (213 °F) zulässig
     .a-option-3 = Keine gilt, denn die Grenzen sind für einen milden Tag gedacht
-    .a-option-4 = Die Grenze der Übertemperatur wird größer, weil die Umgebung wärmer wurde
+    .a-option-4 = Die Grenze der Übertemperatur wird größer, weil auch die Umgebung wärmer wurde
     .a-because = Beide Grenzen müssen halten, also gilt die niedrigere. 45 + 56 wären 101 °C; die andere Grenze schneidet bei 93 °C ab, 48 °C über der Umgebung.
     .a = Was folgt für diese Woche?
 
@@ -50,7 +50,7 @@ item-peak-or-fault = Eine Spitze oder ein Fehler?
 
 item-peak-what-now = Heiß in der zweiten Stunde
     .text = Ein fabrikneues Getriebe stieg in seiner zweiten Stunde unter Last auf { $heat-peak_reading }. Maschine: { $machine }. Seither ist es von Ablesung zu Ablesung zurückgegangen und bleibt jetzt bei { $heat-housing }. Die Umgebung hat { $heat-ambient }. Ölstand, Geräusch und Schwingung sind, wie sie sein sollen.
-    .a-option-1 = Spitze und Beharrungswert aufschreiben, den Beharrungswert beurteilen und bei der nächsten Prüfung wieder ablesen
+    .a-option-1 = Beide Werte aufschreiben, den Beharrungswert beurteilen, bei der nächsten Prüfung wieder ablesen
     .a-option-2 = Einen Fehler melden: Die höchste Ablesung ist die, die zählt
     .a-option-3 = Anhalten und die Lager tauschen lassen, denn ein gesundes Getriebe kühlt bei gleichmäßiger Last nie ab
     .a-option-4 = Mehr Öl einfüllen, damit die nächste Spitze niedriger bleibt
@@ -60,7 +60,7 @@ item-peak-what-now = Heiß in der zweiten Stunde
 
 item-peak-that-stays = Welches davon ist kein Fehler?
     .text = Vier neue Getriebe gleicher Art wurden diese Woche angefahren. Maschine: { $machine }. Der Hersteller lasse 56 °C (100 °F) Übertemperatur zu; keine Temperatur kam in die Nähe der Grenze an jedem Tag.
-    .a-option-1 = Das in der zweiten Stunde auf 59 °C (106 °F) über der Umgebung stieg, zurückging und seither bei 41 °C (74 °F) darüber bleibt
+    .a-option-1 = Das in der zweiten Stunde auf 59 °C (106 °F) über der Umgebung stieg und seither bei 41 °C (74 °F) darüber bleibt
     .a-option-2 = Das in der zweiten Stunde auf 59 °C (106 °F) über der Umgebung stieg und nach acht Stunden noch dort ist
     .a-option-3 = Das eine Woche bei 40 °C (72 °F) über der Umgebung stand und heute bei derselben Last 54 °C (97 °F) zeigt
     .a-option-4 = Das jede halbe Stunde um dieselben 6 °C (11 °F) steigt und jetzt 45 °C (81 °F) über der Umgebung ist
@@ -156,9 +156,9 @@ item-emissivity-by-contact = Den Emissionsgrad finden
 
 item-infrared-shiny = Ein kühler, blanker Deckel
     .text = Ein auf 0,95 eingestelltes Infrarotthermometer zeigt auf einem blanken, polierten Deckel 31 °C (88 °F) und auf dem lackierten Gehäuse daneben 58 °C (136 °F). Maschine: { $machine }. Die Umgebung hat 24 °C (75 °F).
-    .a-option-1 = Die lackierte Stelle; der polierte Deckel spiegelt den Raum, seine Ablesung sagt also wenig
+    .a-option-1 = Die lackierte Stelle, da der polierte Deckel vor allem den Raum ringsum spiegelt
     .a-option-2 = Den polierten Deckel, denn blankes Metall zeigt die wahre Temperatur
-    .a-option-3 = Das Mittel der beiden, 45 °C (112 °F)
+    .a-option-3 = Das Mittel der beiden, 45 °C (112 °F), da beide zu einem Gehäuse gehören
     .a-option-4 = Dass der Deckel kalt ist, weil kein Öl hinkommt
     .a-because = Blankes Metall strahlt wenig ab und spiegelt, was ringsum steht, darum scheint es nahe der Umgebung. Messen Sie eine matt lackierte Stelle oder ein Stück mattes Klebeband, das durchgewärmt ist, immer dasselbe, und prüfen Sie es einmal mit einem Kontaktthermometer.
     .a = Was schreiben Sie auf?
@@ -181,7 +181,7 @@ item-too-hot-stop = In Beharrung und zu heiß
     .a-option-2 = Bis zum Schichtende laufen lassen, da es nicht mehr steigt
     .a-option-3 = Mit einem Wasserschlauch auf dem Gehäuse laufen lassen
     .a-option-4 = Im Lauf die Einfüllschraube öffnen, um die Wärme hinauszulassen
-    .a-option-5 = Ohne Kettenschutz laufen lassen, damit Luft ans Gehäuse kommt
+    .a-option-5 = Ohne den Kettenschutz laufen lassen, damit mehr Luft an das Gehäuse kommt
     .a-because = Über der Grenze wird der Ölfilm dünn, und das Öl altert schnell; dass es dort beharrt, macht es nicht besser. Kaltes Wasser auf einem heißen Gehäuse verspannt es, heißes Öl und sein Dampf verbrennen, und eine Schutzeinrichtung bleibt daran, solange sich etwas dreht.
     .a = Was tun Sie?
 
@@ -199,17 +199,17 @@ item-too-hot-order = Die Ursache suchen
 
 item-inside-sump-over-rise = Über der einen Grenze, unter der anderen
     .text = Der { $machine } beharrt bei { $heat-housing }, die Umgebung hat { $heat-ambient }. Die Grenzen sind { $heat-rise_limit } Übertemperatur und { $heat-sump_limit } an jedem Tag.
-    .a-option-1 = Melden, mit Ablesungen in kurzen Abständen genau beobachten und ohne Verzug die Ursache suchen
+    .a-option-1 = Melden, genau beobachten und ohne Verzug die Ursache suchen
     .a-option-2 = Nichts, da die Grenze an jedem Tag nicht erreicht ist
     .a-option-3 = Das Thermometer an eine kühlere Stelle setzen und neu ablesen
     .a-option-4 = Auf einen kühleren Tag warten, da die Übertemperatur dann kleiner ist
-    .a-because = Die Übertemperatur verrät an jedem Tag Wärme, die nicht da sein sollte oder nicht hinauskann: Schmutz, falsches oder zu viel Öl, zu viel Last, eine straffe Kette. Ein kühlerer Tag senkt die Temperatur und lässt die Übertemperatur, wie sie ist. An einem heißen Tag kann dieselbe Übertemperatur die andere Grenze überschreiten.
+    .a-because = Die Übertemperatur verrät an jedem Tag Wärme, die nicht da sein sollte oder nicht hinauskann: Schmutz, falsches oder zu viel Öl, zu viel Last, eine straffe Kette. Ablesungen in kurzen Abständen zeigen, wohin es geht. Ein kühlerer Tag senkt die Temperatur und lässt die Übertemperatur, wie sie ist. An einem heißen Tag kann dieselbe Übertemperatur die andere Grenze überschreiten.
     .a = Was tun Sie?
 
 item-hand-test = Die Hand am Gehäuse
     .text = Ein Kollege legt die Hand auf das Gehäuse, zieht sie sofort zurück und sagt: zu heiß, abschalten. Maschine: { $machine }.
-    .a-option-1 = Die Hände bleiben weg; schon etwa 60 °C (140 °F) sind nicht auszuhalten und können weit innerhalb der Grenzen liegen, also misst man mit einem Thermometer
-    .a-option-2 = Er hat recht: Was eine Hand nicht erträgt, ist für Zahnräder und Öl zu heiß
+    .a-option-1 = Hände weg: Es kann innerhalb der Grenzen liegen, also mit dem Thermometer messen
+    .a-option-2 = Er hat recht: Was eine Hand nicht erträgt, ist auch für die Zahnräder und das Öl zu heiß
     .a-option-3 = Er soll durch einen Handschuh fühlen; der nimmt etwas Hitze weg und gibt einen brauchbaren Eindruck
     .a-option-4 = Zur Sicherheit zehn Sekunden mit der anderen Hand probieren
     .a-because = Eine Hand gibt bei etwa 60 °C (140 °F) auf (übliche Praxis), und 56 °C (100 °F) Übertemperatur liegen an einem gewöhnlichen Tag weit darüber. Die Hand verurteilt also gesunde Antriebe, und verbrannt wird sie obendrein.
@@ -217,12 +217,12 @@ item-hand-test = Die Hand am Gehäuse
 
 item-where-to-read = Wo ist die Umgebung?
     .text = Sie sollen für die Erwärmung die Umgebungstemperatur ablesen. Maschine: { $machine }.
-    .a-option-1 = Luft neben dem Getriebe, im Schatten und außerhalb seines warmen Luftstroms, zugleich mit jeder Ablesung am Gehäuse
-    .a-option-2 = Luft gleich über dem Gehäuse, denn die kühlt es
+    .a-option-1 = Luft neben dem Getriebe, im Schatten, zugleich mit jeder Ablesung am Gehäuse
+    .a-option-2 = Luft gleich über dem Gehäuse, zugleich mit jeder Ablesung, denn die kühlt es
     .a-option-3 = Was der Wetterbericht am Morgen sagte, für den ganzen Tag
     .a-option-4 = Das Gehäuse selbst vor dem Start, für den ganzen Tag
     .a-option-5 = Luft in voller Sonne neben dem Getriebe, da auch das Getriebe in der Sonne steht
-    .a-because = Die Übertemperatur zählt ab der Luft, an die das Getriebe seine Wärme gibt, bevor sie erwärmt ist. Über dem Gehäuse ist sie schon heiß, und die Umgebung ändert sich über den Tag: Eine Übertemperatur mit der Umgebung vom Morgen ist um so viel falsch.
+    .a-because = Die Übertemperatur zählt ab der Luft, an die das Getriebe seine Wärme gibt, bevor sie erwärmt ist. Über dem Gehäuse und in seinem warmen Luftstrom ist sie schon heiß, und die Umgebung ändert sich über den Tag: Eine Übertemperatur mit der Umgebung vom Morgen ist um so viel falsch.
     .a = Welche Ablesung nehmen Sie?
 
 item-read-thermometer = Das Thermometer am Gehäuse
@@ -233,16 +233,16 @@ item-read-thermometer = Das Thermometer am Gehäuse
 
 item-which-instrument-surface = Womit am Gehäuse messen?
     .text = Das Gehäuse ist mattgrau lackiert; daneben hat ein blanker, glänzender Stahldeckel etwa dieselbe Temperatur. Maschine: { $machine }. Beide sind nacheinander von außerhalb der Schutzeinrichtung abzulesen.
-    .a-option-1 = Einem Kontaktfühler an beiden; dem Infrarotthermometer auf dem matten Lack, nicht auf dem glänzenden Deckel
+    .a-option-1 = Einem Kontaktfühler an beiden; dem Infrarotthermometer nur auf dem matten Lack
     .a-option-2 = Dem Infrarotthermometer an beiden, nahe genug gehalten
-    .a-option-3 = Dem Infrarotthermometer auf dem glänzenden Deckel, weil er gut spiegelt
+    .a-option-3 = Dem Infrarotthermometer nur auf dem glänzenden Deckel, weil er gut spiegelt
     .a-option-4 = Einer Hand an beiden, mit Übung
     .a-because = Eine glänzende Fläche strahlt selbst wenig Wärme ab und spiegelt, was ringsum ist, darum liest das Infrarotthermometer dort zu niedrig. Eine Hand kann über etwa 60 °C (140 °F) verbrannt werden und sagt darunter nichts.
     .a = Welcher Ablesung kann man trauen, wie sie dasteht?
 
 item-chart-which-curve = Vier Stunden auf einem Diagramm
     .text = Vier Getriebe wurden zusammen gestartet und ihre Temperaturen auf einem Diagramm über den Stunden aufgetragen. Alle vier tragen in derselben Luft dieselbe Last. Kurve 1 steigt immer langsamer und ist ab der dritten Stunde eben. Kurve 2 steigt in der zweiten Stunde über die anderen, geht zurück und ist ab der vierten eben. Kurve 3 steigt wie die erste und steigt jede halbe Stunde um denselben Schritt weiter. Kurve 4 ist die erste, durchweg niedriger.
-    .a-option-1 = Kurve 3: Sie zeigt keine Beharrung, und nichts auf dem Diagramm sagt, wo sie endet
+    .a-option-1 = Kurve 3: Sie zeigt keine Beharrung, und nichts sagt, wo sie endet
     .a-option-2 = Kurve 2: Sie war die heißeste von allen
     .a-option-3 = Kurven 2 und 3: Beide waren heißer als die erste
     .a-option-4 = Kurve 4: Ein Getriebe, das kühl bleibt, trägt seine Last nicht

@@ -48,17 +48,17 @@ item-read-vibration-meter = Der Zeiger des Schwingungsmessers
 
 item-which-instrument-foot = Womit unter dem Fuß messen?
     .text = Der Antrieb ist freigeschaltet und gesichert, und ein Fuß hängt um einen gleichmäßigen Spalt frei. Ein Unterlegblech soll ihn auf wenige Hundertstel Millimeter genau füllen (ein oder zwei tausendstel Zoll). Maschine: { $machine }.
-    .a-option-1 = Mit Blättern der Fühlerlehre, eingeschoben, bis das Paket gerade leicht klemmt, auf allen vier Seiten des Fußes
-    .a-option-2 = Mit einem Stahlmaßstab, an den Spalt gehalten und nach Augenmaß abgelesen
+    .a-option-1 = Mit Blättern der Fühlerlehre, auf allen vier Seiten eingeschoben, bis das Paket leicht klemmt
+    .a-option-2 = Mit einem Stahlmaßstab, auf allen vier Seiten an den Spalt gehalten und nach Augenmaß abgelesen
     .a-option-3 = Mit einem Bandmaß von der Auflage bis zur Oberseite des Fußes, vorher und nachher
-    .a-option-4 = Mit einem Thermometer am Fuß, da ein tragender Fuß wärmer ist
+    .a-option-4 = Mit einem Thermometer am Fuß, da ein Fuß, der die Last trägt, wärmer ist
     .a-because = Ein Maßstab ist in halbe Millimeter (64stel Zoll) geteilt, zehnmal zu grob. Blätter kommen dorthin, wo der Spalt ist, und wer alle vier Seiten prüft, unterscheidet einen gleichmäßigen Spalt von einem Keil. Übliche Praxis.
     .a = Womit wird der Spalt gemessen?
 
 item-which-instrument-shafts = Womit zwischen den Wellen messen?
     .text = Die Kupplung lässt einen Versatz von wenigen Hundertstel Millimetern zu (wenigen tausendstel Zoll). Der Antrieb ist freigeschaltet und gesichert, die Schutzeinrichtung ist ab. Maschine: { $machine }.
-    .a-option-1 = Messuhren, mit den Wellen gedreht, nachdem der Durchhang ihrer Stange ermittelt ist
-    .a-option-2 = Ein Lineal über beiden Hälften und das Licht darunter
+    .a-option-1 = Messuhren, mit den Wellen gedreht, der Durchhang der Stange bekannt
+    .a-option-2 = Ein Lineal über beiden Hälften und das Licht, das man darunter sieht
     .a-option-3 = Ein Stahlmaßstab über den Spalt, oben und unten
     .a-option-4 = Die Richtwaage auf beiden Wellen: Sind beide waagerecht, so fluchten sie
     .a-because = Ein Lineal zeigt Zehntel Millimeter und taugt für ein erstes Einstellen. Zwei waagerechte Wellen können trotzdem übereinander stehen. Hundertstel zeigt nur eine Messuhr, und ihre eigene Stange hängt um einige davon durch. Übliche Praxis.

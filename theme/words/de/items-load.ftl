@@ -131,39 +131,39 @@ item-shaft-combined = Gebogen und verdreht zugleich
 
 item-why-tight-hurts = Straff ist nicht sicher
     .text = Ein Kollege will die Kette straffer spannen, als auf dem Blatt steht, damit sie nicht überspringen kann. Maschine: { $machine }.
-    .a-option-1 = Am Wellenende zieht der Zug des Leertrums doppelt, und die Lebensdauer des kettenseitigen Lagers fällt mit der dritten oder einer höheren Potenz seiner Last
+    .a-option-1 = Am Wellenende zieht der Zug des Leertrums doppelt, und das kettenseitige Lager lebt kürzer
     .a-option-2 = Das Wellenende spürt nichts davon, da das Leertrum kein Drehmoment überträgt
     .a-option-3 = Das Wellenende wird entlastet, weil sich dann beide Trume das Drehmoment teilen
     .a-option-4 = Das Drehmoment an der Welle wächst, sodass der Motor im selben Maß mehr Leistung aufnimmt
-    .a-because = Der Zug im Leertrum erzeugt kein Drehmoment, denn beide Trume haben ihn, und ihr Unterschied bleibt; die Welle aber spürt ihre Summe. Eine Kette arbeitet mit ihren Zähnen und braucht keine Vorspannung: Was sie am Überspringen hindert, sind der richtige Durchhang, genug Umschlingung und wenig Verschleiß.
+    .a-because = Der Zug im Leertrum erzeugt kein Drehmoment, denn beide Trume haben ihn, und ihr Unterschied bleibt; die Welle aber spürt ihre Summe, und die Lebensdauer des kettenseitigen Lagers fällt mit der dritten oder einer höheren Potenz seiner Last. Eine Kette arbeitet mit ihren Zähnen und braucht keine Vorspannung: Was sie am Überspringen hindert, sind der richtige Durchhang, genug Umschlingung und wenig Verschleiß.
     .a = Was bewirkt eine zu straffe Kette am Getriebe?
 
 item-farther-out = Bündig mit der Stirnfläche der Welle
     .text = Das Kettenrad ist neu anzubringen, und auf dem Wellenende ist Platz. Maschine: { $machine }. Die Kette muss fluchten, wo immer das Kettenrad sitzt, und das andere Kettenrad lässt sich passend versetzen.
-    .a-option-1 = So nahe am Gehäuse, wie Schutzeinrichtung, Nabe, Dichtung und die Unterlagen des Herstellers es zulassen
-    .a-option-2 = Bündig mit der Stirnfläche der Welle, wo die Schrauben am besten zu erreichen sind
+    .a-option-1 = So nahe am Gehäuse, wie Schutzeinrichtung, Nabe, Dichtung und Unterlagen es zulassen
+    .a-option-2 = Genau bündig mit der Stirnfläche der Welle, wo die Schrauben am besten zu erreichen sind
     .a-option-3 = In der Mitte des Wellenendes, da es dort mehr tragen darf als irgendwo sonst
     .a-option-4 = Irgendwo: Das Drehmoment ist an jeder Stelle gleich
-    .a-because = Das Drehmoment ändert sich mit der Stelle nicht, wohl aber die Hebel: Je weiter außen, desto größer werden die Lagerkraft des kettenseitigen Lagers und die Biegung der Welle. Die Mitte ist nur die Stelle, auf die sich der Katalogwert bezieht; weiter innen ist mehr zulässig.
+    .a-because = Das Drehmoment ändert sich mit der Stelle nicht, wohl aber die Hebel: Je weiter außen, desto größer werden die Lagerkraft des kettenseitigen Lagers und die Biegung der Welle. Die Mitte ist nur die Stelle, auf die sich der Katalogwert bezieht; weiter innen ist mehr zulässig. Das letzte Wort haben die Unterlagen des Herstellers.
     .a = Wo auf das Wellenende kommt das Kettenrad?
 
 item-which-list = Zwei Listen
     .text = Für die Kette finden Sie zwei Zuschlagfaktoren: einen in den Unterlagen des Getriebes und einen anderen in einem Handbuch. Maschine: { $machine }.
-    .a-option-1 = Den aus den Unterlagen des Getriebes, und im Prüfblatt steht, welche Liste es war
-    .a-option-2 = Das Mittel der beiden
-    .a-option-3 = Den kleineren, weil eine Kette keine Vorspannung hat
-    .a-option-4 = Keinen: Der Faktor lässt die Last nur größer aussehen, als sie ist
+    .a-option-1 = Den aus den Unterlagen des Getriebes, und das Prüfblatt nennt die Liste
+    .a-option-2 = Das Mittel der beiden, da beide übliche Praxis sind und Listen auseinandergehen
+    .a-option-3 = Den kleineren, weil eine Kette ohne Vorspannung läuft und so weniger zieht
+    .a-option-4 = Keinen: Der Faktor lässt die Last nur größer aussehen, als sie wirklich ist
     .a-because = Die Faktoren sind übliche Praxis und keine Norm, und die Listen stimmen nicht überein. Faktor und Katalogwert eines Herstellers gehören zusammen, denn der Katalogwert wurde mit Blick auf diese Liste aufgestellt.
     .a = Welchen nehmen Sie?
 
 item-overloaded-shaft-end = Mehr, als das Wellenende trägt
     .text = Sie stellen fest, dass die gesamte Last am Wellenende { $load-total } beträgt. Maschine: { $machine }. Selbst in der Mitte des Wellenendes sind nur { $load-rating_middle } zulässig. So läuft es seit gestern.
-    .a-option-1 = Auf die gewöhnliche Art anhalten, freischalten und sichern lassen, es melden und so lassen, bis die Verantwortlichen den Antrieb oder seine Last geändert haben
+    .a-option-1 = Anhalten und sichern lassen, bis die Verantwortlichen den Antrieb oder seine Last geändert haben
     .a-option-2 = Laufen lassen und aufschreiben, denn ein Tag Betrieb beweist, dass die Welle fest genug ist
     .a-option-3 = Das Kettenrad bei der nächsten Wartung ein Stück nach innen setzen und bis dahin laufen lassen
     .a-option-4 = Die Kette im Lauf lockern, bis die Last niedrig genug ist
     .a-option-5 = Die Schutzeinrichtung abnehmen und im Lauf beobachten, ob das Wellenende taumelt
-    .a-because = Eine Welle biegt sich bei jeder Umdrehung hin und her: Nach vielen Umdrehungen bricht sie durch Ermüdung ohne jede Warnung, und für diesen Augenblick ist die Schutzeinrichtung da. Wer für den Antrieb verantwortlich ist, entscheidet mit den Werten des Herstellers über ein größeres Kettenrad, ein Außenlager, weniger Last oder ein anderes Getriebe.
+    .a-because = Eine Welle biegt sich bei jeder Umdrehung hin und her: Nach vielen Umdrehungen bricht sie durch Ermüdung ohne jede Warnung, und für diesen Augenblick ist die Schutzeinrichtung da. Wer für den Antrieb verantwortlich ist, entscheidet mit den Werten des Herstellers über ein größeres Kettenrad, ein Außenlager, weniger Last oder ein anderes Getriebe. Melden Sie es sofort.
     .a = Was tun Sie?
 
 item-move-sprocket-order = Das Kettenrad nach innen setzen

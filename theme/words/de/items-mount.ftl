@@ -90,8 +90,8 @@ item-fit-shims-order = Das Paket einlegen
 
 item-few-thick-leaves = Warum wenige Bleche
     .text = Ein Kollege hat unter einem Fuß acht dünne Bleche gestapelt. Maschine: { $machine }. Zusammen sind sie genau so dick wie der Spalt.
-    .a-option-1 = Aus wenigen dicken Blechen neu aufbauen: Viele dünne federn unter der Schraube und halten Schmutz fest
-    .a-option-2 = So lassen: Nur die gesamte Dicke zählt
+    .a-option-1 = Aus wenigen dicken Blechen neu aufbauen, die unter der Schraube weniger federn
+    .a-option-2 = So lassen: Nur die gesamte Dicke zählt, und die stimmt
     .a-option-3 = So lassen, aber diese Schraube fester anziehen als die anderen
     .a-option-4 = Noch ein Blech dazulegen, als Ausgleich für das, was sich der Stapel setzt
     .a-because = Jede Fuge zwischen zwei Blechen hält etwas Luft, Öl oder Schmutz und gibt ein wenig nach. Ein dicker Stapel dünner Bleche bleibt darum federnd, und die Schraube verliert ihre Dehnung. Höchstens drei bis fünf Bleche sind übliche Praxis.
@@ -99,10 +99,10 @@ item-few-thick-leaves = Warum wenige Bleche
 
 item-machine-or-shim = Die richtige Abhilfe und die zweitbeste
     .text = Unterlegbleche unter einem Fuß haben jede Anhebung in die Grenze gebracht. Maschine: { $machine }. Der Grundrahmen selbst ist noch verwunden.
-    .a-option-1 = Mit Unterlegblechen angenommen, Grundrahmen bei nächster Gelegenheit eben zu bearbeiten, Anhebungen nach dem Einlauf erneut zu prüfen
-    .a-option-2 = Endgültig angenommen: Ein unterlegter Fuß braucht keine weitere Prüfung
+    .a-option-1 = Mit Unterlegblechen angenommen; Grundrahmen später bearbeiten, Anhebungen neu ablesen
+    .a-option-2 = Endgültig angenommen: Ein innerhalb der Grenze unterlegter Fuß braucht keine weitere Prüfung
     .a-option-3 = Angenommen, weil die Schrauben den Grundrahmen eben gezogen haben
-    .a-option-4 = Abgelehnt: Unterlegbleche sind unter einem Getriebe nie zulässig
+    .a-option-4 = Abgelehnt: Unterlegbleche sind unter einem Getriebe nie zulässig, gleich bei welcher Anhebung
     .a-because = Ein eben bearbeiteter Grundrahmen ist die richtige Abhilfe. Unterlegbleche sind die zweitbeste und halten nur, solange die Schrauben fest bleiben; darum werden die Anhebungen nach dem Einlauf noch einmal abgelesen.
     .a = Was kommt in das Prüfblatt?
 
@@ -124,10 +124,10 @@ item-wedge = Was ein ebenes Blech nicht ausfüllt
 
 item-corners-fit-no-plane = Offen an zwei gegenüberliegenden Ecken
     .text = Unter einem Fuß findet die Fühlerlehre an zwei diagonal gegenüberliegenden Ecken denselben weiten Spalt und an den anderen beiden keinen. Maschine: { $machine }.
-    .a-option-1 = Den Fuß anheben, Fuß und Auflage bis aufs blanke Metall reinigen, nach einem Grat oder einem verbogenen Fuß suchen und neu messen
+    .a-option-1 = Den Fuß anheben, ihn und die Auflage reinigen, nach Grat oder Verbiegung suchen, neu messen
     .a-option-2 = Ein ebenes Paket halb so dick wie der weite Spalt einlegen
-    .a-option-3 = Ein Keilblech von der engen zur offenen Seite schneiden
-    .a-option-4 = Die Schraube fest anziehen und prüfen, ob sich die beiden Ecken schließen
+    .a-option-3 = Ein Keilblech von der engen bis zur offenen Seite schneiden, einlegen, festziehen und neu messen
+    .a-option-4 = Die Schraube fest anziehen und gleich prüfen, ob sich die beiden offenen Ecken dabei schließen
     .a-because = Kein ebener Fuß auf einer ebenen Auflage lässt zwei gegenüberliegende Ecken offen: Die Summen der Diagonalen wären gleich. Es liegt etwas dazwischen, oder der Fuß ist verbogen. Kein Blech folgt einem solchen Spalt; darum wird gereinigt und in Ordnung gebracht, bevor unterlegt wird.
     .a = Was tun Sie zuerst?
 
@@ -139,7 +139,7 @@ item-foot-fit = Eben, paralleler Spalt, Keil oder verbogen?
 
 item-wedge-cure = Einen Keilspalt beheben
     .text = Unter einem Fuß findet die Fühlerlehre an der inneren Kante kaum einen Spalt und an der äußeren einen weiten. Maschine: { $machine }. Fuß und Auflage sind sauber, und die beiden Diagonalen des Fußes stimmen überein.
-    .a-option-1 = Den Fuß oder die Auflage passend bearbeiten; bis dahin ein gestuftes oder keilförmiges Blech, nach dem Keil zugeschnitten
+    .a-option-1 = Fuß oder Auflage bearbeiten; bis dahin ein nach dem Keil geschnittenes Blech
     .a-option-2 = Ein ebenes Paket so dick wie das Mittel der vier Ecken
     .a-option-3 = Ein ebenes Paket so dick wie die weiteste Ecke
     .a-option-4 = Kein Blech: die Schraube fest anziehen und ablesen, dass sich der Spalt geschlossen hat

@@ -26,20 +26,20 @@ item-noise-equal-machines = Noch einer von derselben Art
 
 item-noise-too-close = Zu wenig Unterschied
     .text = Neben dem Antrieb lesen Sie 82 dB ab, wenn er läuft, und 80 dB, wenn er steht. Maschine: { $machine }.
-    .a-option-1 = Dass es sich aus diesen Ablesungen nicht sagen lässt, höchstens etwa 81 dB; neu ablesen, wenn es ringsum leiser ist
-    .a-option-2 = 2 dB
-    .a-option-3 = 78 dB, da der Unterschied 2 dB ist
-    .a-option-4 = 82 dB, da der Antrieb lauter ist als seine Umgebung
+    .a-option-1 = Höchstens etwa 81 dB, und dass die Ablesungen für mehr zu nah beieinander liegen
+    .a-option-2 = 2 dB, da der Antrieb so viel zu seiner Umgebung hinzufügt
+    .a-option-3 = 78 dB, da der Unterschied von 2 dB von der Umgebung abgeht
+    .a-option-4 = 82 dB, da der Antrieb lauter ist als seine Umgebung und darum allein zählt
     .a-because = Unter 6 dB Unterschied wächst die Korrektur so schnell, dass ein kleiner Fehler in einer der Ablesungen über das Ergebnis entscheidet; die Norm lässt dann 1,3 dB zu und nennt das Ergebnis eine obere Schranke. 82 minus 1,3 sind etwa 81 dB. Kommen Sie in der Pause wieder.
     .a = Was schreiben Sie für den Antrieb allein auf?
 
 item-noise-louder = Lauter als im letzten Monat
     .text = Am selben Ort, mit demselben Messgerät und bei derselben Last zeigt der Antrieb 6 dB mehr als vor einem Monat. Maschine: { $machine }. Die Umgebung hat sich nicht geändert.
-    .a-option-1 = Er strahlt die vierfache Energie ab: Etwas an ihm hat sich beträchtlich geändert, und als Nächstes wird die Schwingung abgelesen
-    .a-option-2 = Er ist 6 % lauter, was innerhalb der Streuung liegt
-    .a-option-3 = Nichts, solange der Pegel unter 90 dB liegt
-    .a-option-4 = Er ist lauter, weil er eingelaufen ist
-    .a-because = Je zehn Dezibel ist die Energie zehnmal so groß: 6 dB sind die vierfache Energie, so viel, wie die doppelte Schwinggeschwindigkeit abstrahlen würde. Ein eingelaufener Antrieb wird leiser. Eine Grenze für die Ohren sagt nichts darüber, ob eine Maschine gesund ist.
+    .a-option-1 = Er strahlt die vierfache Energie ab, also hat sich an ihm etwas geändert
+    .a-option-2 = Er ist 6 % lauter, was innerhalb der Streuung eines solchen Geräts liegt
+    .a-option-3 = Nichts über die Maschine, solange der Pegel unter 90 dB bleibt
+    .a-option-4 = Er ist lauter, weil er eingelaufen ist und die Zähne jetzt frei ineinandergreifen
+    .a-because = Je zehn Dezibel ist die Energie zehnmal so groß: 6 dB sind die vierfache Energie, so viel, wie die doppelte Schwinggeschwindigkeit abstrahlen würde. Also wird als Nächstes die Schwingung abgelesen. Ein eingelaufener Antrieb wird leiser. Eine Grenze für die Ohren sagt nichts darüber, ob eine Maschine gesund ist.
     .a = Was sagt Ihnen das?
 
 item-noise-how-long = Wie lange bei diesem Pegel?
@@ -69,7 +69,7 @@ item-noise-plugs = Nur ein kurzer Blick
     .a-option-1 = Ihn holen und aufsetzen, bevor Sie am Schild vorbeigehen
     .a-option-2 = Schnell hineingehen, da zwei Minuten in der Dosis eines Tages nichts sind
     .a-option-3 = Auf dem Weg die Finger in die Ohren stecken
-    .a-option-4 = Hineingehen, da Sie den Lärm gewohnt sind
+    .a-option-4 = Hineingehen, da Sie den Lärm gewohnt sind und wissen, wie er klingen soll
     .a-because = Was der Lärm am Gehör zerstört, kommt nicht wieder, und das Schild gilt für alle und für jede Minute. Den Lärm gewohnt zu sein ist das erste Zeichen eines Verlusts. Gewohnheiten bilden sich bei den kurzen Besuchen.
     .a = Was tun Sie?
 

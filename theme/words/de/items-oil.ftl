@@ -43,10 +43,10 @@ item-oil-choose-grade = Eine Viskositätsklasse für diese Temperatur
 
 item-oil-mixed = Eine halbe Kanne von etwas anderem
     .text = Der Ölstand ist niedrig. Maschine: { $machine }. Im Getriebe ist ein synthetisches Öl; im Lager steht eine halbe Kanne Mineralöl derselben ISO-Viskositätsklasse.
-    .a-option-1 = Das Öl besorgen, das darin ist; dieselbe Viskositätsklasse heißt nicht, dass sich zwei Öle mischen lassen
-    .a-option-2 = Einfüllen, da dieselbe Viskositätsklasse dasselbe Öl ist
-    .a-option-3 = Einfüllen, aber nur bis zur unteren Marke
-    .a-option-4 = Ein dickeres Mineralöl einfüllen, das den Unterschied ausgleicht
+    .a-option-1 = Das Öl besorgen, das darin ist, da sich zwei Öle einer Klasse schlecht vertragen können
+    .a-option-2 = Einfüllen, da dieselbe ISO-Viskositätsklasse dasselbe Öl bedeutet
+    .a-option-3 = Einfüllen, aber nur bis zur unteren Marke, damit sich wenig mischt
+    .a-option-4 = Ein um eine Klasse dickeres Mineralöl einfüllen, das den Unterschied der Grundöle ausgleicht
     .a-because = Eine Viskositätsklasse sagt, wie dick ein Öl bei 40 °C (104 °F) ist, und nichts über sein Grundöl oder seine Zusätze. Zwei Öle können sich nicht vertragen: Schaum, Schlamm, schrumpfende Dichtungen. Solange Hersteller oder Öllieferant nicht sagen, dass sie sich mischen lassen, kommt in den Ölsumpf das, was darin ist, oder er wird abgelassen und gespült.
     .a = Was tun Sie?
 
@@ -84,7 +84,7 @@ item-oil-expansion = Ausdehnung nach Datenblatt
 
 item-oil-topped-hot = Gleich nach dem Anhalten nachgefüllt
     .text = Zehn Minuten nach dem Anhalten stand das Öl, noch heiß, ein wenig unter der unteren Marke. Maschine: { $machine }. Ein Auszubildender hat nachgefüllt, bis es die untere Marke erreichte, und es abgezeichnet.
-    .a-option-1 = Nach dem Abkühlen wird es wieder unter der unteren Marke stehen, da heißes Öl mehr Platz braucht
+    .a-option-1 = Kalt wird es wieder unter der unteren Marke stehen, da heißes Öl mehr Platz braucht
     .a-option-2 = Nichts, da auf der Marke zwischen den Marken ist
     .a-option-3 = Nach dem Abkühlen wird es über der oberen Marke stehen
     .a-option-4 = Kaltes und heißes Öl stehen gleich hoch, also spielt die Wärme keine Rolle
@@ -107,11 +107,11 @@ item-oil-breather-verdict = Atmet es?
 
 item-oil-hot-plug = Druck hinter der Verschlussschraube
     .text = Das Manometer am Gehäuse zeigt bei Betriebstemperatur { $oil-gauge }, also ist der Entlüfter verstopft. Maschine: { $machine }. Er muss frei gemacht werden.
-    .a-option-1 = Anhalten, freischalten und sichern, Energiefreiheit feststellen, abkühlen lassen, bis das Manometer zurückgegangen ist, dann mit Augenschutz langsam öffnen
-    .a-option-2 = Im Lauf die Einfüllschraube anlösen, damit der Druck vor dem Anhalten entweicht
-    .a-option-3 = Anhalten und den Entlüfter sofort herausnehmen, solange das Öl dünn ist
-    .a-option-4 = Den Entlüfter im Lauf von außen freibohren
-    .a-because = Heißes Öl mit Druck dahinter spritzt und verbrüht. Gesichert kann der Antrieb nicht unter Ihren Händen anlaufen, und kühl hat er keinen Druck: Die Luft ist wieder zusammengeschrumpft. Auch dann löst man eine Verschlussschraube langsam, das Gesicht abgewandt.
+    .a-option-1 = Freischalten, sichern, Energiefreiheit feststellen, abkühlen lassen, dann langsam öffnen
+    .a-option-2 = Im Lauf die Einfüllschraube langsam anlösen, damit der Druck vor dem Anhalten entwichen ist
+    .a-option-3 = Anhalten, sichern und den Entlüfter sofort herausnehmen, solange das Öl noch heiß und dünn ist
+    .a-option-4 = Den Entlüfter im Lauf mit Schutzbrille von außen freibohren
+    .a-because = Heißes Öl mit Druck dahinter spritzt und verbrüht. Gesichert kann der Antrieb nicht unter Ihren Händen anlaufen, und kühl hat er keinen Druck: Die Luft ist wieder zusammengeschrumpft. Auch dann löst man eine Verschlussschraube langsam, das Gesicht abgewandt und mit Augenschutz.
     .a = Wie gehen Sie vor?
 
 item-oil-life-hot = Wie lange hält heißes Öl?

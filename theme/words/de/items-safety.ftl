@@ -14,21 +14,21 @@ item-lock-out-order = Freischalten und sichern
 
 item-what-a-try-start-proves = Nach dem Einschaltversuch
     .text = Der Antrieb ist freigeschaltet und gesichert. Maschine: { $machine }. Sie haben den Starttaster gedrückt, und nichts hat sich bewegt.
-    .a-option-1 = Der Motor läuft von hier aus nicht an; eine hängende Last, eine straffe Kette, eine Feder oder Druck können den Antrieb noch bewegen
-    .a-option-2 = Der Antrieb ist energiefrei, also darf die Kette geöffnet werden
-    .a-option-3 = Der Antrieb ist sicher, solange jemand am Starttaster steht
-    .a-option-4 = Der Trennschalter ist in Ordnung, also kann das Schloss bei einer kurzen Arbeit wegbleiben
-    .a-because = Der Einschaltversuch beweist für eine Quelle und von einer Stelle aus, dass sie abgeschaltet ist. Nach gespeicherter Energie wird eigens gesucht; sie wird abgebaut oder gesperrt und beobachtet, wenn sie sich wieder aufbauen kann.
+    .a-option-1 = Der Motor läuft von hier aus nicht an, gespeicherte Energie kann den Antrieb aber noch bewegen
+    .a-option-2 = Der Antrieb ist energiefrei, da der Motor seine einzige Quelle ist, also darf die Kette geöffnet werden
+    .a-option-3 = Am Antrieb lässt sich sicher arbeiten, solange jemand am Starttaster steht
+    .a-option-4 = Der Trennschalter ist in Ordnung, also kann das Schloss bei einer kurzen Arbeit ruhig wegbleiben
+    .a-because = Der Einschaltversuch beweist für eine Quelle und von einer Stelle aus, dass sie abgeschaltet ist. Eine hängende Last, eine straffe Kette, eine Feder oder Druck können den Antrieb noch bewegen. Nach gespeicherter Energie wird eigens gesucht; sie wird abgebaut oder gesperrt und beobachtet, wenn sie sich wieder aufbauen kann.
     .a = Was wissen Sie jetzt?
 
 item-stored-energy = Die Last, die wartet
     .text = Der Antrieb wurde angehalten, während auf der getriebenen Seite noch Material lag, und die Leertrumseite der Kette hängt gerade und straff. Maschine: { $machine }. Eine Rücklaufsperre hält ihn. Sie müssen die Kette lockern und die Fußschrauben lösen.
-    .a-option-1 = Die Last auf der getriebenen Seite mit einer dafür bestimmten Vorrichtung abnehmen oder festsetzen lassen und dann sehen, dass beide Trume durchhängen
-    .a-option-2 = Sich auf die Rücklaufsperre verlassen, da sie für die Last bemessen ist
-    .a-option-3 = Die Fußschrauben langsam lösen, sodass das Getriebe der Last entgegenkriecht
+    .a-option-1 = Die Last auf der getriebenen Seite mit der Vorrichtung dafür abnehmen oder festsetzen lassen
+    .a-option-2 = Sich auf die Rücklaufsperre verlassen, da sie für die Last bemessen ist und sie in dieser Richtung hält
+    .a-option-3 = Die Fußschrauben langsam lösen, sodass das Getriebe der Last von selbst ein Stück entgegenkriecht
     .a-option-4 = Den Motor einen Augenblick rückwärts drehen, um die Last von der Kette zu nehmen
     .a-option-5 = Die Kette am Lasttrum öffnen und dabei seitlich stehen
-    .a-because = Eine Rücklaufsperre oder Bremse am Antrieb hält nur durch eben die Teile, die Sie lösen wollen. Die Last wird dort abgenommen oder festgesetzt, wo sie hängt, und von dazu Befugten; eine belastete Kette oder ein gelöstes Getriebe bewegt sich schneller als eine Hand.
+    .a-because = Eine Rücklaufsperre oder Bremse am Antrieb hält nur durch eben die Teile, die Sie lösen wollen. Die Last wird dort abgenommen oder festgesetzt, wo sie hängt, und von dazu Befugten; eine belastete Kette oder ein gelöstes Getriebe bewegt sich schneller als eine Hand. Erst wenn man sieht, dass beide Trume durchhängen, wird etwas gelöst.
     .a = Was kommt zuerst?
 
 item-move-under-power = Während der Arbeit drehen
@@ -55,9 +55,9 @@ item-back-to-work-order = Den Antrieb wieder übergeben
 
 item-guard-missing = Nur für eine Minute
     .text = Der Kettenschutz liegt zur Reparatur auf der Werkbank. Maschine: { $machine }. Der Schichtführer bittet Sie, den Antrieb eine Minute laufen zu lassen, nur um ihn zu hören.
-    .a-option-1 = Gesichert lassen, bis eine vorschriftsmäßige Schutzeinrichtung befestigt ist, und das auch sagen
-    .a-option-2 = Laufen lassen, während jemand am Stopptaster steht
-    .a-option-3 = Mit einem quer über den Laufgang gespannten Seil laufen lassen
-    .a-option-4 = Leer und langsam laufen lassen, da nichts herausgeschleudert werden kann
-    .a-because = Eine Kette zieht bei jeder Geschwindigkeit einen Ärmel ein. 29 CFR 1910.219 verlangt, dass Kettenräder und Ketten umschlossen sind, sofern sie nicht außer Reichweite sind, mehr als 7 ft (2,13 m) über dem Boden; eine Minute ist keine Ausnahme.
+    .a-option-1 = Gesichert lassen, bis eine vorschriftsmäßige Schutzeinrichtung befestigt ist
+    .a-option-2 = Die eine Minute laufen lassen, während jemand am Stopptaster steht
+    .a-option-3 = Laufen lassen, mit einem Seil quer über den Laufgang, das die Leute fernhalten soll
+    .a-option-4 = Leer und langsam laufen lassen, da dann nichts herausgeschleudert wird oder bricht
+    .a-because = Eine Kette zieht bei jeder Geschwindigkeit einen Ärmel ein. 29 CFR 1910.219 verlangt, dass Kettenräder und Ketten umschlossen sind, sofern sie nicht außer Reichweite sind, mehr als 7 ft (2,13 m) über dem Boden; eine Minute ist keine Ausnahme. Das sagen Sie auch dem Schichtführer.
     .a = Was tun Sie?

@@ -74,11 +74,11 @@ item-vibrate-find-part = Vom Typenschild und der Zeichnung zum Teil
 
 item-vibrate-twice = Zweimal je Umdrehung
     .text = Die stärkste Linie im Spektrum liegt bei { $vibrate-peak_frequency }. Maschine: { $machine }. Der Motor dreht mit { $vibrate-motor_frequency }, und das Gehäuse schwingt längs der Welle fast ebenso stark wie quer dazu.
-    .a-option-1 = Die Ausrichtung des Motors zum Getriebe und damit die Füße und die Kupplung
-    .a-option-2 = Die Auswuchtung des Motorläufers
+    .a-option-1 = Die Ausrichtung des Motors zum Getriebe
+    .a-option-2 = Die Auswuchtung des Motorläufers und seines Lüfters
     .a-option-3 = Den Außenring des Lagers auf der Abtriebswelle
-    .a-option-4 = Die Zähne der ersten Getriebestufe
-    .a-because = Zweimal je Umdrehung, und viel davon längs der Welle, ist das, was schlecht ausgerichtete Wellen gewöhnlich zeigen (übliche Praxis). Unwucht kommt einmal je Umdrehung und kaum längs der Welle; ein Lager und ein Zahneingriff haben eigene Frequenzen. Es ist ein Hinweis und kein Beweis: Freischalten, sichern und die Messuhren nehmen.
+    .a-option-4 = Die Zähne der ersten Getriebestufe, gleich am Motor
+    .a-because = Zweimal je Umdrehung, und viel davon längs der Welle, ist das, was schlecht ausgerichtete Wellen gewöhnlich zeigen (übliche Praxis). Unwucht kommt einmal je Umdrehung und kaum längs der Welle; ein Lager und ein Zahneingriff haben eigene Frequenzen. Es ist ein Hinweis und kein Beweis: Freischalten, sichern und die Messuhren nehmen und auch Füße und Kupplung ansehen.
     .a = Was sehen Sie sich zuerst an?
 
 item-vibrate-overall = Das Ganze aus seinen Linien
@@ -125,16 +125,16 @@ item-vibrate-zone-plate = Vom Typenschild zur Zone
 
 item-vibrate-zone-c = Was Zone C verlangt
     .text = Ein neuer Antrieb ist eingelaufen, und seine Schwingung bleibt in Zone C. Maschine: { $machine }.
-    .a-option-1 = Er darf eine Zeit lang unter Beobachtung laufen, bis die Ursache gefunden und behoben ist
-    .a-option-2 = Er ist so gut wie jeder neue Antrieb
-    .a-option-3 = Er darf ohne zeitliche Begrenzung laufen
-    .a-option-4 = Er wird innerhalb einer Stunde zu Bruch gehen
+    .a-option-1 = Er darf eine Zeit lang unter Beobachtung laufen, bis die Ursache behoben ist
+    .a-option-2 = Er ist so gut wie jeder neue Antrieb, da alle in dieser Zone anfangen
+    .a-option-3 = Er darf ohne zeitliche Begrenzung laufen, da allein Zone D Schaden anrichtet
+    .a-option-4 = Er wird innerhalb einer Stunde zu Bruch gehen, also muss er sofort stehen
     .a-because = Neue Maschinen fallen gewöhnlich in Zone A. Zone B eignet sich für den Dauerbetrieb ohne zeitliche Begrenzung. Zone C nicht: Die Maschine läuft nur so lange, bis man sie in Ordnung bringen kann. In Zone D gilt die Schwingung als stark genug, um Schaden anzurichten (so wird die Norm zitiert).
     .a = Was folgt daraus?
 
 item-vibrate-zone-d = Er rüttelt
     .text = Der Antrieb hat plötzlich zu rütteln begonnen; das Messgerät an der Öffnung der Schutzeinrichtung zeigt weit mehr als die Grenze zwischen den Zonen C und D. Maschine: { $machine }. Ein Kollege will mit der Hand fühlen, welche Schraube lose ist.
-    .a-option-1 = Alle fernhalten, anhalten, freischalten und sichern lassen und im Stillstand die Ursache suchen
+    .a-option-1 = Alle fernhalten, den Antrieb anhalten und sichern lassen und dann die Ursache suchen
     .a-option-2 = Den Kollegen fühlen lassen, da die Schrauben außerhalb der Schutzeinrichtung liegen
     .a-option-3 = Die Schrauben im Lauf anziehen, da man nur dann sieht, welche lose ist
     .a-option-4 = Bis zum Schichtende laufen lassen und in das Betriebsbuch schreiben
@@ -186,11 +186,11 @@ item-vibrate-trend-growing = Wie lange noch, wenn es um Anteile wächst?
 
 item-vibrate-rough-start = Unruhig am ersten Tag
     .text = Beim ersten Start zeigte der neue Antrieb { $vibrate-first }. Maschine: { $machine }. Jetzt ist er eingelaufen, und die letzten vier Ablesungen liegen um { $vibrate-baseline }, am selben Ort, bei derselben Last und Temperatur.
-    .a-option-1 = Die erste Ablesung im Prüfblatt behalten, den Bezugswert aus den beharrenden bilden und die Warnung danach einstellen
+    .a-option-1 = Den Bezugswert aus den beharrenden Ablesungen bilden und die Warnung danach einstellen
     .a-option-2 = Einen Fehler melden, da die erste Ablesung so hoch war
     .a-option-3 = Die Warnung nach der ersten Ablesung einstellen, damit sie nicht zu oft kommt
     .a-option-4 = Als Bezugswert das Mittel aller fünf Ablesungen nehmen
-    .a-because = Zähne, Dichtungen und Kette laufen sich in den ersten Stunden ein, und ein neuer Antrieb läuft dann unruhiger als jemals danach. Das allein ist kein Fehler. Eine Warnung nach der ersten Ablesung würde die erste wirkliche Änderung verschlafen.
+    .a-because = Zähne, Dichtungen und Kette laufen sich in den ersten Stunden ein, und ein neuer Antrieb läuft dann unruhiger als jemals danach. Das allein ist kein Fehler, und die erste Ablesung bleibt im Prüfblatt stehen. Eine Warnung nach der ersten Ablesung würde die erste wirkliche Änderung verschlafen.
     .a = Was tun Sie?
 
 item-vibrate-reading-order = Eine Ablesung nehmen
