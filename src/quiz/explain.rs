@@ -57,6 +57,12 @@ pub fn said_again(says: &str) -> &str {
     SAYS.iter().find(plain).map_or(says, |message| message.text())
 }
 
+/// That an answer is not right, where no verdict beside it says so.
+#[cfg(not(wordless))]
+pub fn not_right() -> &'static str {
+    WRONG.text()
+}
+
 pub(crate) fn right(_text: &str) -> String {
     RIGHT.text().into()
 }
