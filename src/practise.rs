@@ -4,7 +4,7 @@ use anyhow::{Error, Result, bail};
 use drivecourse_course::portray::Portrait;
 use drivecourse_machine::chance::{Stream, derive};
 use drivecourse_machine::{amount, messages};
-use drivecourse_quiz::explain::{part_letter, skill_name};
+use drivecourse_quiz::explain::{not_right, part_letter, skill_name};
 use drivecourse_quiz::{Ask, Bank, Body, Mark, Part, Question, Setting, Verdict, hint, letter, mark};
 
 use crate::assets::Assets;
@@ -247,5 +247,8 @@ fn steps(question: &Question, part: &Part) -> String {
 fn verdict(mark: &Mark) -> String {
     let read =
         if mark.read_as.is_empty() { String::new() } else { format!("{} ", READ_AS.say(&[("answer", &mark.read_as)])) };
-    format!("  {read}{}\n", mark.says)
+    // A wrong turn that is known says by itself that something is wrong.
+    let plainly = mark.verdict == Verdict::Wrong && mark.causes.is_empty() && mark.says != not_right();
+    let wrong = if plainly { format!("{} ", not_right()) } else { String::new() };
+    format!("  {read}{wrong}{}\n", mark.says)
 }

@@ -6,7 +6,7 @@ use drivecourse_course::pages::model::{Report, ReportSection, Trusted};
 use drivecourse_course::words::ENGLISH;
 use drivecourse_machine::language::{Message, code, slug, translated, with_decimal_mark};
 use drivecourse_quiz::Verdict;
-use drivecourse_quiz::explain::skill_name;
+use drivecourse_quiz::explain::{said_again, skill_name};
 use drivecourse_quiz::grade::ENOUGH;
 use drivecourse_records::Date;
 use drivecourse_records::report::{
@@ -397,7 +397,7 @@ pub(crate) fn answer(report: &AnswerReport) -> Report {
                 if revision.tolerance.is_empty() { EXACTLY_THAT.text().into() } else { revision.tolerance.clone() },
             ),
             row(MARK, format!("{} ({})", of(revision.earned, revision.of), verdict(&revision.verdict))),
-            row(WHY, revision.says.clone()),
+            row(WHY, said_again(&revision.says).to_owned()),
         ]);
         // The short name is that of tables, which is English; why the mark says the same in words.
         let cause = revision.cause.iter().filter(|_| code() == ENGLISH);

@@ -104,6 +104,7 @@ pub(crate) fn begin_built_in_with<T>(
         return Ok((known, begin_in(None, speech, |_| Ok(((), None)))?.1));
     }
     let mut assets = Assets::load(None)?;
+    name_skills(skills(&assets, false));
     if let Some(words) = foreseen(folder.as_deref(), &cli::Speech { language: exam, ..speech.clone() }) {
         take_on(&words)?;
         assets.speak(words, false);

@@ -35,8 +35,8 @@ pub(crate) use instruments::how_read;
 
 /// What pictures say that are made of the registry's values.
 pub(crate) fn messages() -> Vec<Message> {
-    [align::SAYS, chain::SAYS, follow::SAYS, heat::SAYS, instruments::SAYS, mount::SAYS, start::SAYS, vibrate::SAYS]
-        .concat()
+    let drive = [align::SAYS, chain::SAYS, fasten::SAYS, follow::SAYS, heat::SAYS, instruments::SAYS];
+    [drive.concat(), [mount::SAYS, start::SAYS, vibrate::SAYS].concat()].concat()
 }
 
 /// The pictures an item or a chapter may name.

@@ -155,7 +155,7 @@ fn own_values(linked: &Linked, plans: &[Plan]) -> Vec<String> {
 fn names(linked: &'static Linked) -> Vec<Name> {
     let (Some(si), Some(us)) = (linked.formula(System::Si), linked.formula(System::Us)) else { return Vec::new() };
     let named = |kind: Kind, bracket: Option<&str>, usual: &'static Unit| {
-        bracket.and_then(|symbol| Unit::find(kind, symbol)).unwrap_or(usual).symbol
+        bracket.and_then(|symbol| Unit::find(kind, symbol)).unwrap_or(usual).said()
     };
     let row = |quantity: &'static drivecourse_machine::Quantity, in_si: Option<&str>, in_us: Option<&str>| Name {
         symbol: Trusted::made_by_us(format!("<math>{}</math>", symbol_mathml(quantity.symbol))),
@@ -272,7 +272,7 @@ pub fn quantities(cards: &Cards<'_>, topic: &Topic) -> Result<Trusted, PageError
                 Kind::Choice => ONE_OF_A_LIST.text().to_owned(),
                 Kind::Count => NUMBER.text().to_owned(),
                 _ if quantity.unit(system).is_bare() => NO_UNIT.text().to_owned(),
-                _ => quantity.unit(system).symbol.to_owned(),
+                _ => quantity.unit(system).said().to_owned(),
             };
             QuantityRow {
                 symbol: symbol(id),

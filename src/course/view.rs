@@ -289,7 +289,7 @@ fn lettered(question: &Question, index: usize) -> Option<char> {
 pub(crate) fn answer_unit(part: &Part, system: System) -> String {
     part.asked()
         .filter(|id| id.get().choices.is_empty())
-        .map_or_else(String::new, |id| id.get().unit(system).symbol.to_owned())
+        .map_or_else(String::new, |id| id.get().unit(system).said().to_owned())
 }
 
 /// Accepted answers by other methods, where they come out differently.

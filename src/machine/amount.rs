@@ -68,10 +68,10 @@ pub fn choice(quantity: &Quantity, base: f64) -> Option<&'static str> {
 
 /// `text` followed by the unit, spaced as the unit is: `45°`, `4 %`, `11 mm`, `19`.
 pub fn with_unit(text: &str, unit: &Unit) -> String {
-    match unit.symbol {
+    match unit.said() {
         "" => text.to_owned(),
         "°" => format!("{text}°"),
-        symbol => format!("{text}{SPACE}{symbol}"),
+        said => format!("{text}{SPACE}{said}"),
     }
 }
 

@@ -150,7 +150,7 @@ static SPOKEN: OnceLock<Language> = OnceLock::new();
 /// What this crate says, beside the words of the registry.
 pub fn messages() -> Vec<Message> {
     use crate::{amount, face, instrument, source, unit};
-    let read = [amount::SAYS, unit::NAMES, unit::spoken::SAYS].concat();
+    let read = [amount::SAYS, unit::NAMES, unit::SAID, unit::spoken::SAYS].concat();
     [&read, face::slip::NAMES, face::slip::SAYS, instrument::NAMES, source::SAYS].concat()
 }
 

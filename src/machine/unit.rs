@@ -149,6 +149,10 @@ messages! { pub(crate) NAMES {
     LEVEL = "kind-level", "a sound level";
 } }
 
+messages! { pub(crate) SAID {
+    TURNS_SAID = "unit-turns", "turns";
+} }
+
 /// The two sets of units in which everything can be shown.
 #[derive(
     Debug,
@@ -218,6 +222,11 @@ impl Unit {
     /// Whether a number printed in this unit is followed by nothing at all.
     pub fn is_bare(&self) -> bool {
         self.symbol.is_empty()
+    }
+
+    /// The unit as people read it: its symbol, or where that is a word, the word of the language spoken.
+    pub fn said(&self) -> &'static str {
+        if self.kind == Kind::Turns && self.symbol == "turns" { TURNS_SAID.text() } else { self.symbol }
     }
 
     /// The unit printed as `symbol`, if there is one for `kind`.

@@ -6,6 +6,8 @@ use std::collections::BTreeMap;
 use std::sync::{PoisonError, RwLock};
 
 use drivecourse_machine::amount::{SPACE, number, with_unit};
+#[cfg(not(wordless))]
+use drivecourse_machine::language::Message;
 use drivecourse_machine::language::{slug, translated};
 use drivecourse_machine::{Figures, Registry, Unit, messages};
 
@@ -24,12 +26,12 @@ messages! { pub(crate) SAYS {
     CARRIED = "explain-carried", "Right from your own answer to {parts}: the slip there is not charged twice.";
     AND = "explain-and", "and";
     OR_ELSE = "explain-or-else", "Or else:";
-    WRONG_CHOICE = "explain-wrong-choice", "Not right. Work the numbers through again and hold them against the limit.";
+    WRONG_CHOICE = "explain-wrong-choice", "Work the numbers through again and hold them against the limit.";
     CLOSE_LARGE = "explain-close-large", "Close, but too large: look at how you rounded on the way.";
     CLOSE_SMALL = "explain-close-small", "Close, but too small: look at how you rounded on the way.";
-    TOO_LARGE = "explain-too-large", "Not right: the answer is too large. Open the steps and compare them with yours, one at a time.";
-    TOO_SMALL = "explain-too-small", "Not right: the answer is too small. Open the steps and compare them with yours, one at a time.";
-    UNCONVERTED = "explain-unconverted", "You put the {quantity} into the formula in the wrong unit ({shown}): it wants {wanted}.";
+    TOO_LARGE = "explain-too-large", "The answer is too large. Open the steps and compare them with yours, one at a time.";
+    TOO_SMALL = "explain-too-small", "The answer is too small. Open the steps and compare them with yours, one at a time.";
+    UNCONVERTED = "explain-unconverted", "You put “{quantity}” into the formula in the wrong unit ({shown}): it wants {wanted}.";
     STOPPED = "explain-stopped", "You gave the {quantity}; that is a step on the way, not what was asked.";
     OTHER_UNIT = "explain-other-unit", "The number would be right with another unit ({unit}): check the one you wrote.";
     WRONG_WAY = "explain-wrong-way", "You changed the unit ({unit}) the wrong way round: multiply where you divided.";
@@ -45,6 +47,20 @@ messages! { pub(crate) SAYS {
 
 pub(crate) fn blank() -> String {
     BLANK.text().into()
+}
+
+/// What was said of an answer when it was marked, in the language spoken now where it is a sentence with nothing filled
+/// in: records keep the words of the day.
+#[cfg(not(wordless))]
+pub fn said_again(says: &str) -> &str {
+    let plain = |message: &&Message| message.english == says && !says.contains('{');
+    SAYS.iter().find(plain).map_or(says, |message| message.text())
+}
+
+/// That an answer is not right, where no verdict beside it says so.
+#[cfg(not(wordless))]
+pub fn not_right() -> &'static str {
+    WRONG.text()
 }
 
 pub(crate) fn right(_text: &str) -> String {
@@ -141,7 +157,14 @@ pub(crate) fn wrong(question: &Question, part: &Part, base: f64, causes: &[Cause
     match causes {
         [] => unknown(question, part, base),
         [cause] => sentence(cause),
-        [first, second, ..] => format!("{} {} {}", sentence(first), OR_ELSE.text(), sentence(second)),
+        [first, others @ ..] => {
+            let first = sentence(first);
+            // Two wrong turns may be told in the same words.
+            match others.iter().map(sentence).find(|other| *other != first) {
+                Some(other) => format!("{first} {} {other}", OR_ELSE.text()),
+                None => first,
+            }
+        }
     }
 }
 
@@ -214,7 +237,7 @@ fn unit_name(unit: &Unit) -> &'static str {
 
 /// A unit as the person is told of it.
 fn unit_said(unit: &Unit) -> &'static str {
-    if unit.is_bare() { PLAIN_NUMBER.text() } else { unit.symbol }
+    if unit.is_bare() { PLAIN_NUMBER.text() } else { unit.said() }
 }
 
 pub(crate) fn wrong_order(part: &Part, given: &[usize]) -> String {
@@ -233,7 +256,8 @@ pub(crate) fn wrong_order(part: &Part, given: &[usize]) -> String {
 }
 
 pub(crate) fn wrong_pick(because: &str) -> String {
-    if because.is_empty() { WRONG.text().into() } else { format!("{} {because}", WRONG.text()) }
+    // That it is not right is the verdict already.
+    if because.is_empty() { WRONG.text().into() } else { because.into() }
 }
 
 /// The tolerance of a part as a person reads it: `± 12 N`; empty for choices and counts.

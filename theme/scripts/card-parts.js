@@ -1,11 +1,14 @@
 // The parts of a card as elements, in the same shape as the page templates write them.
 "use strict";
 (() => {
+  /** `text` with every number kept on one line with the short word behind it, which is its unit. */
+  const tied = (text) => text.replace(/([\p{Nd}½¼¾]) (?=[\p{L}°%µ²³·/]{1,6}(?![\p{L}\p{Nd}]))/gu, "$1\u00a0");
+
   /** An element with a class, and texts or elements inside. */
   const make = (name, look, ...inside) => {
     const element = document.createElement(name);
     if (look) element.className = look;
-    element.append(...inside.filter((part) => part !== null && part !== ""));
+    element.append(...inside.filter((part) => part !== null && part !== "").map((part) => (typeof part === "string" ? tied(part) : part)));
     return element;
   };
 
@@ -104,5 +107,5 @@
     make("details", "solution", make("summary", "", say("card-answer-and-solution")), figure(solvedDrawing), ...face.solutions.map(solved)),
   ].filter(Boolean);
 
-  window.drivecourse.parts = { make, markup, question };
+  window.drivecourse.parts = { make, markup, tied, question };
 })();

@@ -3,7 +3,7 @@
 "use strict";
 (() => {
   const { isLive, ask, draw } = window.drivecourse;
-  const { make, question } = window.drivecourse.parts;
+  const { make, tied, question } = window.drivecourse.parts;
   const SEEDS = 1_000_000; // cases have numbers of at most six figures, so that a person can say them
   let names = 0;
 
@@ -32,6 +32,8 @@
     heard.id = `${name}-heard`;
     const picking = options.length > 0 && asked.querySelector(".answer-as")?.textContent !== say("card-letters-in-order");
     let read;
+    /** Takes back what stands below the field: the verdict says it. */
+    let hush = () => {};
     if (picking) {
       const group = asked.querySelector(".options");
       group.setAttribute("role", "radiogroup");
@@ -55,12 +57,18 @@
       const label = make("label", "", letter ? say("script-your-answer-to", { letter }) : say("script-your-answer"));
       label.htmlFor = name;
       let wait;
+      let marked;
+      hush = () => {
+        clearTimeout(wait);
+        marked = input.value;
+        if (heard.classList.contains("is-refused")) heard.textContent = "";
+      };
       input.addEventListener("input", () => {
         clearTimeout(wait);
         wait = setTimeout(async () => {
           const text = input.value;
           const reply = await ask("read", ...face.card.spot(), face.system, place, text).catch(() => null);
-          if (!reply || input.value !== text) return;
+          if (!reply || input.value !== text || (marked === text && "refused" in reply)) return;
           heard.classList.toggle("is-refused", "refused" in reply);
           heard.textContent = "refused" in reply ? reply.refused : reply.read ? say("script-read-as", { amount: reply.read }) : "";
         }, 250);
@@ -72,9 +80,10 @@
       read,
       show: (mark) => {
         verdict.dataset.verdict = mark.verdict;
-        const of = mark.of === 1 ? say("script-one-mark") : say("marks", { count: mark.of });
+        const of = mark.of === 1 ? say("script-one-mark") : say("script-marks-of", { count: mark.of });
         const word = say(`script-verdict-${mark.verdict}`);
-        const says = mark.says === `${word}.` ? "" : ` ${mark.says}`;
+        const says = mark.says === `${word}.` ? "" : ` ${tied(mark.says)}`;
+        hush();
         verdict.replaceChildren(make("strong", "", say("script-earned", { word, earned: mark.earned, of })), says);
       },
     };

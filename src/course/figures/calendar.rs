@@ -121,7 +121,7 @@ impl Calendar {
             sketch.text(pt(place(age), bottom + 15.0), Anchor::Middle, &unit.say(&[("count", count)]));
         }
         if let Some((age, words)) = &self.now {
-            sketch.line(pt(place(*age), 0.0), pt(place(*age), bottom), Line::Hidden);
+            sketch.upright(place(*age), 0.0, bottom, Line::Hidden);
             let edge = place(*age).clamp(60.0, WIDE - 60.0);
             sketch.text(pt(edge, -10.0), Anchor::Middle, words);
         }

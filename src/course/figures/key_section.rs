@@ -72,8 +72,14 @@ impl KeySection {
         sketch.text(polar(centre, 0.5 * (SHAFT + HUB), 2.4), Anchor::Middle, HUB_NAME.text());
         let (left, right) = (pt(key.low.x, key.low.y), pt(key.high.x, key.low.y));
         let top = HUB - SHAFT - 0.5 * height;
-        sketch.dimension(left, right, pt(0.0, -top - 16.0), self.width_label.as_deref());
+        let up = pt(0.0, -top - 16.0);
         let above = if self.width_label.is_some() { 46.0 } else { 0.0 };
+        if self.keyway_label.is_some() {
+            // The lines up to the keyway's measure would go through a label between them.
+            sketch.dimension_beside(left, right, up, self.width_label.as_deref());
+        } else {
+            sketch.dimension(left, right, up, self.width_label.as_deref());
+        }
         sketch.dimension(left, right, pt(0.0, -top - 16.0 - above), self.keyway_label.as_deref());
         sketch.dimension(
             pt(key.high.x, key.low.y),

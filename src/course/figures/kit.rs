@@ -11,7 +11,7 @@ pub(super) const WIDTH: f64 = 440.0;
 /// The rule for the letters of a drawing: a margin round them in the colour of the paper.
 macro_rules! letters_on {
     ($paper:literal) => {
-        concat!(".fig-text{paint-order:stroke;stroke:", $paper, ";stroke-width:4px;stroke-linejoin:round}")
+        concat!(".fig-text{paint-order:stroke;stroke:", $paper, ";stroke-width:6px;stroke-linejoin:round}")
     };
 }
 
@@ -168,6 +168,22 @@ impl Sketch {
         self.element(format_args!(r#"<line x1="{x1}" y1="{y1}" x2="{x2}" y2="{y2}" {}/>"#, line.attributes()));
     }
 
+    /// An upright line at `x` from `top` to `bottom` that leaves out what stands in its way in words.
+    pub(super) fn upright(&mut self, x: f64, top: f64, bottom: f64, line: Line) {
+        let in_the_way = self.texts.iter().filter(|words| words.low.x - 3.0 <= x && x <= words.high.x + 3.0);
+        let mut gaps: Vec<(f64, f64)> = in_the_way.map(|words| (words.low.y, words.high.y)).collect();
+        gaps.sort_by(|a, b| a.0.total_cmp(&b.0));
+        gaps.push((bottom, bottom));
+        let mut from = top;
+        for (low, high) in gaps {
+            let to = low.min(bottom);
+            if to > from {
+                self.line(pt(x, from), pt(x, to), line);
+            }
+            from = from.max(high);
+        }
+    }
+
     /// Short separate lines, such as the marks of a scale, as one shape.
     pub(super) fn marks(&mut self, marks: &[(Pt, Pt)], line: Line) {
         let mut data = String::new();
@@ -269,6 +285,15 @@ impl Sketch {
     /// The distance from `a` to `b`, measured on a line moved by `offset`, with its label beyond it.
     /// The arrows stand outside where there is no room within. Nothing is drawn without a label.
     pub(super) fn dimension(&mut self, a: Pt, b: Pt, offset: Pt, label: Option<&str>) {
+        self.measured(a, b, offset, label, (b - a).length() >= 26.0);
+    }
+
+    /// As [`Self::dimension`], the arrows outside and the label beside them, where something else is measured beyond.
+    pub(super) fn dimension_beside(&mut self, a: Pt, b: Pt, offset: Pt, label: Option<&str>) {
+        self.measured(a, b, offset, label, false);
+    }
+
+    fn measured(&mut self, a: Pt, b: Pt, offset: Pt, label: Option<&str>, within: bool) {
         let Some(words) = label else { return };
         let (from, to, out) = (a + offset, b + offset, offset.unit());
         if offset.length() > 4.0 {
@@ -276,9 +301,9 @@ impl Sketch {
                 self.line(part + out * 3.0, end + out * 4.0, Line::Thin);
             }
         }
-        let (length, along) = ((to - from).length(), (to - from).unit());
+        let along = (to - from).unit();
         let (mut end, mut beyond) = (from.middle(to), out);
-        if length >= 26.0 {
+        if within {
             self.line(from, to, Line::Thin);
             self.head(from, along * -1.0, 9.0);
             self.head(to, along, 9.0);

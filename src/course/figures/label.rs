@@ -90,8 +90,8 @@ impl Sketch {
             return;
         }
         let (w, h) = (widest(&lines), LEADING * lines.len() as f64);
-        let mut best: Option<(f64, Pt, Pt, f64)> = None;
-        for (ring, extra) in [0.0, 8.0, 20.0, 34.0, 50.0].into_iter().enumerate() {
+        let mut best: Option<(f64, Pt, Option<(Pt, Pt)>)> = None;
+        for (ring, extra) in [0.0, 8.0, 20.0, 34.0, 50.0, 70.0, 92.0].into_iter().enumerate() {
             for step in 0..17_u32 {
                 let turn = f64::from(step.div_ceil(2)) * if step % 2 == 0 { -1.0 } else { 1.0 };
                 let moved = 0.5 * turn.abs() + 0.9 * ring as f64;
@@ -101,20 +101,24 @@ impl Sketch {
                 let direction = toward.unit().turned(turn * core::f64::consts::PI / 8.0);
                 let reach = clear + extra + direction.x.abs() * 0.5 * w + direction.y.abs() * 0.5 * h;
                 let centre = at + direction * reach;
-                let cost = self.crowding(Area::about(centre, w, h)) + moved;
+                let leader = leader(at + direction * clear, centre, (w, h), extra);
+                let led = leader.map_or(0.0, |(from, to)| self.led_through(from, to));
+                let cost = self.crowding(Area::about(centre, w, h)) + led + moved;
                 if best.is_none_or(|(least, ..)| cost < least - 1e-9) {
-                    best = Some((cost, centre, direction, extra));
+                    best = Some((cost, centre, leader));
                 }
             }
         }
-        let Some((_, centre, direction, extra)) = best else { return };
-        let part = at + direction * clear;
-        // The leader ends just short of the words.
-        let edge = clip(part, centre, &Area::about(centre, w + 5.0, h + 2.0).corners()).map_or(part, |(edge, _)| edge);
-        if extra > 5.0 && (edge - part).length() > 12.0 {
+        let Some((_, centre, leader)) = best else { return };
+        if let Some((part, edge)) = leader {
             self.leader(part, edge);
         }
         self.lettered(centre, Anchor::Middle, &lines);
+    }
+
+    /// What a leader hides: 30 for each of the words that it goes through.
+    fn led_through(&self, from: Pt, to: Pt) -> f64 {
+        30.0 * self.texts().iter().filter(|words| words.crossed_by(from, to)).count() as f64
     }
 
     /// How much a label in `area` would hide: 30 for other words, 5 for each line, more for widening the sheet.
@@ -139,6 +143,13 @@ impl Sketch {
         }
         self.reserve(Area::about(centre, w, h));
     }
+}
+
+/// The leader from `part` to words of the size (`w`, `h`) about `centre`, where they stand `extra` away; it ends just
+/// short of the words.
+fn leader(part: Pt, centre: Pt, (w, h): (f64, f64), extra: f64) -> Option<(Pt, Pt)> {
+    let edge = clip(part, centre, &Area::about(centre, w + 5.0, h + 2.0).corners()).map_or(part, |(edge, _)| edge);
+    (extra > 5.0 && (edge - part).length() > 12.0).then_some((part, edge))
 }
 
 fn widest(lines: &[String]) -> f64 {

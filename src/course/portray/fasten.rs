@@ -2,8 +2,15 @@
 
 use drivecourse_calc::fasten::order::star;
 
+use drivecourse_machine::messages;
+
 use super::{Board, PortrayError};
 use crate::figures::{BoltPattern, Figure, KeySection};
+
+messages! { pub(super) SAYS {
+    KEY = "figure-key-width", "key {width}";
+    KEYWAY = "figure-keyway-width", "keyway {width}";
+} }
 
 pub(super) fn bolt_pattern(board: &Board<'_>) -> Result<Figure, PortrayError> {
     let bolts = board.need("fasten.bolts")? as u32;
@@ -33,7 +40,7 @@ pub(super) fn key_section(board: &Board<'_>) -> Result<Figure, PortrayError> {
     // What the table says is told before what was measured.
     let measured = board.tells("fasten.key_found") && !board.tells("fasten.key_width");
     let width = if measured {
-        board.label("fasten.key_found").map(|label| format!("key {label}"))
+        board.label("fasten.key_found").map(|label| KEY.say(&[("width", &label)]))
     } else {
         board.label("fasten.key_width")
     };
@@ -48,7 +55,10 @@ pub(super) fn key_section(board: &Board<'_>) -> Result<Figure, PortrayError> {
             height: drawn("fasten.key_height", 1.0 / 6.0)?,
             shaft_label: board.label("load.shaft_diameter"),
             width_label: width,
-            keyway_label: board.label("fasten.keyway").filter(|_| measured).map(|label| format!("keyway {label}")),
+            keyway_label: board
+                .label("fasten.keyway")
+                .filter(|_| measured)
+                .map(|label| KEYWAY.say(&[("width", &label)])),
             height_label: board.label("fasten.key_height"),
             length_label: board.label("fasten.key_length"),
         }

@@ -188,7 +188,7 @@ quantity-chain-lubrication = Art der Schmierung
 
 relation-chain-pitch-table = Teilung aus der Nummer der Kette
     .method = Die Ziffern vor der letzten sind Achtelzoll (60: 6/8 in); vor einem B sind es Sechzehntelzoll (12B: 12/16 in).
-    .place = Maßtabelle
+    .place = Maßtabelle (Zoll- und B-Reihe)
     .turn-roller = Sie haben den Rollendurchmesser genommen; die Teilung ist der Abstand von Bolzen zu Bolzen.
     .turn-width = Sie haben die lichte Weite zwischen den Innenlaschen genommen; die Teilung ist der Abstand von Bolzen zu Bolzen.
     .turn-doubled = Sie haben zwei Teilungen als eine gezählt; die Teilung reicht von einem Bolzen zum allernächsten, nicht von einem Außenglied zum nächsten.
@@ -196,7 +196,7 @@ relation-chain-pitch-table = Teilung aus der Nummer der Kette
 relation-chain-mass-table = Masse der Kette je Länge aus ihrer Nummer
     .method = Suchen Sie die Nummer der Kette in der Kettentabelle; jeder Strang wiegt noch einmal so viel.
     .limits = die Listen weichen in der Zollreihe bis 5 %, in der B-Reihe bis 10 % voneinander ab und geben für Mehrfachketten etwas weniger oder mehr an als das entsprechende Vielfache; 140 und 160 aus dem Gedächtnis
-    .place = Tabelle 17-19; Maßtabelle
+    .place = Tabelle 17-19 (Zollreihe); Maßtabelle (B-Reihe)
     .turn-row-below = Sie haben die Zeile der nächstgrößeren Kette abgelesen.
     .turn-one-strand = Sie haben die Masse eines Strangs genommen; jeder Strang der Kette wiegt ebenso viel.
 

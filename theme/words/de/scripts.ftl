@@ -7,6 +7,7 @@ script-one-mark = 1 Punkt
 script-your-answer = Ihre Antwort
 script-your-answer-to = Ihre Antwort zu { $letter }
 script-read-as = Gelesen als { $amount }
+script-marks-of = { $count } Punkten
 script-earned = { $word }: { $earned } von { $of }.
 script-verdict-right = Richtig
 script-verdict-carried = So weit richtig

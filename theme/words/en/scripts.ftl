@@ -7,6 +7,7 @@ script-one-mark = 1 mark
 script-your-answer = Your answer
 script-your-answer-to = Your answer to { $letter }
 script-read-as = Read as { $amount }
+script-marks-of = { $count } marks
 script-earned = { $word }: { $earned } of { $of }.
 script-verdict-right = Right
 script-verdict-carried = Right so far

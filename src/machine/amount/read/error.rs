@@ -250,7 +250,7 @@ impl fmt::Display for ReadError {
             Self::Range { .. } => say(RANGE, &[]),
             Self::SeveralNumbers { .. } => say(SEVERAL, &[]),
             Self::UnitFirst { found, .. } if found.is_bare() => say(NUMBER_FIRST, &[]),
-            Self::UnitFirst { found, .. } => say(UNIT_FIRST, &[("unit", found.symbol)]),
+            Self::UnitFirst { found, .. } => say(UNIT_FIRST, &[("unit", found.said())]),
             Self::UnitMissing { .. } => say(UNIT_MISSING, &[]),
             Self::WhichDegrees { .. } => say(WHICH_DEGREES, &[]),
             Self::NumberInWords { what, .. } => say(IN_WORDS, &[("written", what)]),
@@ -260,7 +260,7 @@ impl fmt::Display for ReadError {
             Self::UnknownUnit { written, .. } => say(UNIT_UNKNOWN, &[("written", written)]),
             Self::WrongKind { found, wanted } => {
                 let message = if found.symbol.is_empty() { BARE_KIND } else { UNIT_KIND };
-                say(message, &[("unit", found.symbol), ("is", found.kind.name()), ("wanted", wanted.name())])
+                say(message, &[("unit", found.said()), ("is", found.kind.name()), ("wanted", wanted.name())])
             }
             // Wherever choices are shown, a letter stands before each.
             Self::NoSuchChoice { written, choices } if (1..=MOST_LETTERS).contains(&choices.len()) => {

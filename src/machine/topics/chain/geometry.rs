@@ -17,7 +17,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         "chain.pitch": Length = chain(size).map(|chain| chain.pitch),
         from { size: Choice = "chain.size" },
         formula [],
-        source Source::published("ASME B29.1-2011 (inch series), DIN 8187 (B series)", "table of dimensions"),
+        source Source::published("ASME B29.1-2011, DIN 8187", "table of dimensions (inch and B series)"),
         turns {
             "roller": chain(size).map(|chain| chain.roller_diameter) => "You took the roller's diameter; the pitch is the distance from pin to pin.";
             "width": chain(size).map(|chain| chain.inside_width) => "You took the width between the inner plates; the pitch is the distance from pin to pin.";
@@ -32,8 +32,8 @@ pub(super) const RELATIONS: &[Relation] = &[
         from { size: Choice = "chain.size", n: u32 = "chain.strands" },
         formula [],
         source Source::published(
-            "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design (inch series); DIN 8187 (B series)",
-            "Table 17-19; table of dimensions",
+            "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design; DIN 8187",
+            "Table 17-19 (inch series); table of dimensions (B series)",
         ),
         turns {
             "row below": next_chain(size).map(|chain| chain.mass * f64::from(n)) => "You read the row of the next larger chain.";

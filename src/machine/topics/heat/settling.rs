@@ -121,7 +121,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             t1: Temperature = "heat.reading_1", t2: Temperature = "heat.reading_2", t3: Temperature = "heat.reading_3",
         },
         formula [],
-        source Source::published("UL 1004-1, 2nd edition (2012)", "clause 32.2, written for motors, used here as a criterion only"),
+        source Source::published("UL 1004-1", "2nd edition (2012), clause 32.2, written for motors, used here as a criterion only"),
         turns {
             "last step only": if rise(t3, t2) <= SETTLED_CHANGE && t3 >= t2 { SETTLED } else { settling([t1, t2, t3]) } => "You looked at the last step only; all three readings must lie within 2 °C (3.6 °F) and must not keep rising.";
             "small but rising": if rise(t3, t1) <= SETTLED_CHANGE && t3 >= t1 { SETTLED } else { settling([t1, t2, t3]) } => "You called it settled because the change is small; as long as every reading is higher than the one before, it is still rising.";
