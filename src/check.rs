@@ -31,7 +31,8 @@ pub(crate) fn run(options: &cli::Check, speech: &cli::Speech) -> Result<()> {
         words::begin(&options.module, speech)?
     };
     let (bank, broken) = bank::read(&assets);
-    let mut check = Check { assets: &assets, found: Vec::new(), notices: Vec::new(), notes: Vec::new() };
+    let mut check =
+        Check { assets: &assets, found: Vec::new(), notices: Vec::new(), notes: Vec::new(), swapped: Vec::new() };
     let sound = broken.is_empty();
     check.found.extend(broken.into_iter().map(Found::from));
     check.families(&bank);
@@ -64,6 +65,8 @@ pub(crate) struct Check<'a> {
     pub(crate) notices: Vec<Found>,
     /// What is no fault, and yet good to know.
     pub(crate) notes: Vec<Found>,
+    /// Families of which no machine can be drawn because the ends of a window are swapped, which is told instead.
+    pub(crate) swapped: Vec<String>,
 }
 
 impl Check<'_> {

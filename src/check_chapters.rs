@@ -87,7 +87,7 @@ impl Check<'_> {
             let is_filled =
                 |plan: &Plan| lacks(plan, &chapter).iter().all(|empty| empty.problem.span != first.problem.span);
             let of: Vec<QuantityId> = Registry::get().quantities().filter(|id| plan.determines(*id)).collect();
-            let behind = own.behind(&of, |id| own.gives(id), &is_filled);
+            let behind = own.behind(&of, |id| own.gives(id), is_filled);
             let [id] = behind.as_slice() else { continue };
             let Some(usual) = own.with_usual(*id) else { continue };
             let mut texts: Vec<_> = empty.iter().map(|empty| (empty.path.clone(), empty.text.clone())).collect();

@@ -134,6 +134,7 @@ impl Check<'_> {
             let swapped = self.found.split_off(told);
             self.found.retain(|found| !found.what.contains(&quoted(id)));
             self.found.extend(swapped);
+            self.swapped.push(quoted(id));
         }
     }
 

@@ -106,7 +106,7 @@ impl Check<'_> {
             let end = what.find(&quoted(id))? + quoted(id).len();
             Some(what[..end].to_owned())
         };
-        let of_none: Vec<String> = told.iter().filter_map(beginning).collect();
+        let of_none: Vec<String> = told.iter().filter_map(beginning).chain(self.swapped.iter().cloned()).collect();
         let again = |found: &Found| {
             told.iter().any(|what| what.starts_with(&found.what))
                 || of_none.iter().any(|none| found.what.contains(none) || found.mend.contains(none))
