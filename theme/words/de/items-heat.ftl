@@ -32,7 +32,7 @@ item-hot-day-limit = Die heißeste Woche des Jahres
     .a = Was folgt für diese Woche?
 
 item-rise-in-other-units = Eine Grenze in der anderen Skale
-    .text = Die Betriebsanleitung lässt 100 °F Übertemperatur zu. Maschine: { $machine }. Ihr Thermometer zeigt Grad Celsius, und die Umgebung hat 20 °C.
+    .text = Die Betriebsanleitung lasse 100 °F Übertemperatur zu. Maschine: { $machine }. Ihr Thermometer zeigt Grad Celsius, und die Umgebung hat 20 °C.
     .a-hint-1 = Eine Übertemperatur ist eine Differenz; die 32 der Fahrenheitskale fällt aus einer Differenz heraus.
     .a-option-1 = 76 °C
     .a-option-2 = 58 °C
