@@ -26,6 +26,6 @@ card-answer = Antwort:
 card-accepted = anerkannt { $tolerance }
 card-other-method = { $answer } nach einem anderen anerkannten Verfahren zählt auch.
 card-something-else = Wenn Sie etwas anderes gefunden haben
-reference-or = oder
+reference-or-unit = oder
 reference-symbols = Zeichen und Einheiten
 reference-how-known = Woher bekannt

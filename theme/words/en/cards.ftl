@@ -27,6 +27,6 @@ card-answer = Answer:
 card-accepted = accepted { $tolerance }
 card-other-method = { $answer } by another accepted method earns the mark too.
 card-something-else = If you found something else
-reference-or = or
+reference-or-unit = or
 reference-symbols = Symbols and units
 reference-how-known = How it is known
