@@ -6,7 +6,7 @@ pub use read::*;
 
 use crate::instrument::Figures;
 use crate::language;
-use crate::quantity::{Quantity, magnitude};
+use crate::quantity::{Quantity, magnitude, ten_to};
 use crate::unit::{Kind, System, Unit};
 
 /// No-break space between number and unit, so that a line never ends between the two.
@@ -97,7 +97,9 @@ pub fn number(value: f64, figures: Figures) -> String {
 /// Decimal text with the language's decimal mark, thin no-break spaces in long whole numbers, and a true minus sign.
 fn plain(value: f64, places: usize) -> String {
     if value.abs() >= 1e15 {
-        return language::with_decimal_mark(format!("{value:e}"));
+        // Written so, because the exponents of the standard library are much code for the browser to load.
+        let power = magnitude(value);
+        return language::with_decimal_mark(format!("{:.2}e{power}", value / ten_to(power)));
     }
     let text = format!("{:.places$}", value.abs());
     let (whole, rest) = text.split_at(text.find('.').unwrap_or(text.len()));

@@ -243,14 +243,14 @@ pub struct PartSpec {
 
 impl PartSpec {
     /// What the machine must have for it: everything shown, and what is read off a face.
-    pub(crate) fn shows(&self) -> impl Iterator<Item = QuantityId> + '_ {
-        let (shown, also, judge) = match &self.ask {
-            Ask::Quantity { from, also, .. } => (&from[..], &also[..], None),
-            Ask::Read(asked) => (core::slice::from_ref(asked), &[][..], None),
-            Ask::Judge(judge) => (&[][..], &[][..], Some(judge)),
-            Ask::Order { .. } | Ask::Pick { .. } => (&[][..], &[][..], None),
+    pub(crate) fn shows(&self) -> Vec<QuantityId> {
+        let (shown, also) = match &self.ask {
+            Ask::Quantity { from, also, .. } => (&from[..], &also[..]),
+            Ask::Read(asked) => (core::slice::from_ref(asked), &[][..]),
+            Ask::Judge(judge) => judge.shown_and_also(),
+            Ask::Order { .. } | Ask::Pick { .. } => (&[][..], &[][..]),
         };
-        shown.iter().chain(also).copied().chain(judge.into_iter().flat_map(Judge::shown))
+        [shown, also].concat()
     }
 
     /// What is read off a face, if that is asked.
@@ -391,7 +391,7 @@ pub(crate) fn placeholders(text: &str) -> impl Iterator<Item = &str> {
 }
 
 /// `text` with every name in curly brackets replaced by what `word` makes of it.
-pub(crate) fn fill(text: &str, word: impl Fn(&str) -> Option<String>) -> String {
+pub(crate) fn fill(text: &str, word: &mut dyn FnMut(&str) -> Option<String>) -> String {
     let mut out = String::with_capacity(text.len());
     let mut rest = text;
     while let Some((before, after)) = rest.split_once('{') {

@@ -72,13 +72,18 @@ pub enum Judge {
 impl Judge {
     /// Everything it shows, readings first.
     pub fn shown(&self) -> impl Iterator<Item = QuantityId> + '_ {
-        let (first, also) = match self {
-            Self::Diagnose { readings, also, .. } => (&readings[..], &also[..]),
-            Self::Odd { sheet, also, .. } => (&sheet[..], &also[..]),
-            Self::Decide { from, also, .. } => (&from[..], &also[..]),
-            Self::Reason { .. } => (&[][..], &[][..]),
-        };
+        let (first, also) = self.shown_and_also();
         first.iter().chain(also).copied()
+    }
+
+    /// The readings that it is judged by, and what else is shown.
+    pub(crate) fn shown_and_also(&self) -> (&[QuantityId], &[QuantityId]) {
+        match self {
+            Self::Diagnose { readings, also, .. } => (readings, also),
+            Self::Odd { sheet, also, .. } => (sheet, also),
+            Self::Decide { from, also, .. } => (from, also),
+            Self::Reason { .. } => (&[], &[]),
+        }
     }
 }
 

@@ -12,7 +12,7 @@ use drivecourse_machine::{
     Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, Stated, System, amount, messages,
 };
 
-use crate::item::{Ask, Item, PartSpec, fill, placeholders};
+use crate::item::{Ask, Item, PartSpec, fill};
 use crate::judge;
 use crate::predict::{self, Cause};
 use crate::question::{Body, Key, Part, Question, keys, reading};
@@ -85,7 +85,7 @@ impl<'a> Setting<'a> {
         let mut asked_before: Vec<QuantityId> = Vec::new();
         for (index, part) in item.parts.iter().enumerate() {
             let lacking: Vec<_> =
-                part.shows().filter(|id| !asked_before.contains(id) && !plan.determines(*id)).collect();
+                part.shows().into_iter().filter(|id| !asked_before.contains(id) && !plan.determines(*id)).collect();
             if !lacking.is_empty() {
                 return Err(Unsettled::NotDetermined(lacking));
             }
@@ -109,8 +109,9 @@ impl<'a> Setting<'a> {
         }
         let faults = faults(item, plan)?;
         let wants = Wants::new(item, plan, &paths, &judged);
-        let ways = paths.iter().flatten().chain(judged.iter().flat_map(judge::Ready::paths));
-        let told = told::told(plan, ways);
+        let mut told = Vec::new();
+        paths.iter().for_each(|paths| told::told(plan, paths, &mut told));
+        judged.iter().for_each(|judged| told::told(plan, judged.paths(), &mut told));
         let within_reach = Path::within_reach(&shown(item)).into();
         let harmless = OnceLock::new();
         let setting = Self { item, plan, system, paths, harmless, judged, faults, wants, told, within_reach };
@@ -239,17 +240,15 @@ impl<'a> Setting<'a> {
             let mut draws = case.faults.iter().flat_map(|fault| &family.faults[*fault].draws);
             draws.any(|(drawn, _)| *drawn == stated.quantity)
         };
-        if family.stated.iter().any(redrawn) {
-            family.stated.iter().filter(|stated| !redrawn(stated)).cloned().collect()
-        } else {
-            family.stated.clone()
-        }
+        let mut kept = family.stated.to_vec();
+        kept.retain(|stated| !redrawn(stated));
+        kept.into()
     }
 
     /// Names the machine, and fills in every `{machine}` and `{quantity}`: done once, for the numbers that are kept.
     pub(crate) fn put_in_words(&self, mut question: Question) -> Question {
         let words = |text: &str, question: &Question| {
-            fill(text, |name| {
+            fill(text, &mut |name| {
                 if name == "machine" {
                     return Some(self.plan.family.name.clone());
                 }
@@ -474,9 +473,19 @@ impl Counts {
 
 /// Everything that `item` shows of a machine: givens, what is read off a face, and what stands in its words.
 fn shown(item: &Item) -> Vec<QuantityId> {
-    let words = item.parts.iter().map(|part| &part.text).chain([&item.text]);
-    let named = words.flat_map(|text| placeholders(text)).filter_map(|name| Registry::get().find(name));
-    item.parts.iter().flat_map(PartSpec::shows).chain(named).collect()
+    let mut shown = Vec::new();
+    for part in &item.parts {
+        shown.extend(part.shows());
+    }
+    let mut named = |text: &str| {
+        fill(text, &mut |name| {
+            shown.extend(Registry::get().find(name));
+            None
+        });
+    };
+    named(&item.text);
+    item.parts.iter().for_each(|part| named(&part.text));
+    shown
 }
 
 /// The fault sets an item may draw: `None` leaves it to the family.

@@ -66,6 +66,9 @@ pub(super) enum Anchor {
     End,
 }
 
+/// From where to where a leader is drawn.
+type Leader = (Pt, Pt);
+
 impl Sketch {
     /// Writes `words` with their middle height at `at.y`, whether or not there is room.
     pub(super) fn text(&mut self, at: Pt, anchor: Anchor, words: &str) {
@@ -90,7 +93,7 @@ impl Sketch {
             return;
         }
         let (w, h) = (widest(&lines), LEADING * lines.len() as f64);
-        let mut best: Option<(f64, Pt, Option<(Pt, Pt)>)> = None;
+        let mut best: Option<(f64, Pt, Option<Leader>)> = None;
         for (ring, extra) in [0.0, 8.0, 20.0, 34.0, 50.0, 70.0, 92.0].into_iter().enumerate() {
             for step in 0..17_u32 {
                 let turn = f64::from(step.div_ceil(2)) * if step % 2 == 0 { -1.0 } else { 1.0 };

@@ -1,8 +1,6 @@
 //! How finely the values of a worked solution are shown: as everywhere, and more finely where a line would else not give what
 //! stands behind it.
 
-use std::collections::BTreeMap;
-
 use crate::amount;
 use crate::formula::{Formula, unit_for};
 use crate::instrument::Figures;
@@ -24,33 +22,30 @@ const UNNOTICED: f64 = 0.003;
 pub(super) struct Shown<'a> {
     values: &'a [f64],
     system: System,
-    /// Figures more than usual.
-    more: BTreeMap<QuantityId, u8>,
+    /// For each quantity, how many figures more than usual.
+    more: Vec<u8>,
 }
 
 impl<'a> Shown<'a> {
     /// The values of `path`. A line is looked at after those that use its result, which may want that more finely.
     pub(super) fn of(path: &Path, values: &'a [f64], system: System) -> Self {
-        let mut shown = Self { values, system, more: BTreeMap::new() };
+        let mut shown = Self { values, system, more: vec![0; values.len()] };
         for step in path.steps.iter().rev() {
             let linked = step.get();
             let Some(formula) = linked.formula(system) else { continue };
-            if shown.gives(linked, formula) {
-                continue;
-            }
             // What is read or printed has the figures that it has, unless it is worked out here.
-            let by_path = |id: &QuantityId| path.steps.iter().any(|step| step.get().gives == *id);
-            let worked = |id: &QuantityId| id.get().known == Known::Worked || by_path(id);
-            let worked: Vec<_> = linked.inputs().filter(|id| id.get().kind != Kind::Choice && worked(id)).collect();
             let before = shown.more.clone();
-            let enough = (1..=MOST).any(|more| {
-                for id in &worked {
-                    let known = shown.more.entry(*id).or_default();
-                    *known = more.max(*known);
+            let mut more = 0;
+            while more < MOST && !shown.gives(linked, formula) {
+                more += 1;
+                for id in linked.inputs() {
+                    let here = || path.steps.iter().any(|step| step.get().gives == id);
+                    if id.get().kind != Kind::Choice && (id.get().known == Known::Worked || here()) {
+                        shown.more[id.index()] = more.max(shown.more[id.index()]);
+                    }
                 }
-                shown.gives(linked, formula)
-            });
-            if !enough {
+            }
+            if !shown.gives(linked, formula) {
                 shown.more = before;
             }
         }
@@ -60,19 +55,20 @@ impl<'a> Shown<'a> {
     /// A value with its unit, in the unit that it is usually shown in.
     pub(super) fn text(&self, id: QuantityId) -> String {
         let (quantity, base) = (id.get(), self.values[id.index()]);
-        match self.more.get(&id) {
-            Some(more) if *more > 0 => {
-                let unit = quantity.unit(self.system);
-                amount::with_unit(&amount::number(unit.from_base(base), self.figures(id)), unit)
-            }
-            _ => amount::write(quantity, base, self.system),
+        if quantity.kind == Kind::Choice {
+            return amount::write(quantity, base, self.system);
         }
+        let unit = quantity.unit(self.system);
+        amount::with_unit(&amount::number(unit.from_base(base), self.figures(id)), unit)
     }
 
     /// How finely it is shown in its usual unit.
     fn figures(&self, id: QuantityId) -> Figures {
         let figures = id.get().display(self.system).figures;
-        self.more.get(&id).map_or(figures, |more| figures.finer(*more))
+        match self.more[id.index()] {
+            0 => figures,
+            more => figures.finer(more),
+        }
     }
 
     /// The number in `unit` that is shown of an input.
@@ -122,17 +118,15 @@ mod tests {
                 let asked = find("heat.time_to_settle");
                 let Ok(solution) = solve(&givens, asked, &Choice::default(), system) else { continue };
                 let shown = Shown::of(&solution.path, &solution.values, system);
-                let usual = Shown { more: BTreeMap::new(), ..Shown::of(&solution.path, &solution.values, system) };
+                let usual = Shown {
+                    more: vec![0; solution.values.len()],
+                    ..Shown::of(&solution.path, &solution.values, system)
+                };
                 for step in &solution.path.steps {
                     let linked = step.get();
                     let Some(formula) = linked.formula(system) else { continue };
                     lines += 1;
-                    assert!(
-                        shown.gives(linked, formula),
-                        "{} of {readings:?} in {system:?}: {:?}",
-                        linked.relation.id,
-                        shown.more
-                    );
+                    assert!(shown.gives(linked, formula), "{} of {readings:?} in {system:?}", linked.relation.id);
                     finer += usize::from(!usual.gives(linked, formula));
                 }
                 assert_eq!(shown.figures(asked), asked.get().display(system).figures, "an answer keeps its figures");

@@ -7,20 +7,20 @@ use drivecourse_machine::{Case, Draw, Known, Path, Plan, QuantityId, System, amo
 
 use crate::tolerance;
 
-/// Of what the steps of `paths` give, what the family of `plan` says by itself: plates and limits that are fixed for all its
-/// machines or stand in their table, and whatever it states with a source. What is fixed of the hidden machine alone is seen
-/// through readings only.
-pub(super) fn told<'a>(plan: &Plan, paths: impl Iterator<Item = &'a Path>) -> Vec<QuantityId> {
-    let fixed = |(id, draw): &(QuantityId, Draw)| matches!(draw, Draw::Fixed(_)).then_some(*id);
-    let says: Vec<_> = (plan.family.roots.iter().filter_map(fixed))
-        .chain(plan.family.pool.iter().take(1).flatten().map(|(id, _)| *id))
-        .collect();
-    let mut told: Vec<_> = paths.flat_map(|path| &path.steps).map(|step| step.get().gives).collect();
-    let stated = |id: QuantityId| plan.family.stated.iter().any(|stated| stated.quantity == id);
-    told.retain(|gives| says.contains(gives) && (gives.get().known == Known::Plate || stated(*gives)));
-    told.sort_unstable();
-    told.dedup();
-    told
+/// Adds to `told`, of what the steps of `paths` give, what the family of `plan` says by itself: plates and limits that are
+/// fixed for all its machines or stand in their table, and whatever it states with a source. What is fixed of the hidden
+/// machine alone is seen through readings only.
+pub(super) fn told(plan: &Plan, paths: &[Path], told: &mut Vec<QuantityId>) {
+    let family = &plan.family;
+    for step in paths.iter().flat_map(|path| &path.steps) {
+        let gives = step.get().gives;
+        let fixed = || family.roots.iter().any(|(id, draw)| *id == gives && matches!(draw, Draw::Fixed(_)));
+        let tabled = || family.pool.first().is_some_and(|row| row.iter().any(|(id, _)| *id == gives));
+        let seen = || gives.get().known == Known::Plate || family.stated.iter().any(|stated| stated.quantity == gives);
+        if !told.contains(&gives) && seen() && (fixed() || tabled()) {
+            told.push(gives);
+        }
+    }
 }
 
 /// The first step of `path` whose result in `values` is another value than the machine `case` has of what is `told` of it;
@@ -32,19 +32,20 @@ pub(crate) fn otherwise(
     told: &[QuantityId],
     (case, system): (&Case, System),
 ) -> Option<QuantityId> {
-    let results = path.steps.iter().map(|step| step.get().gives).enumerate();
-    let differs = |place: usize, gives: QuantityId| {
+    for (place, step) in path.steps.iter().enumerate() {
+        let gives = step.get().gives;
         let (found, has) = (values[gives.index()], case.values[gives.index()]);
         let off = (found - has).abs();
-        if off <= 1e-9 * has.abs() {
-            return false;
+        if off <= 1e-9 * has.abs() || !told.contains(&gives) {
+            continue;
         }
         // What would be right all the same is no other value.
         let so_far = Path { steps: path.steps[..=place].to_vec(), asked: gives };
-        off > tolerance::of(&so_far, values, carried, system)
-    };
-    let mut results = results.filter(|(_, gives)| told.contains(gives));
-    results.find(|(place, gives)| differs(*place, *gives)).map(|(_, gives)| gives)
+        if off > tolerance::of(&so_far, values, carried, system) {
+            return Some(gives);
+        }
+    }
+    None
 }
 
 /// Both values of `quantity` in words: what the machine `case` has, and what was worked out.
