@@ -195,7 +195,6 @@ pub(crate) fn standard(assets: &Assets) -> Bank {
     bank
 }
 
-/// Files as a bank reads them.
-pub(crate) fn by_path(files: &Files) -> impl Iterator<Item = (&str, &[u8])> {
+fn by_path(files: &Files) -> impl Iterator<Item = (&str, &[u8])> {
     files.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice()))
 }

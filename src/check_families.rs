@@ -143,9 +143,11 @@ impl Check<'_> {
         let family = &plan.family;
         let left = family.stated.iter().filter(|stated| stated.source == new::EXAMPLE_SOURCE);
         for stated in left.filter(|_| family.name != new::EXAMPLE_NAME) {
+            // What another file has is told of there.
+            let Some(place) = family.place(stated.quantity, None) else { continue };
             let what = EXAMPLE_SOURCE.say(&[("name", stated.quantity.get().id), ("source", &quoted(&stated.source))]);
             let mend = EXAMPLE_SOURCE_MEND.text().to_owned();
-            self.notice(path, text, Problem { span: family.place(stated.quantity, None), what, mend });
+            self.notice(path, text, Problem { span: Some(place), what, mend });
         }
     }
 

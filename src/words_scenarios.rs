@@ -10,7 +10,6 @@ use drivecourse_quiz::{Ask, Bank, Item, Judge, Placed, read_items};
 use serde::Deserialize;
 
 use crate::assets::Assets;
-use crate::bank::by_path;
 use crate::files;
 use crate::words::{Entry, is_native};
 
@@ -89,25 +88,57 @@ pub(crate) fn of_exams(assets: &Assets) -> Result<Vec<Entry>> {
     Ok(out)
 }
 
-/// The texts of `bank`, by their ids.
-fn of_bank(bank: &Bank) -> impl Iterator<Item = Entry> {
-    of_items(bank).into_iter().chain(of_families(bank))
+/// The messages whose words a module has otherwise than the program: what the program has of them in another language is a
+/// translation of other words. Files are looked at as they are written, for nothing may name a quantity before the language is
+/// known; whatever is wrong in them is told of where they are read.
+pub(crate) fn reworded(assets: &Assets) -> Result<BTreeSet<String>> {
+    let (program, own) = (written(&Assets::load(None)?), written(assets));
+    let other = own.into_iter().filter(|(id, words)| program.get(id).is_some_and(|program| program != words));
+    Ok(other.map(|(id, _)| id).collect())
 }
 
-/// The texts that a module words otherwise than the program does under the same id: what the program has of them in
-/// another language is a translation of other words.
-///
-/// # Errors
-/// As [`of_exams`]. Whatever is wrong in families and items is told of where the bank is read.
-pub(crate) fn reworded(assets: &Assets) -> Result<BTreeSet<String>> {
-    let program = Assets::load(None)?;
-    let standard = Bank::read(by_path(&program.scenarios)).0;
-    let own = Bank::read_over(by_path(&assets.scenarios), &standard).0;
-    let as_program: BTreeMap<_, _> =
-        of_bank(&standard).chain(of_exams(&program)?).map(|entry| (entry.id, entry.english)).collect();
-    let entries = of_bank(&own).chain(of_exams(assets)?);
-    let other = entries.filter(|entry| as_program.get(&entry.id).is_some_and(|english| *english != entry.english));
-    Ok(other.map(|entry| entry.id).collect())
+/// What exams, families, their faults and items say, by their messages.
+fn written(assets: &Assets) -> BTreeMap<String, Vec<String>> {
+    let mut out = BTreeMap::new();
+    let files = assets.scenarios.iter().filter(|(path, _)| !path.ends_with("@standard"));
+    for (path, bytes) in files {
+        let table = std::str::from_utf8(bytes).ok().and_then(|text| text.parse::<toml::Table>().ok());
+        let (Some((folder, name)), Some(table)) = (path.split_once('/'), table) else { continue };
+        let name = name.trim_end_matches(".toml");
+        let said = |table: &toml::Table, keys: &[&str]| -> Vec<String> {
+            keys.iter().filter_map(|key| Some(table.get(*key)?.as_str()?.to_owned())).collect()
+        };
+        let tables = |key: &str| {
+            let list = table.get(key).and_then(toml::Value::as_array);
+            list.into_iter().flatten().filter_map(|each| Some((each.get("id")?.as_str()?, each.as_table()?)))
+        };
+        match folder {
+            "exams" => drop(out.insert(exam_id(name), said(&table, &["title"]))),
+            "families" => {
+                out.insert(family_id(name), said(&table, &["name", "about"]));
+                for (id, fault) in tables("fault") {
+                    out.insert(format!("fault-{}", slug(id)), said(fault, &["name"]));
+                }
+            }
+            "items" => out.extend(tables("item").map(|(id, item)| {
+                let mut words = Vec::new();
+                texts(&toml::Value::Table(item.clone()), &mut words);
+                (item_id(id), words)
+            })),
+            _ => {}
+        }
+    }
+    out
+}
+
+/// Every text inside `value`, in its order.
+fn texts(value: &toml::Value, out: &mut Vec<String>) {
+    match value {
+        toml::Value::String(text) => out.push(text.clone()),
+        toml::Value::Array(list) => list.iter().for_each(|each| texts(each, out)),
+        toml::Value::Table(table) => table.values().for_each(|each| texts(each, out)),
+        _ => {}
+    }
 }
 
 /// Shows `visit` every text of `item` with its id; it may put another in its place.

@@ -109,9 +109,10 @@ impl Words {
         Ok(Self { code: code.to_owned(), own, english: Some(english), marked })
     }
 
-    /// Forgets the texts `ids` of the first layer; those of later ones stay.
-    pub fn drop_first(&mut self, ids: &BTreeSet<String>) {
-        self.own.places.retain(|id, places| places.layer > 0 || !ids.contains(id));
+    /// Forgets the `messages` of the first layer, with their attributes; those of later ones stay.
+    pub fn drop_first(&mut self, messages: &BTreeSet<String>) {
+        let named = |id: &str| messages.contains(id.split('.').next().unwrap_or(id));
+        self.own.places.retain(|id, places| places.layer > 0 || !named(id));
     }
 
     /// The language's tag.

@@ -115,7 +115,7 @@ fn values_are_told_where_the_author_wrote_them() {
     let share = (FAMILY, "\"65 %\", \"90 %\"".to_owned(), "\"65 %\", \"900 %\"".to_owned());
     check(share, 0, &["machines are rejected for each one kept", "| \"drive.load_share\""]);
     // Where the program's chapters cannot be filled in, one problem at the value.
-    let gap = (FAMILY, "0.04 mm".to_owned(), "0.006 mm".to_owned());
+    let gap = (FAMILY, "0.04 mm".to_owned(), "0.0006 mm".to_owned());
     let out = check(gap, 1, &["What chapters ask or show does not go with mount.gap_limit", "book/mounting.md:"]);
     assert!(!out.contains("Name another family"), "{out}");
 }

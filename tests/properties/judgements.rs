@@ -144,7 +144,10 @@ fn is_so(reason: &str, case: &Case) -> bool {
         "The sprocket sits too far out for this load, and there is room to move it in" => {
             value("load.total") > value("load.allowable") && value("load.total") <= value("load.rating_middle")
         }
-        "The load is more than the shaft end bears anywhere" => value("load.total") > value("load.rating_middle"),
+        // Nearer in than the middle the shaft end bears more than its rating.
+        "The load is more than the shaft end bears anywhere" => {
+            value("load.total") > value("load.rating_middle").max(value("load.allowable"))
+        }
         "The oil stands below the low mark: gears or bearings would start dry" => {
             value("oil.cold_level") < value("oil.low_mark")
         }

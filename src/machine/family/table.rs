@@ -346,10 +346,13 @@ mod tests {
     }
 
     #[test]
-    fn notes_are_passed_over_and_rows_without_a_name_are_numbered() {
-        let family = read("#,chain.size,machine,# order [kW],#\nyard,80,K-1,,x\n,60,,A 17,\n,50,,A 17,\n").unwrap();
-        assert_eq!(family.machines, ["K-1", "2", "3"]);
+    fn notes_are_passed_over_and_a_name_is_had_by_all_rows_or_none() {
+        let family = read("#,chain.size,machine,# order [kW],#\nyard,80,K-1,,x\n,60,K-2,A 17,\n").unwrap();
+        assert_eq!(family.machines, ["K-1", "K-2"]);
         assert!(family.pool.iter().all(|row| row.len() == 1), "{:?}", family.pool);
+        let problems = read("chain.size,machine\n80,K-1\n60,\n").unwrap_err();
+        assert!(problems[0].0 == Some(3) && problems[0].2.contains("has no name"), "{problems:?}");
+        assert_eq!(read("chain.size\n80\n60\n").unwrap().machines, ["1", "2"]);
     }
 
     #[test]
