@@ -29,6 +29,15 @@ export const onScreen = async (browser, exam, program, report) => {
       page.quiet();
       await context.close();
     }
+    // Each paper has other values, some of them long.
+    const context = await look(browser, "light", 360);
+    for (const file of files.slice(1)) {
+      const page = await open(context, file, check, path.basename(file));
+      const over = await tooWide(page);
+      check(over <= 0, path.basename(file), `${over} pixels wider than the window`);
+      await page.close();
+    }
+    await context.close();
   });
 
   await report.group("papers on a screen, answered", async (check) => {
