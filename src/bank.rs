@@ -8,7 +8,8 @@ use drivecourse_quiz::{Bank, FileProblem, Manifest};
 use crate::assets::{Assets, Files, MANIFEST};
 use crate::check_causes::Own;
 
-use crate::words::{self, Native};
+use crate::words;
+use crate::words_scenarios::{Native, translate};
 use crate::{check, cli, undrawable};
 
 messages! { pub(crate) SAYS {
@@ -57,7 +58,7 @@ pub(crate) fn read(assets: &Assets) -> (Bank, Vec<FileProblem>) {
 fn read_as(assets: &Assets, must_draw: bool) -> (Bank, Vec<FileProblem>) {
     let standard = standard(assets);
     let (mut bank, mut problems) = Bank::read_over(by_path(&assets.scenarios), &standard);
-    words::translate(&mut bank, &Native::of(assets, assets.words.code()));
+    translate(&mut bank, &Native::of(assets, assets.words.code()));
     for problem in &mut problems {
         let file = assets.shown(&format!("scenarios/{}", problem.file));
         // A report begins with its file.
@@ -191,7 +192,7 @@ fn text(assets: &Assets) -> String {
 pub(crate) fn standard(assets: &Assets) -> Bank {
     // The built-in files are sound: a test reads them all.
     let mut bank = Bank::read(by_path(&assets.standard)).0;
-    words::translate(&mut bank, &Native::default());
+    translate(&mut bank, &Native::default());
     bank
 }
 

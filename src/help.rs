@@ -14,7 +14,7 @@ use drivecourse_machine::language::{slug, translated};
 use drivecourse_machine::messages;
 
 use crate::cli::Arguments;
-use crate::words::Entry;
+use crate::words_list::Entry;
 
 messages! { pub(crate) SAYS {
     USAGE = "help-frame-usage", "Usage:";

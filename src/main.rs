@@ -48,6 +48,7 @@ mod terminal;
 mod undrawable;
 mod usage;
 mod words;
+mod words_list;
 mod words_scenarios;
 
 use std::process::ExitCode;
@@ -80,7 +81,7 @@ fn main() -> ExitCode {
         cli::Command::New(options) => new::run(&options, speech),
         cli::Command::Check(options) => check::run(&options, speech),
         cli::Command::Schema(options) => schema::run(&options, speech),
-        cli::Command::Words(options) => words::run(&options, speech),
+        cli::Command::Words(options) => words_list::run(&options, speech),
         cli::Command::Manual(options) => manual::run(&options, speech),
     };
     match outcome {

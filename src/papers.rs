@@ -24,7 +24,7 @@ use crate::pdf::Press;
 use crate::record::warn_of_shared_codes;
 use crate::terminal::clean;
 use crate::words_scenarios::{exam_id, shown};
-use crate::{bank, cli, files, words};
+use crate::{bank, cli, files, words, words_list};
 
 messages! { pub(crate) SAYS {
     MADE = "papers-made", "{papers} papers of {questions} questions in {folder}";
@@ -99,7 +99,7 @@ pub(crate) fn run(options: &cli::Papers, speech: &cli::Speech) -> Result<()> {
     }
     files::say(KEYS_IN.say(&[("keys", &inside(KEYS)), ("record", &inside(RECORD))]))?;
     files::say(ANSWERS_INTO.say(&[("file", &inside(RESPONSES))]))?;
-    if let Some(lacking) = words::lacking(&assets, &made.shown)? {
+    if let Some(lacking) = words_list::lacking(&assets, &made.shown)? {
         let said = if lacking.count == 0 { TRANSLATED } else { UNTRANSLATED };
         let (count, all) = (lacking.count.to_string(), lacking.all.to_string());
         files::say(said.say(&[("count", &count), ("all", &all), ("tag", assets.words.code())]))?;

@@ -11,7 +11,8 @@ use serde::Deserialize;
 
 use crate::assets::Assets;
 use crate::files;
-use crate::words::{Entry, is_native};
+use crate::words::is_native;
+use crate::words_list::Entry;
 
 /// Families and items that a module's author wrote in the language spoken, by their messages: they need no translation.
 #[derive(Debug, Default)]

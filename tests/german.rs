@@ -2,6 +2,8 @@
 
 #![allow(clippy::unwrap_used, reason = "a test stops where it goes wrong")]
 
+mod built_in;
+
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Once;
@@ -154,22 +156,6 @@ fn what_cannot_be_drawn_graded_or_recorded_is_told_in_german() {
     assert!(matches!(person, Error::Refused(_)));
 }
 
-/// The built-in scenarios.
-fn scenarios() -> Bank {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
-    let mut files = BTreeMap::new();
-    for folder in ["families", "items"] {
-        for entry in std::fs::read_dir(root.join(folder)).unwrap() {
-            let path = entry.unwrap().path();
-            let name = format!("{folder}/{}", path.file_name().unwrap().to_string_lossy());
-            files.insert(name, std::fs::read(&path).unwrap());
-        }
-    }
-    let (bank, problems) = Bank::read(files.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice())));
-    assert!(problems.is_empty(), "{problems:#?}");
-    bank
-}
-
 /// How many times as long as the longest wrong statement the right one may be.
 const LONGER: f64 = 1.25;
 /// How much of the mean length of all statements the right one has at least.
@@ -179,7 +165,7 @@ const BY_LENGTH: f64 = 0.4;
 
 #[test]
 fn the_length_of_a_statement_does_not_tell_whether_it_is_right() {
-    let bank = scenarios();
+    let bank = built_in::bank();
     let german = Words::read("de", &[&files("de")], &[&files(ENGLISH)], true).unwrap().texts();
     let mut offending = Vec::new();
     for language in [ENGLISH, "de"] {

@@ -5,6 +5,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test stops where it goes wrong")]
 
+mod built_in;
 #[path = "properties/fineness.rs"]
 mod fineness;
 #[path = "properties/habits.rs"]
@@ -19,9 +20,9 @@ mod pairs;
 mod verdicts;
 
 use std::collections::BTreeMap;
-use std::path::Path;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
+use built_in::{bank, bank_with};
 use drivecourse_machine::{Case, Kind, Known, Plan, QuantityId, Registry, Role, System, Working, amount, working};
 use drivecourse_quiz::explain::cause_name;
 use drivecourse_quiz::simulate::written;
@@ -32,28 +33,6 @@ use drivecourse_quiz::{
 fn seeds() -> u64 {
     let usual = if cfg!(debug_assertions) { 300 } else { 10_000 };
     std::env::var("DRIVECOURSE_SEEDS").ok().and_then(|text| text.parse().ok()).unwrap_or(usual)
-}
-
-fn bank() -> Bank {
-    bank_with(&[])
-}
-
-/// The built-in scenarios and some more files.
-fn bank_with(more: &[(&str, &str)]) -> Bank {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios");
-    let mut files = BTreeMap::new();
-    for folder in ["families", "items"] {
-        for entry in std::fs::read_dir(root.join(folder)).unwrap() {
-            let path = entry.unwrap().path();
-            let name = format!("{folder}/{}", path.file_name().unwrap().to_string_lossy());
-            files.insert(name, std::fs::read(&path).unwrap());
-        }
-    }
-    files.extend(more.iter().map(|(name, text)| ((*name).to_owned(), text.as_bytes().to_vec())));
-    let (bank, problems) = Bank::read(files.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice())));
-    assert!(problems.is_empty(), "{}", problems.iter().map(|p| p.report.as_str()).collect::<Vec<_>>().join("\n"));
-    assert!(bank.plans.len() >= 3 && bank.items.len() >= 40, "the scenarios are all there");
-    bank
 }
 
 /// Runs `check` for every family in a thread of its own.

@@ -18,7 +18,7 @@
 #[cfg(test)]
 extern crate self as drivecourse_quiz;
 #[cfg(test)]
-#[path = "benches/common/mod.rs"]
+#[path = "../../tests/built_in/mod.rs"]
 mod built_in;
 
 use drivecourse_machine::language::Message;

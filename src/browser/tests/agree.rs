@@ -2,13 +2,17 @@
 
 #![allow(clippy::unwrap_used, reason = "a test stops where it goes wrong")]
 
+#[path = "../../../tests/built_in/mod.rs"]
+mod built_in;
+
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use built_in::bank;
 use drivecourse_browser::{Bundle, Chapter, Desk, Easel, SOURCES, away};
 use drivecourse_machine::packed::Packed;
 use drivecourse_machine::{Plan, System, amount, topics};
-use drivecourse_quiz::{Bank, Body, CaseName, Chosen, Question, Setting};
+use drivecourse_quiz::{Body, CaseName, Chosen, Question, Setting};
 use wasmi::{Engine, Instance, Linker, Memory, Module, Store, TypedFunc, Val};
 
 /// Cases marked on both sides.
@@ -93,21 +97,6 @@ impl Shipped {
         self.free.call(&mut self.store, (at, length)).unwrap();
         String::from_utf8(bytes).unwrap()
     }
-}
-
-fn bank() -> Bank {
-    let mut files = Vec::new();
-    for part in ["families", "items"] {
-        for entry in fs::read_dir(root().join("scenarios").join(part)).unwrap() {
-            let path = entry.unwrap().path();
-            let name = format!("{part}/{}", path.file_name().unwrap().to_str().unwrap());
-            files.push((name, fs::read(path).unwrap()));
-        }
-    }
-    files.sort();
-    let (bank, problems) = Bank::read(files.iter().map(|(name, bytes)| (name.as_str(), bytes.as_slice())));
-    assert!(problems.is_empty(), "{problems:?}");
-    bank
 }
 
 fn request(words: &[&str]) -> String {

@@ -3,7 +3,8 @@
 #![allow(missing_docs, clippy::unwrap_used)]
 #![allow(clippy::disallowed_methods, reason = "it measures time")]
 
-mod common;
+#[path = "../../../tests/built_in/mod.rs"]
+mod built_in;
 
 use std::hint::black_box;
 use std::time::Instant;
@@ -14,7 +15,7 @@ use drivecourse_quiz::simulate::{Habit, answers};
 use drivecourse_quiz::{Verdict, mark};
 
 fn main() {
-    let bank = common::bank();
+    let bank = built_in::bank();
     let start = Instant::now();
     let settings = bank.settings(System::Us, |_, _| true);
     println!("{} settings made ready in {:.2} s", settings.len(), start.elapsed().as_secs_f64());

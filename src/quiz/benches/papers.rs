@@ -3,7 +3,8 @@
 #![allow(missing_docs, clippy::unwrap_used)]
 #![allow(clippy::disallowed_methods, reason = "it measures time")]
 
-mod common;
+#[path = "../../../tests/built_in/mod.rs"]
+mod built_in;
 
 use std::time::Instant;
 
@@ -33,7 +34,7 @@ safety_only = true
 "#;
 
 fn main() {
-    let bank = common::bank();
+    let bank = built_in::bank();
     let blueprint = Blueprint::read(BLUEPRINT).unwrap();
     let person = |number: usize| Person {
         id: format!("p{number}"),

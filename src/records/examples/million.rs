@@ -7,7 +7,10 @@
 
 #![allow(clippy::disallowed_methods, reason = "it measures time")]
 
-use std::path::{Path, PathBuf};
+#[path = "../../../tests/built_in/mod.rs"]
+mod built_in;
+
+use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
 use drivecourse_machine::chance::Stream;
@@ -29,8 +32,8 @@ fn main() -> Result<(), Failure> {
     if file.exists() {
         return Err(format!("{} is there already", file.display()).into());
     }
-    let bank = bank()?;
-    let text = std::fs::read_to_string(scenarios().join("exams/first-check.toml"))?;
+    let bank = built_in::bank();
+    let text = std::fs::read_to_string(built_in::scenarios().join("exams/first-check.toml"))?;
     let blueprint = Blueprint::read(&text).map_err(|problems| format!("{problems:?}"))?;
     let day = Date::read("2026-03-02")?;
     let mut store = Store::open(&file)?;
@@ -80,24 +83,6 @@ fn main() -> Result<(), Failure> {
     println!("{:.0} responses a second", stored as f64 / marked.as_secs_f64());
     println!("file {} MB, peak memory {} MB", std::fs::metadata(&file)?.len() / 1_000_000, peak()?);
     Ok(())
-}
-
-fn scenarios() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios")
-}
-
-fn bank() -> Result<Bank, Failure> {
-    let mut files = Vec::new();
-    for inside in ["families", "items"] {
-        for entry in std::fs::read_dir(scenarios().join(inside))? {
-            let path = entry?.path();
-            let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
-            files.push((format!("{inside}/{name}"), std::fs::read(path)?));
-        }
-    }
-    files.sort();
-    let (bank, problems) = Bank::read(files.iter().map(|(name, bytes)| (name.as_str(), bytes.as_slice())));
-    if problems.is_empty() { Ok(bank) } else { Err("the scenarios have problems".into()) }
 }
 
 /// An exam drawn, and what a class of careless people answers.

@@ -2,34 +2,22 @@
 
 #![allow(clippy::unwrap_used)]
 
+#[path = "../../../tests/built_in/mod.rs"]
+mod built_in;
+
 use std::collections::BTreeMap;
-use std::path::Path;
 
 use drivecourse_machine::chance::Stream;
 use drivecourse_machine::{Kind, System};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::grade::grade_each;
 use drivecourse_quiz::simulate::written;
-use drivecourse_quiz::{Bank, Blueprint, Body, Draw, Exam, Part, Person, Question, Responses, Secret, Used, letter};
+use drivecourse_quiz::{Blueprint, Body, Draw, Exam, Part, Person, Question, Responses, Secret, Used, letter};
 use drivecourse_records::report::ItemFilter;
 use drivecourse_records::statistics::rank_correlation;
 use drivecourse_records::{Date, Filter, Sitting, Store};
 
 const PEOPLE: usize = 500;
-
-fn files() -> Vec<(String, Vec<u8>)> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../scenarios");
-    let mut out = Vec::new();
-    for inside in ["families", "items", "exams"] {
-        for entry in std::fs::read_dir(folder.join(inside)).unwrap() {
-            let path = entry.unwrap().path();
-            let name = format!("{inside}/{}", path.file_name().unwrap().to_string_lossy());
-            out.push((name, std::fs::read(path).unwrap()));
-        }
-    }
-    out.sort();
-    out
-}
 
 /// What a person of this ability writes for a part, and the wrong turn taken, if any.
 fn answer(question: &Question, part: &Part, ability: f64, stream: &mut Stream) -> (String, Option<String>) {
@@ -63,11 +51,9 @@ fn answer(question: &Question, part: &Part, ability: f64, stream: &mut Stream) -
 
 #[test]
 fn ability_and_common_wrong_turns_are_found_again() {
-    let files = files();
-    let (bank, problems) = Bank::read(files.iter().map(|(name, bytes)| (name.as_str(), bytes.as_slice())));
-    assert!(problems.is_empty());
-    let blueprint = files.iter().find(|(name, _)| name == "exams/first-check.toml").unwrap();
-    let blueprint = Blueprint::read(std::str::from_utf8(&blueprint.1).unwrap()).unwrap();
+    let bank = built_in::bank();
+    let blueprint = std::fs::read_to_string(built_in::scenarios().join("exams/first-check.toml")).unwrap();
+    let blueprint = Blueprint::read(&blueprint).unwrap();
     let people: Vec<Person> = (0..PEOPLE)
         .map(|n| Person {
             id: format!("s{n:03}"),
