@@ -12,7 +12,7 @@ use toml::de::{DeArray, DeTable, DeValue, Deserializer, Error};
 
 use crate::problem::Problem;
 pub(crate) use said::SAYS;
-use said::{of_shape, of_syntax, unclosed_list, without_fellow};
+use said::{in_two_brackets, of_shape, of_syntax, one_bracket, repeated, unclosed_list, without_fellow};
 
 /// Faults of shape reported at most; whoever has more begins with these.
 const MOST: usize = 50;
@@ -88,7 +88,9 @@ fn read_closed<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     Err(problems)
 }
 
-/// What is no TOML. All that is wrong in a line that lacks a quotation mark follows from that.
+/// What is no TOML. All that is wrong in a line that lacks a quotation mark follows from that; so does it where a heading with
+/// single brackets stands several times: what is below the later ones is read as if it stood below the first. Each of them is
+/// told of, the first too.
 fn of_syntax_faults(faults: &[Error], text: &str) -> Vec<Problem> {
     let mut lines: Vec<Range<usize>> = Vec::new();
     let mut problems = Vec::new();
@@ -102,10 +104,28 @@ fn of_syntax_faults(faults: &[Error], text: &str) -> Vec<Problem> {
                 problems.push(without_fellow(&lacking));
                 lines.push(lacking.line);
             }
+            None if let Some(heading) = repeated(fault, text) => {
+                for line in headings(text).filter(|line| in_two_brackets(text, line.start).as_ref() == Some(&heading)) {
+                    let end = headings(text).find(|next| next.start > line.start).map_or(text.len(), |next| next.start);
+                    lines.push(line.start..end.saturating_sub(1));
+                    problems.push(one_bracket(line, &heading));
+                }
+            }
             None => problems.push(of_syntax(fault, text)),
         }
     }
     problems
+}
+
+/// The places of the lines that are headings.
+fn headings(text: &str) -> impl Iterator<Item = Range<usize>> + '_ {
+    let mut start = 0;
+    let lines = text.split_inclusive('\n').map(move |line| {
+        let place = start..start + line.trim_end().len();
+        start += line.len();
+        place
+    });
+    lines.filter(|line| text[line.clone()].trim_start().starts_with('['))
 }
 
 /// What is wrong with the one piece of TOML in `text`, which could not be read into its type because of `error`.

@@ -5,7 +5,7 @@ use core::ops::Range;
 use serde::Deserialize;
 use toml::Spanned;
 
-use super::{Asked, Family, Lacks, strange};
+use super::{Asked, Family, Lacks, Limit, strange};
 use crate::messages;
 use crate::problem::{Problem, quoted};
 
@@ -31,7 +31,9 @@ impl Family {
     /// * A quantity fixed, drawn or in the table of machines here is not taken over. A table here (at `table`) takes the
     ///   place of the other's: a weight or a bearing is that of one real machine, and never silently another's. What it
     ///   lacks is kept in mind, so that it can be named. Without a table here, single columns of the other's give way.
-    /// * A limit here takes the place of those on the same quantity that are asked of the same machines.
+    /// * A limit here takes the place of those on the same quantity that are asked of the same machines. One that only
+    ///   keeps made-up machines usual is not taken over where there is a table of real ones; it is kept in mind, so that
+    ///   machines beyond it can be told of.
     /// * A fault here takes the place of the other's fault of that id, in the list too, with its limits; those in
     ///   `without` are left out.
     pub(super) fn take_over(
@@ -125,11 +127,24 @@ impl Family {
                 if limit.of.is_empty() {
                     limit.of.clone_from(&other.id);
                 }
-                self.limits.push(limit);
+                let unbound = limit.usual && self.table.is_some();
+                if unbound { self.unbound.push(limit) } else { self.limits.push(limit) }
             }
         }
         self.limits.extend(own_limits);
         problems
+    }
+
+    /// This family with the fault of `other` at `place` besides, behind its own, and with that one's limits; `None` where it has
+    /// a fault of that name.
+    pub fn with_fault(&self, other: &Self, place: usize) -> Option<Self> {
+        let fault = other.faults.get(place).filter(|fault| self.faults.iter().all(|own| own.id != fault.id))?;
+        let mut family = self.clone();
+        let asked = Asked::Fault(family.faults.len());
+        family.faults.push(fault.clone());
+        let limits = other.limits.iter().filter(|limit| limit.asked == Asked::Fault(place));
+        family.limits.extend(limits.map(|limit| Limit { asked, ..limit.clone() }));
+        Some(family)
     }
 }
 
