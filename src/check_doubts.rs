@@ -201,7 +201,11 @@ impl Check<'_> {
                     [("machine", name.as_str()), ("value", &written(of, value)), ("with", &written(with, beside))];
                 let (path, text, span) = own.place(self.assets, told_at, Some(name));
                 let problem = Problem { span, what: doubt.says.say(&words), mend: doubt.mend.text().into() };
-                self.notice(&path, &text, problem);
+                let found = self.placed(&path, &text, problem);
+                // That it follows otherwise from the others says more.
+                if !self.notices.iter().any(|told| told.is_at(&found)) {
+                    self.notices.push(found);
+                }
                 // A value of the family's file is the same on all of them.
                 if own.names(told_at) {
                     break;
