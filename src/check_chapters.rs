@@ -106,7 +106,8 @@ impl Check<'_> {
             if lacking.is_empty() {
                 continue;
             }
-            let told = lacking.iter().map(|(why, items)| STANDS_IN_OF.say(&[("items", &items.join(", ")), ("why", why)]));
+            let told =
+                lacking.iter().map(|(why, items)| STANDS_IN_OF.say(&[("items", &items.join(", ")), ("why", why)]));
             let told = told.collect::<Vec<_>>().join("; ");
             let what = STANDS_IN.say(&[("items", &told)]);
             self.note(path, text, Problem::whole(what, STANDS_IN_MEND.text()));

@@ -218,23 +218,28 @@ impl Check<'_> {
     /// usual; all rows beyond one bound are told together.
     pub(crate) fn unusual(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) {
         for limit in &own.plan.family.unbound {
-            let values = |cases: &[Case]| cases.iter().filter_map(|case| case.value(limit.quantity)).collect::<Vec<_>>();
+            let values =
+                |cases: &[Case]| cases.iter().filter_map(|case| case.value(limit.quantity)).collect::<Vec<_>>();
             let beyond = |cases: &[Case], is: &dyn Fn(f64) -> bool| {
                 let values = values(cases);
                 !values.is_empty() && values.iter().all(|value| is(*value))
             };
-            let above: Vec<_> = rows.iter().filter(|(_, cases)| beyond(cases, &|value| value > limit.at_most)).collect();
-            let below: Vec<_> = rows.iter().filter(|(_, cases)| beyond(cases, &|value| value < limit.at_least)).collect();
+            let above: Vec<_> =
+                rows.iter().filter(|(_, cases)| beyond(cases, &|value| value > limit.at_most)).collect();
+            let below: Vec<_> =
+                rows.iter().filter(|(_, cases)| beyond(cases, &|value| value < limit.at_least)).collect();
             for (met, is_above) in [(above, true), (below, false)] {
                 let Some((first, cases)) = met.first() else { continue };
                 let all = met.iter().flat_map(|(_, cases)| values(cases));
                 // The one that is nearest to the bound: all of them are so far off.
-                let nearest = if is_above { all.fold(f64::INFINITY, f64::min) } else { all.fold(f64::NEG_INFINITY, f64::max) };
+                let nearest =
+                    if is_above { all.fold(f64::INFINITY, f64::min) } else { all.fold(f64::NEG_INFINITY, f64::max) };
                 let names: Vec<_> = met.iter().map(|(name, _)| name.as_str()).collect();
                 let problem = unusual_said(own, limit, (is_above, nearest), &names.join(", "), &cases[0]);
                 let column = own.nearest_columns(limit.quantity).first().copied();
                 let whole = column.filter(|_| met.len() == rows.len() && rows.len() > 1);
-                let place = whole.map(|column| own.place(self.assets, column, None)).or_else(|| own.row(self.assets, first));
+                let place =
+                    whole.map(|column| own.place(self.assets, column, None)).or_else(|| own.row(self.assets, first));
                 match place {
                     Some((path, text, span)) => self.notice(&path, &text, Problem { span, ..problem }),
                     None => self.notice(&own.path, &own.text, problem),
@@ -245,7 +250,13 @@ impl Check<'_> {
 }
 
 /// That these machines lie beyond `limit`, with the value nearest to it, and what it follows from on one of them.
-fn unusual_said(own: &Own<'_>, limit: &Limit, (is_above, nearest): (bool, f64), machines: &str, case: &Case) -> Problem {
+fn unusual_said(
+    own: &Own<'_>,
+    limit: &Limit,
+    (is_above, nearest): (bool, f64),
+    machines: &str,
+    case: &Case,
+) -> Problem {
     let written = |id: QuantityId, value| amount::write_exact(id.get(), value, own.plan.family.told_in);
     let from = inputs(own.plan, limit.quantity).into_iter();
     let from = from.map(|id| format!("{} {}", id.get().id, written(id, case.values[id.index()]))).collect::<Vec<_>>();

@@ -27,8 +27,8 @@ messages! { pub(crate) SAYS {
     ALIKE = "check-alike", "{item} ({part}): with most machines “{one}” and “{other}” cannot be told apart in {families}";
     IDLE_TURN = "check-idle-turn", "This wrong turn never gives an answer of its own: it comes to the right one, or needs what no family determines.";
     IDLE_TURN_MEND = "check-idle-turn-mend", "Mend its expression, or take it out.";
-    UNSEEN = "check-unseen", "This wrong turn needs {ids}, which the question neither shows nor lets anybody work out: nobody can come to its number.";
-    UNSEEN_MEND = "check-unseen-mend", "Write it with what the question shows, {shown}; or show it, in the part: also = [{also}]";
+    UNSEEN = "check-unseen", "This wrong turn needs {ids}, which the question neither shows nor lets anybody work out.";
+    UNSEEN_MEND = "check-unseen-mend", "Nobody comes to its number who does not know that by heart. Write it with what the question shows, {shown}; or show it, in the part: also = [{also}]";
     NEVER_ASKED = "check-never-asked", "No family fits the item {item}: it is never asked. {reasons}.";
     NEVER_ASKED_MEND = "check-never-asked-mend", "Ask from quantities that a family determines, or let a family determine these.";
     DO_NOT_FIT = "check-do-not-fit", "The item {item} names families that do not fit it. {reasons}.";

@@ -207,7 +207,8 @@ fn shared(plan: &Plan, fault: usize, usual: &Plan, id: QuantityId) -> Option<Pro
     let kept: BTreeSet<usize> = sound(usual).iter().filter_map(value).collect();
     let cases = sound(plan);
     let mut met: BTreeMap<usize, usize> = BTreeMap::new();
-    let against = faulty(plan, fault).iter().filter_map(value).filter(|value| !kept.contains(value)).collect::<Vec<_>>();
+    let against =
+        faulty(plan, fault).iter().filter_map(value).filter(|value| !kept.contains(value)).collect::<Vec<_>>();
     against.iter().for_each(|value| *met.entry(*value).or_default() += 1);
     let (verdict, _) = met.into_iter().max_by_key(|(_, count)| *count)?;
     let breaks: Vec<&Case> = cases.iter().filter(|case| value(case) == Some(verdict)).collect();

@@ -111,7 +111,8 @@ impl Table {
         };
         let mut lines: Vec<_> = self.needed.iter().map(needed).collect();
         if self.all().any(|id| id.get().topic() == FEET) {
-            let counted = "# Feet are counted clockwise, seen from above, 1 to 2 along the shaft. Which corner is 1, you say.";
+            let counted =
+                "# Feet are counted clockwise, seen from above, 1 to 2 along the shaft. Which corner is 1, you say.";
             lines.push(counted.into());
         }
         if !self.minor.is_empty() {

@@ -8,8 +8,8 @@ use drivecourse_machine::{
 use drivecourse_quiz::{Bank, FileProblem};
 
 use crate::assets::Assets;
-use crate::{bank, check_left_out};
 use crate::check_causes::{Own, text_of};
+use crate::{bank, check_left_out};
 
 messages! { pub(crate) SAYS {
     ROW = "check-row", "row {row} of its table";

@@ -246,6 +246,17 @@ mod tests {
     }
 
     #[test]
+    fn each_heading_that_wants_two_brackets_is_told_of_and_not_what_is_below_it() {
+        let text = "name = \"x\"\n[row] # a\ncount = 1\n[row]\ncount = 2\n\n[row]\ncount = 3\nbecause = \"z\"\n";
+        let said = told(text);
+        assert_eq!(said.iter().map(|(line, _)| *line).collect::<Vec<_>>(), [2, 4, 7], "{said:?}");
+        assert!(said.iter().all(|(_, says)| says.ends_with("\n[[row]]")), "{said:?}");
+        // A name that stands twice below one heading is another fault; so is what is wrong below another.
+        let twice = told("[[row]]\ncount = 1\ncount = 2\n[row]\ncount = 3\n[name]\n[name]\n");
+        assert_eq!(twice.iter().map(|(line, _)| *line).collect::<Vec<_>>(), [3, 4, 7], "{twice:?}");
+    }
+
+    #[test]
     fn every_fault_of_shape_is_found() {
         let text = "name = \"x\"\nnmae = 1\n[[row]]\ncount = 1\nbecuase = \"y\"\n[[row]]\ncount = \"two\"\n[[row]]\ncount = 2\nbecause = 3\n";
         let told = told(text);
@@ -317,7 +328,7 @@ mod tests {
             ("row = 3", "is the number 3, but a list", "square brackets"),
             ("row = [3]", "is the number 3, but a table", "heading of its own"),
             ("[row]\ncount = 1", "is a table, but a list", "\n[[row]]"),
-            ("[row]\ncount = 1\n[row]\ncount = 2", "a second time", "\n[[row]]"),
+            ("[row]\ncount = 1\n[row]\ncount = 2", "is a table, but a list", "\n[[row]]"),
             ("[[row]", "heading is not closed", "[[name]]"),
             ("[row", "heading is not closed", "[name]"),
             ("row = [\n{ count = 1 }, = 2\n]", "inside a list", "curly brackets"),

@@ -150,7 +150,7 @@ impl Family {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Asked, Draw, Family};
+    use super::super::{Asked, Draw, Family, Limit};
 
     const OLD: &str = r#"
         name = "Old"
@@ -232,6 +232,42 @@ mod tests {
             ]
         );
         assert!((family.limits[2].at_most - 284.15).abs() < 1e-9);
+    }
+
+    #[test]
+    fn what_only_keeps_machines_usual_is_not_asked_of_real_ones() {
+        let usual = OLD.replace("at_most = \"5 kW\"", "at_most = \"5 kW\"\nusual = true");
+        let old = Family::read("old", &usual).unwrap();
+        assert_eq!(old.limits.iter().filter(|limit| limit.usual).count(), 1);
+        let read = |text: &str| {
+            let table = |_: &str| Some("machine,drive.motor_power [kW],drive.motor_speed [r/min]\nA,30,960\n".to_owned());
+            let text = format!("name = \"New\"\nlike = \"old\"\n{text}");
+            let family = Family::read_whole("new", &text, &[&old], table).unwrap();
+            let names = |limits: &[Limit]| limits.iter().map(|limit| limit.quantity.get().id).collect::<Vec<_>>();
+            (names(&family.limits), names(&family.unbound))
+        };
+        let (all, power) = (vec!["heat.ambient", "drive.motor_power", "heat.ambient"], "drive.motor_power");
+        // Machines that are made up, here or there, keep it.
+        assert_eq!(read(""), (all.clone(), vec![]));
+        let pool = "[[pool]]\n\"drive.motor_power\" = \"4 kW\"\n\"drive.motor_speed\" = \"960 r/min\"\n";
+        assert_eq!(read(pool), (all, vec![]));
+        assert_eq!(read("machines = \"a.csv\"\n"), (vec!["heat.ambient", "heat.ambient"], vec![power]));
+        // One's own is kept, and nothing is left of the other.
+        let own = "[[limit]]\nquantity = \"drive.motor_power\"\nat_most = \"45 kW\"\nhealthy = true\n";
+        let (limits, unbound) = read(&format!("machines = \"a.csv\"\n{own}"));
+        assert_eq!((limits, unbound), (vec!["heat.ambient", "heat.ambient", power], vec![]));
+    }
+
+    #[test]
+    fn a_fault_is_had_back_with_its_limits() {
+        let old = Family::read("old", OLD).unwrap();
+        let text = "name = \"New\"\nlike = \"old\"\nwithout = [\"cold\"]\n";
+        let new = Family::read_beside("new", text, &[&old]).unwrap();
+        let with = new.with_fault(&old, 1).unwrap();
+        assert_eq!(with.faults.iter().map(|fault| fault.id.as_str()).collect::<Vec<_>>(), ["hot", "cold"]);
+        let asked = with.limits.iter().filter(|limit| limit.asked == Asked::Fault(1)).collect::<Vec<_>>();
+        assert!(matches!(asked[..], [limit] if (limit.at_most - 278.15).abs() < 1e-9), "{asked:?}");
+        assert_eq!(new.with_fault(&old, 0), None, "it has that one");
     }
 
     #[test]

@@ -232,8 +232,8 @@ check-far-mend = Ist Ihr Antrieb so, dann lassen Sie es. Wenn nicht, verbessern 
 check-swap = Vertauschen Sie die beiden, oder verbessern Sie den falschen Wert.
 check-other-topic = Die Aufgabe { $item } gehört zum Thema { $topic }, und nichts, was sie zeigt oder fragt, gehört dazu: Sie fragt nach { $asked }.
 check-other-topic-mend = Schreiben Sie topic = { $topic }, oder verbessern Sie, wonach sie fragt. Ist es so gemeint, dann lassen Sie es.
-check-unseen = Dieser Irrweg braucht { $ids }; das zeigt die Aufgabe nicht, und es lässt sich aus ihr nicht errechnen: Auf diese Zahl kann niemand kommen.
-check-unseen-mend = Schreiben Sie ihn mit dem, was die Aufgabe zeigt, { $shown }; oder zeigen Sie es, im Teil: also = [{ $also }]
+check-unseen = Dieser Irrweg braucht { $ids }; das zeigt die Aufgabe nicht, und es lässt sich aus ihr nicht errechnen.
+check-unseen-mend = Auf diese Zahl kommt niemand, der das nicht auswendig weiß. Schreiben Sie ihn mit dem, was die Aufgabe zeigt, { $shown }; oder zeigen Sie es, im Teil: also = [{ $also }]
 check-unlisted = Das Kapitel { $file } steht nicht in dieser Liste und ist darum nicht im Kurs.
 check-unlisted-mend =
     Fügen Sie eine Zeile wie diese ein, oder nehmen Sie die Datei heraus:
