@@ -240,7 +240,8 @@ mod tests {
         let old = Family::read("old", &usual).unwrap();
         assert_eq!(old.limits.iter().filter(|limit| limit.usual).count(), 1);
         let read = |text: &str| {
-            let table = |_: &str| Some("machine,drive.motor_power [kW],drive.motor_speed [r/min]\nA,30,960\n".to_owned());
+            let table =
+                |_: &str| Some("machine,drive.motor_power [kW],drive.motor_speed [r/min]\nA,30,960\n".to_owned());
             let text = format!("name = \"New\"\nlike = \"old\"\n{text}");
             let family = Family::read_whole("new", &text, &[&old], table).unwrap();
             let names = |limits: &[Limit]| limits.iter().map(|limit| limit.quantity.get().id).collect::<Vec<_>>();
