@@ -1,10 +1,14 @@
 //! What `check` finds in chapters: every block is filled in. Where one of the program's own chapters cannot be, a value of the
 //! module's family is behind it, and that is where it is told.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use drivecourse_course::expand::{self, CourseData, Expander};
+use drivecourse_course::links;
 use drivecourse_course::pages::Pages;
-use drivecourse_machine::{Plan, Problem, QuantityId, Registry, messages};
-use drivecourse_quiz::Bank;
+use drivecourse_machine::{Plan, Problem, QuantityId, Registry, System, messages};
+use drivecourse_quiz::paper::why;
+use drivecourse_quiz::{Bank, Item, Setting};
 
 use crate::check::Check;
 use crate::check_causes::Own;
@@ -12,12 +16,33 @@ use crate::{bank, course};
 
 messages! { pub(crate) SAYS {
     NO_TEMPLATE = "check-no-template", "A page template cannot be used: {error}";
+    STANDS_IN = "check-stands-in", "Machines of the program stand in for yours in questions of this chapter: {items}.";
+    STANDS_IN_OF = "check-stands-in-of", "{items} ({why})";
+    STANDS_IN_WHY = "check-stands-in-why", "{family}: {why}";
+    ONLY_FOR = "check-stands-in-only", "only for {families}";
+    STANDS_IN_MEND = "check-stands-in-mend", "Where you know what is lacking, add it to your family or its table. Else leave it: the questions are right, and their machines are not your plant's.";
     NOT_ASKED = "check-chapters-not-filled", "What chapters ask or show does not go with {id}: {why} ({places})";
     NOT_ASKED_MEND = "check-chapters-not-filled-mend", "Mend this value, or its unit.";
 } }
 
 /// Places of chapters that are still told one by one.
 const MOST_PLACES: usize = 6;
+
+/// Why `item` can be put about no family of `bank`; `None` where it can be.
+fn unfit(bank: &Bank, item: &Item) -> Option<String> {
+    let named = |plan: &&Plan| item.families.is_empty() || item.families.contains(&plan.family.id);
+    let mut reasons = Vec::new();
+    for plan in bank.plans.iter().filter(named) {
+        match Setting::new(item, plan, System::Si) {
+            Ok(_) => return None,
+            Err(error) => reasons.push(STANDS_IN_WHY.say(&[("family", &plan.family.id), ("why", &why(&error))])),
+        }
+    }
+    if reasons.is_empty() {
+        reasons.push(ONLY_FOR.say(&[("families", &item.families.join(", "))]));
+    }
+    Some(reasons.join("; "))
+}
 
 /// A block of a chapter that cannot be filled in.
 struct Empty {
@@ -51,7 +76,42 @@ impl Check<'_> {
         if self.assets.is_module() && empty.iter().any(|empty| !self.assets.is_own(&empty.path)) {
             self.behind_chapters(bank, &all, &mut empty);
         }
+        if self.assets.is_module() && families_are_sound && !bank.plans.is_empty() {
+            self.stand_ins(bank, &all, &texts);
+        }
         empty.into_iter().for_each(|Empty { path, text, problem }| self.say(&path, &text, problem));
+    }
+
+    /// Notes of each chapter of the course for which questions no family of the module's does, and why.
+    fn stand_ins(&mut self, bank: &Bank, all: &Bank, texts: &[(String, String)]) {
+        let Some((_, list)) = texts.iter().find(|(path, _)| path == "book/SUMMARY.md") else { return };
+        let listed: BTreeSet<String> = links::links(list, "SUMMARY.md").into_iter().map(|link| link.path).collect();
+        let mut known: BTreeMap<String, Option<String>> = BTreeMap::new();
+        for (path, text) in texts {
+            if !path.strip_prefix("book/").is_some_and(|path| listed.contains(path)) {
+                continue;
+            }
+            // What one lacks, others mostly lack too.
+            let mut lacking: Vec<(String, Vec<String>)> = Vec::new();
+            let mut met = BTreeSet::new();
+            for id in expand::of_any_family(text).into_iter().filter(|id| met.insert(id.clone())) {
+                let Some(item) = all.item_place(&id).map(|place| &all.items[place]) else { continue };
+                let why = known.entry(id.clone()).or_insert_with(|| unfit(bank, item)).clone();
+                let Some(why) = why else { continue };
+                match lacking.iter_mut().find(|(other, _)| *other == why) {
+                    Some((_, items)) => items.push(id),
+                    None => lacking.push((why, vec![id])),
+                }
+            }
+            if lacking.is_empty() {
+                continue;
+            }
+            let told =
+                lacking.iter().map(|(why, items)| STANDS_IN_OF.say(&[("items", &items.join(", ")), ("why", why)]));
+            let told = told.collect::<Vec<_>>().join("; ");
+            let what = STANDS_IN.say(&[("items", &told)]);
+            self.note(path, text, Problem::whole(what, STANDS_IN_MEND.text()));
+        }
     }
 
     /// The blocks of these chapters that cannot be filled in from `all`.

@@ -1,10 +1,10 @@
 //! What `check` doubts in values of an author's own: a machine may have them, and seldom does.
 
 use drivecourse_machine::language::Message;
-use drivecourse_machine::{Case, Problem, QuantityId, Registry, amount, messages};
+use drivecourse_machine::{Case, Limit, Problem, QuantityId, Registry, amount, messages};
 
 use crate::check::Check;
-use crate::check_causes::Own;
+use crate::check_causes::{Own, inputs};
 use crate::undrawable::FROM_TO;
 
 messages! { pub(crate) SAYS {
@@ -16,6 +16,17 @@ messages! { pub(crate) SAYS {
     SWAP = "check-swap", "Swap them, or mend the one that is wrong.";
     FAR = "check-far", "{id} is {own} here, and the machines of {family} have {usual}.";
     FAR_MEND = "check-far-mend", "If your drive is so, leave it. If not, mend its value or its unit.";
+    UNUSUAL_ABOVE = "check-unusual-above", "{machines}: {id} (“{name}”) is {value} or more when nothing is wrong; made-up machines of {family} have {bound} at most ({because}).";
+    UNUSUAL_BELOW = "check-unusual-below", "{machines}: {id} (“{name}”) is {value} or less when nothing is wrong; made-up machines of {family} have {bound} at least ({because}).";
+    UNUSUAL_MEND = "check-unusual-mend", "If your machines are so, leave it, or write a [[limit]] of your own on it. If not, look at what it follows from: {from}.";
+    SPAN_SWAPPED = "check-span-swapped", "{machine}: load.bearing_span is {value}, and the middle of the shaft end is {with} from the near bearing (load.shaft_middle).";
+    SPAN_MEND = "check-span-mend", "The bearings inside are mostly further apart than the shaft end's middle is from the near one: are the two swapped? If your reducer is so, leave it.";
+    STAGES_TOO_GOOD = "check-stages-too-good", "{machine}: drive.efficiency is {value} with {with} gear stages (drive.stages): better than such gears are.";
+    STAGE_OF_WHOLE = "check-stage-of-whole", "{machine}: drive.stage_efficiency is {value} for each of {with} stages.";
+    STAGES_MEND = "check-stages-mend", "A gear stage loses about 1 to 3 %. Mend the number of stages or the efficiency. If it is so, leave it.";
+    STAGE_MEND = "check-stage-mend", "A gear stage loses about 1 to 3 %, and each loses its part. Is this the efficiency of the whole reducer? 0.94 of three stages is 0.98 of each. If it is so, leave it.";
+    LINKS_APART = "check-links-apart", "{machine}: chain.links is {value}, and the centres on the drawing (chain.centres_planned) ask for {with} pitches.";
+    LINKS_MEND = "check-links-mend", "Count the links again, or mend the centres or the teeth. The number of links goes first: the machine stands as far apart as they let it.";
     COUNT_AGAIN = "check-count-again", "Count them again; if it is so, leave it.";
     HOW_IT_LIES = "check-how-it-lies", "Mend the one that is wrong; the window of the slack strand's movement goes by how the drive lies. If it is so, leave it.";
 } }
@@ -24,6 +35,14 @@ messages! { pub(crate) SAYS {
 const HARDLY_LEVEL: f64 = 60.0;
 /// Up to this climb (degrees) hardly anybody calls a drive steep; common practice, no source.
 const HARDLY_STEEP: f64 = 30.0;
+
+/// A gear stage hardly ever loses less than 1 %; common practice, no source.
+const HARDLY_BETTER: f64 = 0.99;
+/// A gear stage hardly ever passes on less than this; common practice, no source.
+const HARDLY_WORSE: f64 = 0.955;
+/// How far in pitches a chain may be shorter than the centres on the drawing ask for, whose figures are rounded, and so much
+/// longer than the next pair of links: common practice, no source.
+const ROUNDED: f64 = 0.25;
 
 /// A value that is doubted.
 struct Doubt {
@@ -58,6 +77,34 @@ const DOUBTS: &[Doubt] = &[
         when: |lie, climb| lie == 1.0 && climb.abs().to_degrees() < HARDLY_STEEP,
         says: LEVEL_CALLED_STEEP,
         mend: HOW_IT_LIES,
+    },
+    Doubt {
+        of: "load.bearing_span",
+        with: "load.shaft_middle",
+        when: |span, middle| span < middle,
+        says: SPAN_SWAPPED,
+        mend: SPAN_MEND,
+    },
+    Doubt {
+        of: "drive.efficiency",
+        with: "drive.stages",
+        when: |efficiency, stages| efficiency > HARDLY_BETTER.powf(stages),
+        says: STAGES_TOO_GOOD,
+        mend: STAGES_MEND,
+    },
+    Doubt {
+        of: "drive.stage_efficiency",
+        with: "drive.stages",
+        when: |efficiency, stages| stages > 1.0 && efficiency < HARDLY_WORSE,
+        says: STAGE_OF_WHOLE,
+        mend: STAGE_MEND,
+    },
+    Doubt {
+        of: "chain.links",
+        with: "chain.length_exact",
+        when: |links, exact| links < exact - ROUNDED || links > exact + 2.0 + ROUNDED,
+        says: LINKS_APART,
+        mend: LINKS_MEND,
     },
 ];
 
@@ -154,7 +201,11 @@ impl Check<'_> {
                     [("machine", name.as_str()), ("value", &written(of, value)), ("with", &written(with, beside))];
                 let (path, text, span) = own.place(self.assets, told_at, Some(name));
                 let problem = Problem { span, what: doubt.says.say(&words), mend: doubt.mend.text().into() };
-                self.notice(&path, &text, problem);
+                let found = self.placed(&path, &text, problem);
+                // That it follows otherwise from the others says more.
+                if !self.notices.iter().any(|told| told.is_at(&found)) {
+                    self.notices.push(found);
+                }
                 // A value of the family's file is the same on all of them.
                 if own.names(told_at) {
                     break;
@@ -162,4 +213,62 @@ impl Check<'_> {
             }
         }
     }
+
+    /// Looks for rows of a family's own table of which every sound machine lies beyond a bound that only keeps made-up machines
+    /// usual; all rows beyond one bound are told together.
+    pub(crate) fn unusual(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) {
+        for limit in &own.plan.family.unbound {
+            let values =
+                |cases: &[Case]| cases.iter().filter_map(|case| case.value(limit.quantity)).collect::<Vec<_>>();
+            let beyond = |cases: &[Case], is: &dyn Fn(f64) -> bool| {
+                let values = values(cases);
+                !values.is_empty() && values.iter().all(|value| is(*value))
+            };
+            let above: Vec<_> =
+                rows.iter().filter(|(_, cases)| beyond(cases, &|value| value > limit.at_most)).collect();
+            let below: Vec<_> =
+                rows.iter().filter(|(_, cases)| beyond(cases, &|value| value < limit.at_least)).collect();
+            for (met, is_above) in [(above, true), (below, false)] {
+                let Some((first, cases)) = met.first() else { continue };
+                let all = met.iter().flat_map(|(_, cases)| values(cases));
+                // The one that is nearest to the bound: all of them are so far off.
+                let nearest =
+                    if is_above { all.fold(f64::INFINITY, f64::min) } else { all.fold(f64::NEG_INFINITY, f64::max) };
+                let names: Vec<_> = met.iter().map(|(name, _)| name.as_str()).collect();
+                let problem = unusual_said(own, limit, (is_above, nearest), &names.join(", "), &cases[0]);
+                let column = own.nearest_columns(limit.quantity).first().copied();
+                let whole = column.filter(|_| met.len() == rows.len() && rows.len() > 1);
+                let place =
+                    whole.map(|column| own.place(self.assets, column, None)).or_else(|| own.row(self.assets, first));
+                match place {
+                    Some((path, text, span)) => self.notice(&path, &text, Problem { span, ..problem }),
+                    None => self.notice(&own.path, &own.text, problem),
+                }
+            }
+        }
+    }
+}
+
+/// That these machines lie beyond `limit`, with the value nearest to it, and what it follows from on one of them.
+fn unusual_said(
+    own: &Own<'_>,
+    limit: &Limit,
+    (is_above, nearest): (bool, f64),
+    machines: &str,
+    case: &Case,
+) -> Problem {
+    let written = |id: QuantityId, value| amount::write_exact(id.get(), value, own.plan.family.told_in);
+    let from = inputs(own.plan, limit.quantity).into_iter();
+    let from = from.map(|id| format!("{} {}", id.get().id, written(id, case.values[id.index()]))).collect::<Vec<_>>();
+    let (says, bound) = if is_above { (UNUSUAL_ABOVE, limit.at_most) } else { (UNUSUAL_BELOW, limit.at_least) };
+    let what = says.say(&[
+        ("machines", machines),
+        ("id", limit.quantity.get().id),
+        ("name", limit.quantity.get().name),
+        ("value", &written(limit.quantity, nearest)),
+        ("family", &limit.of),
+        ("bound", &written(limit.quantity, bound)),
+        ("because", &limit.reason()),
+    ]);
+    Problem::whole(what, UNUSUAL_MEND.say(&[("from", &from.join(", "))]))
 }

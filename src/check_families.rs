@@ -23,6 +23,8 @@ messages! { pub(crate) SAYS {
     WASTEFUL_FAMILY = "check-wasteful", "{rate} machines are rejected for each one kept; {most}.";
     WASTEFUL_UNDRAWN = "check-wasteful-undrawn", "{rate} machines are rejected for each one kept; {most}. {count} of {all} machines could not be drawn at all.";
     WASTEFUL_MEND = "check-wasteful-mend", "Narrow the draws that break it, or widen the limit.";
+    LEFT_OUT = "check-left-out", "The fault {fault} ({name}) is left out here, and machines of this family could have it: they can be drawn, and it would show.";
+    LEFT_OUT_MEND = "check-left-out-mend", "Where your drive cannot have it, leave it. Else take it out of `without`.";
     FAVOURED = "check-favoured", "{share} % of the machines kept are {machine}; an even share of the table would be {even} %. What rejects the others most: {most}.";
     FAVOURED_MEND = "check-favoured-mend", "Mend the values of the others that break it, or widen the limit; `drivecourse look {family} --spread 300` shows the shares.";
 } }

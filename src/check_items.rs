@@ -4,7 +4,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_course::portray::PICTURES;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, Problem, QuantityId, System, did_you_mean, did_you_mean_as, messages, quoted};
+use drivecourse_machine::{
+    Path, Plan, Problem, QuantityId, Registry, System, did_you_mean, did_you_mean_as, messages, quoted,
+};
 use drivecourse_quiz::explain::{cause_name, part_letter};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::predict::Cause;
@@ -25,6 +27,8 @@ messages! { pub(crate) SAYS {
     ALIKE = "check-alike", "{item} ({part}): with most machines “{one}” and “{other}” cannot be told apart in {families}";
     IDLE_TURN = "check-idle-turn", "This wrong turn never gives an answer of its own: it comes to the right one, or needs what no family determines.";
     IDLE_TURN_MEND = "check-idle-turn-mend", "Mend its expression, or take it out.";
+    UNSEEN = "check-unseen", "This wrong turn needs {ids}, which the question neither shows nor lets anybody work out.";
+    UNSEEN_MEND = "check-unseen-mend", "Nobody comes to its number who does not know that by heart. Write it with what the question shows, {shown}; or show it, in the part: also = [{also}]";
     NEVER_ASKED = "check-never-asked", "No family fits the item {item}: it is never asked. {reasons}.";
     NEVER_ASKED_MEND = "check-never-asked-mend", "Ask from quantities that a family determines, or let a family determine these.";
     DO_NOT_FIT = "check-do-not-fit", "The item {item} names families that do not fit it. {reasons}.";
@@ -78,6 +82,25 @@ impl Check<'_> {
         self.notice(path, text, Problem::at(item.span.clone(), what, mend));
     }
 
+    /// Whether an own wrong turn needs what nobody who is asked can know: neither is it `shown`, nor does it follow from that.
+    fn unseen(&mut self, path: &str, text: &str, item: &Item, shown: &BTreeSet<QuantityId>) {
+        let known: Vec<_> = shown.iter().copied().collect();
+        let within = Path::within_reach(&known);
+        for (part, turn) in item.parts.iter().flat_map(|part| part.wrong.iter().map(move |turn| (part, turn))) {
+            let inputs = turn.gives.inputs().iter();
+            let unseen: Vec<&str> = inputs.filter(|id| !within[id.index()]).map(|id| id.get().id).collect();
+            let Ask::Quantity { from, also, .. } = &part.ask else { continue };
+            if shown.is_empty() || unseen.is_empty() {
+                continue;
+            }
+            let shows: Vec<_> = from.iter().chain(also).map(|id| id.get().id).collect();
+            let also: Vec<_> = also.iter().map(|id| id.get().id).chain(unseen.iter().copied()).map(quoted).collect();
+            let what = UNSEEN.say(&[("ids", &unseen.join(", "))]);
+            let mend = UNSEEN_MEND.say(&[("shown", &shows.join(", ")), ("also", &also.join(", "))]);
+            self.notice(path, text, Problem::at(turn.span.clone(), what, mend));
+        }
+    }
+
     fn item(&mut self, bank: &Bank, path: &str, text: &str, item: &Item) {
         let unknown = item.families.iter().filter(|name| bank.plan_place(name).is_none());
         for family in unknown.clone() {
@@ -106,7 +129,7 @@ impl Check<'_> {
         let mut dropped: BTreeMap<(usize, String), Vec<String>> = BTreeMap::new();
         let mut alike: BTreeMap<(usize, String, String), Vec<String>> = BTreeMap::new();
         let mut useful: BTreeSet<(usize, String)> = BTreeSet::new();
-        let mut settled = 0;
+        let (mut settled, mut seen) = (0, None);
         for plan in &plans {
             for system in System::ALL {
                 let made = Setting::new(item, plan, system).and_then(|setting| {
@@ -118,6 +141,7 @@ impl Check<'_> {
                         fits.insert(&plan.family.id);
                         settled += 1;
                         useful.extend(own_turns(&question));
+                        seen.get_or_insert_with(|| shown(item, &question));
                         for (part, causes) in setting.harmless().dropped.iter().enumerate() {
                             for cause in causes {
                                 let at = format!("{} ({})", plan.family.id, system.code());
@@ -160,6 +184,7 @@ impl Check<'_> {
                 self.say(path, text, Problem::at(turn.span.clone(), IDLE_TURN.text(), IDLE_TURN_MEND.text()));
             }
         }
+        self.unseen(path, text, item, &seen.unwrap_or_default());
         let span = || item.span.clone();
         let list = |reasons: &BTreeMap<&String, String>| {
             reasons.iter().map(|(family, reason)| format!("{family}: {reason}")).collect::<Vec<_>>().join("; ")
@@ -179,6 +204,21 @@ impl Check<'_> {
             self.say(path, text, Problem::at(span(), what, DO_NOT_FIT_MEND.text()));
         }
     }
+}
+
+/// What `question` shows or asks, in its parts and in its words.
+fn shown(item: &Item, question: &drivecourse_quiz::Question) -> BTreeSet<QuantityId> {
+    let texts = core::iter::once(&item.text).chain(item.parts.iter().map(|part| &part.text));
+    let named = texts.flat_map(|text| text.split('{').skip(1)).filter_map(|rest| rest.split('}').next());
+    let mut out: BTreeSet<QuantityId> = named.filter_map(|name| Registry::get().find(name)).collect();
+    for (part, asked) in question.parts.iter().zip(&item.parts) {
+        out.extend(part.givens.iter().map(|(id, _)| *id));
+        match asked.ask {
+            Ask::Quantity { asked, .. } | Ask::Read(asked) => out.extend([asked]),
+            _ => {}
+        }
+    }
+    out
 }
 
 /// Whether there is such a picture; if not, how to mend its name. The part behind a space says which reading it shows.

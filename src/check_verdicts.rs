@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Case, Kind, Plan, Problem, QuantityId, Registry, amount, messages};
+use drivecourse_machine::{Case, Kind, Plan, Problem, QuantityId, Registry, amount, messages, quoted};
 use drivecourse_quiz::Bank;
 
 use crate::bank;
@@ -20,6 +20,8 @@ messages! { pub(crate) SAYS {
     LOOK_AT = "check-look-at", "If your drive is meant so, leave it. If not, look at what it follows from: {from}.";
     HIDDEN = "check-hidden", "The fault \"{fault}\" ({name}) shows in no verdict on a machine of this family; on machines of the program's own families it shows in {verdicts}.";
     HIDDEN_MEND = "check-hidden-mend", "Nobody can find it so. Look at the values that it is judged by, and mend the one that hides it: {from}. Only where your drive cannot have the fault, leave it out: without = [\"{fault}\"].";
+    SHARED = "check-shared", "Of {all} sound machines of this family, {count} have {id} (“{of}”) at “{verdict}”, as those with the fault \"{fault}\" ({name}) have: nobody can find the fault by that.";
+    SHARED_MEND = "check-shared-mend", "Mend the limit, or narrow what sound machines are drawn from, so that they keep it. It follows from: {from}. Or have sound machines that break it drawn again:\n{lines}";
 } }
 
 /// Sound machines drawn of each row of a table, or of a family without one, to see what is said of them.
@@ -51,6 +53,8 @@ impl Check<'_> {
             let own = Own::of(self.assets, bank, &standard, plan);
             self.follows(&own, &rows);
             self.doubts(&own, &rows);
+            self.unusual(&own, &rows);
+            self.left_out(&own);
             // Whatever is judged by such a window follows from that.
             if self.swapped(&own, &rows) {
                 told.extend(verdicts.iter().map(|id| (plan.family.id.clone(), *id)));
@@ -137,28 +141,34 @@ impl Check<'_> {
             for (place, fault) in plan.family.faults.iter().enumerate() {
                 let usual = standard.plans.iter().find_map(|other| {
                     let place = other.family.faults.iter().position(|known| known == fault)?;
-                    Some(shown_by(other, place, &verdicts))
+                    Some((other, shown_by(other, place, &verdicts)))
                 });
-                let Some(shown) = usual else { continue };
+                let Some((usual, shown)) = usual else { continue };
                 // Of those that this family does not come to, nothing can be said.
                 let shown: BTreeSet<_> = shown.into_iter().filter(|id| plan.determines(*id)).collect();
                 let is_told = shown.iter().any(|id| against.contains(&(plan.family.id.clone(), *id)));
                 if !shown.is_empty() && !is_told && shown_by(plan, place, &verdicts).is_empty() {
-                    told.push((place, fault, shown));
+                    told.push((place, fault, usual, shown));
                 }
             }
             let own = Own::of(self.assets, bank, &standard, plan);
             let mut said: BTreeSet<_> =
                 against.iter().filter(|(family, _)| *family == plan.family.id).map(|(_, id)| *id).collect();
-            for (place, fault, shown) in told {
+            for (place, fault, usual, shown) in told {
+                said.extend(&shown);
+                let mends = |usual: &Plan| !shown_by(usual, place, &verdicts).is_empty();
+                if let Some((id, problem)) = shown.iter().find_map(|id| Some((*id, shared(plan, place, usual, *id)?))) {
+                    let problem = own.problem(own.cause(&[id], mends), problem.what, problem.mend);
+                    self.notice(&own.path, &own.text, problem);
+                    continue;
+                }
                 let names = shown.iter().map(|id| format!("{} (“{}”)", id.get().id, id.get().name)).collect::<Vec<_>>();
                 let from: BTreeSet<_> = shown.iter().flat_map(|id| inputs(plan, *id)).map(|id| id.get().id).collect();
                 let what = HIDDEN.say(&[("fault", &fault.id), ("name", &fault.name), ("verdicts", &names.join(", "))]);
                 let from = from.into_iter().collect::<Vec<_>>().join(", ");
                 let mend = HIDDEN_MEND.say(&[("from", &from), ("fault", &fault.id)]);
-                said.extend(&shown);
                 let shown: Vec<_> = shown.into_iter().collect();
-                let cause = own.cause(&shown, |usual| !shown_by(usual, place, &verdicts).is_empty());
+                let cause = own.cause(&shown, mends);
                 self.notice(&own.path, &own.text, own.problem(cause, what, mend));
             }
             self.never(&own, &standard, &said);
@@ -180,15 +190,59 @@ pub(crate) fn verdicts() -> Vec<QuantityId> {
 }
 
 /// The verdicts in which most machines with this fault differ from every sound one.
-fn shown_by(plan: &Plan, fault: usize, verdicts: &[QuantityId]) -> BTreeSet<QuantityId> {
+pub(crate) fn shown_by(plan: &Plan, fault: usize, verdicts: &[QuantityId]) -> BTreeSet<QuantityId> {
     let sound = sound(plan);
-    let seeds = (0..SOUND).map(|seed| derive(0xc4ef, seed));
-    let faulty: Vec<_> = seeds.map_while(|seed| plan.draw_with(seed, Some(&[fault])).ok()).collect();
+    let faulty = faulty(plan, fault);
     let differs = |case: &Case, id: QuantityId| {
         case.value(id).is_some_and(|value| sound.iter().all(|sound| sound.value(id) != Some(value)))
     };
     let shows = |id: &QuantityId| faulty.iter().filter(|case| differs(case, *id)).count() * 2 > faulty.len();
     verdicts.iter().copied().filter(shows).collect()
+}
+
+/// That sound machines of `plan` break the limit of the verdict `id` as those with this `fault` do, which so shows no more; `usual`
+/// is a family in which none does. `None` where it is otherwise: a limit out of reach hides a fault too.
+fn shared(plan: &Plan, fault: usize, usual: &Plan, id: QuantityId) -> Option<Problem> {
+    let value = |case: &Case| case.value(id).map(|value| value as usize);
+    let kept: BTreeSet<usize> = sound(usual).iter().filter_map(value).collect();
+    let cases = sound(plan);
+    let mut met: BTreeMap<usize, usize> = BTreeMap::new();
+    let against =
+        faulty(plan, fault).iter().filter_map(value).filter(|value| !kept.contains(value)).collect::<Vec<_>>();
+    against.iter().for_each(|value| *met.entry(*value).or_default() += 1);
+    let (verdict, _) = met.into_iter().max_by_key(|(_, count)| *count)?;
+    let breaks: Vec<&Case> = cases.iter().filter(|case| value(case) == Some(verdict)).collect();
+    let quantity = id.get();
+    let (fault, first) = (&plan.family.faults[fault], breaks.first()?);
+    let what = SHARED.say(&[
+        ("all", &cases.len().to_string()),
+        ("count", &breaks.len().to_string()),
+        ("id", quantity.id),
+        ("of", quantity.name),
+        ("verdict", quantity.labels.get(verdict)?),
+        ("fault", &fault.id),
+        ("name", &fault.name),
+    ]);
+    let from = inputs(plan, id).into_iter().map(|id| written(plan, first, id)).collect::<Vec<_>>().join(", ");
+    // A bound has no holes: what lies between two verdicts of sound machines is one of theirs.
+    let (low, high) = (*kept.first()?, *kept.last()?);
+    let bound = |name: &str, place: usize, is_end: bool| match is_end {
+        true => String::new(),
+        false => format!("\n{name} = {}", quoted(quantity.choices[place])),
+    };
+    let lines = format!(
+        "[[limit]]\nquantity = {}{}{}\nhealthy = true",
+        quoted(quantity.id),
+        bound("at_least", low, low == 0),
+        bound("at_most", high, high + 1 == quantity.choices.len()),
+    );
+    Some(Problem::whole(what, SHARED_MEND.say(&[("from", &from), ("lines", &lines)])))
+}
+
+/// Some machines of `plan` with this fault, always the same ones.
+fn faulty(plan: &Plan, fault: usize) -> Vec<Case> {
+    let seeds = (0..SOUND).map(|seed| derive(0xc4ef, seed));
+    seeds.map_while(|seed| plan.draw_with(seed, Some(&[fault])).ok()).collect()
 }
 
 /// Some machines of `plan` with nothing wrong, always the same ones; none of a family that has no such machine.

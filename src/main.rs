@@ -13,6 +13,7 @@ mod check_families;
 mod check_follows;
 mod check_found;
 mod check_items;
+mod check_left_out;
 mod check_never;
 mod check_verdicts;
 mod cli;

@@ -3,8 +3,9 @@
 use std::collections::BTreeMap;
 
 use anyhow::{Context, Result, bail};
+use drivecourse_course::words::ENGLISH;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Plan, System, messages, topics};
+use drivecourse_machine::{Plan, System, language, messages, topics};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::schema::Sort;
 use include_dir::{Dir, include_dir};
@@ -15,6 +16,7 @@ use crate::{bank, cli, files, words};
 
 messages! { pub(crate) SAYS {
     MADE = "new-made", "{count} files in {folder}, about {topics}; begin with {file}";
+    SPEAKS = "new-speaks", "language = {code} stands in {file}: whatever is done with this module speaks it. Its own texts are examples in English: title, names, questions, the chapter. Write them over in your language; the remarks in its files stay English.";
     OTHER_TOPICS = "new-other-topics", "Other topics, with --topic: {topics}";
 } }
 
@@ -49,7 +51,11 @@ pub(crate) fn run(options: &cli::New, speech: &cli::Speech) -> Result<()> {
     if folder.is_file() || std::fs::read_dir(folder).is_ok_and(|mut inside| inside.next().is_some()) {
         bail!(NOT_EMPTY.say(&[("folder", &folder.display().to_string())]));
     }
-    let Made { files: made, topics } = made;
+    let Made { files: mut made, topics } = made;
+    let speaks = Some(language::code()).filter(|code| *code != ENGLISH);
+    if let Some(manifest) = made.get_mut(assets::MANIFEST).filter(|_| speaks.is_some()) {
+        *manifest = speaking(&String::from_utf8_lossy(manifest), language::code()).into_bytes();
+    }
     files::fill(folder, assets::MANIFEST, |fresh| {
         made.iter().try_for_each(|(path, bytes)| files::write(&fresh.join(path), bytes))
     })?;
@@ -61,10 +67,23 @@ pub(crate) fn run(options: &cli::New, speech: &cli::Speech) -> Result<()> {
         let others = topics::ALL.iter().map(|topic| topic.id).filter(|id| !topics.iter().any(|topic| topic == id));
         files::say(OTHER_TOPICS.say(&[("topics", &others.collect::<Vec<_>>().join(", "))]))?;
     }
+    if let Some(code) = speaks {
+        let manifest = folder.join(assets::MANIFEST).display().to_string();
+        files::say(SPEAKS.say(&[("code", &format!("{code:?}")), ("file", &manifest)]))?;
+    }
     files::say(format!("\n  drivecourse check --module {shown}"))?;
     files::say(format!("  drivecourse serve --module {shown}"))?;
     let papers = "--exam first-check --roster first-group --secret secret --out exam";
     files::say(format!("  drivecourse papers --module {shown} {papers}"))
+}
+
+/// The settings of a module in `manifest`, above their first table, with the language that is spoken.
+fn speaking(manifest: &str, code: &str) -> String {
+    let line = format!(
+        "language = {code:?}               # of everything people read, and of your own texts: those here are English, write them over\n"
+    );
+    let lines = manifest.split_inclusive('\n');
+    lines.flat_map(|known| [known, if known.starts_with("units = ") { &line } else { "" }]).collect()
 }
 
 /// The program's chapters: for each topic the one that practises it most, as path and title.

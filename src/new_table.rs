@@ -11,6 +11,8 @@ use crate::new::FAMILY;
 const MACHINES: usize = 6;
 /// Machines on which it is tried what a column does.
 const TRIED: usize = 3;
+/// The topic whose columns speak of feet by their numbers.
+const FEET: &str = "mount";
 /// A column that moves what is asked by no more than this share of it hardly matters.
 const LITTLE: f64 = 0.05;
 
@@ -108,6 +110,11 @@ impl Table {
             _ => line(id),
         };
         let mut lines: Vec<_> = self.needed.iter().map(needed).collect();
+        if self.all().any(|id| id.get().topic() == FEET) {
+            let counted =
+                "# Feet are counted clockwise, seen from above, 1 to 2 along the shaft. Which corner is 1, you say.";
+            lines.push(counted.into());
+        }
         if !self.minor.is_empty() {
             lines.push(
                 "# These hardly change what your topics ask; what stands in the table will do, in your rows too:"

@@ -6,11 +6,10 @@ use drivecourse_machine::{
     CannotDraw, OwnTable, Plan, Problem, QuantityId, Registry, Strange, System, amount, messages, quoted,
 };
 use drivecourse_quiz::{Bank, FileProblem};
-use serde::Deserialize;
 
 use crate::assets::Assets;
-use crate::bank;
 use crate::check_causes::{Own, text_of};
+use crate::{bank, check_left_out};
 
 messages! { pub(crate) SAYS {
     ROW = "check-row", "row {row} of its table";
@@ -61,7 +60,7 @@ fn rows(plan: &Plan) -> Vec<CannotDraw> {
 }
 
 /// Why a machine with these faults cannot be drawn, where none can.
-fn sort(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
+pub(crate) fn sort(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
     undrawn(plan, faults).map(|error| plan.explain(error))
 }
 
@@ -79,23 +78,18 @@ fn undrawn(plan: &Plan, faults: &[usize]) -> Option<CannotDraw> {
 /// Where machines with several faults cannot be drawn, the one line that leaves them all out, with those that the family's
 /// file `text` leaves out already: a file may have one such line only.
 pub(crate) fn join(plan: &Plan, text: &str, errors: &mut [CannotDraw]) {
-    #[derive(Deserialize)]
-    struct Already {
-        #[serde(default)]
-        without: Vec<String>,
-    }
     let line = |ids: &[&str]| {
         let ids: Vec<_> = ids.iter().map(|id| quoted(id)).collect();
         format!("without = [{}]", ids.join(", "))
     };
-    let already = toml::from_str::<Already>(text).map_or_else(|_| Vec::new(), |file| file.without);
+    let already = check_left_out::named(text);
     let fault = |error: &CannotDraw| match error.faults() {
         [fault] => Some(plan.family.faults[*fault].id.as_str()),
         _ => None,
     };
     let told: Vec<&str> =
         errors.iter().filter_map(|error| fault(error).filter(|id| error.mend.contains(&line(&[id])))).collect();
-    let all: Vec<&str> = already.iter().map(String::as_str).chain(told.iter().copied()).collect();
+    let all: Vec<&str> = already.iter().map(|id| id.get_ref().as_str()).chain(told.iter().copied()).collect();
     if told.is_empty() || all.len() < 2 {
         return;
     }

@@ -202,6 +202,17 @@ pub fn asked(text: &str) -> Vec<String> {
     blocks.flat_map(items).map(toml::Spanned::into_inner).collect()
 }
 
+/// The items that cards and worked questions of the chapter `text` put about whichever family settles them first, in order.
+#[must_use]
+pub fn of_any_family(text: &str) -> Vec<String> {
+    let items = |body| match body {
+        Body::Practice(keys) | Body::Worked(keys) if keys.family.is_none() => vec![keys.item.into_inner()],
+        Body::SelfCheck(keys) => keys.items.into_inner().into_iter().map(toml::Spanned::into_inner).collect(),
+        _ => Vec::new(),
+    };
+    directive::find(text).into_iter().filter_map(|block| block.body.ok()).flat_map(items).collect()
+}
+
 /// What is wrong with the blocks of the chapter `text` as they are written, whatever the course has: a block that is
 /// misspelt, at a wrong place, or has keys that it cannot have.
 #[must_use]

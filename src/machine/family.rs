@@ -28,6 +28,7 @@
 //! because = "less wrap lets the chain climb the teeth"
 //! # source = "site standard M-12" # where the bound comes from, if it comes from somewhere
 //! # healthy = true              # asked only of machines with nothing wrong
+//! # usual = true                # only keeps made-up machines usual: real ones, in a table of a family like this, need not keep it
 //!
 //! [faults]
 //! healthy = 0.4                  # share of machines with nothing wrong
@@ -148,6 +149,8 @@ pub struct Limit {
     pub source: String,
     /// Which machines keep it.
     pub asked: Asked,
+    /// Whether it only keeps made-up machines usual, and real ones need not keep it.
+    pub usual: bool,
     /// Where it stands in the family's file, in bytes.
     pub span: core::ops::Range<usize>,
     /// The family that it was taken over from; empty where it is this one's own.
@@ -236,6 +239,9 @@ pub struct Family {
     pub stated: Arc<[Stated]>,
     /// Bounds.
     pub limits: Vec<Limit>,
+    /// Bounds of the family that this one is like which only keep made-up machines usual, and which the real ones of its
+    /// own table need not keep.
+    pub unbound: Vec<Limit>,
     /// What may be wrong.
     pub faults: Vec<Fault>,
     /// Share of machines with nothing wrong.
@@ -333,10 +339,10 @@ impl Family {
     }
 }
 
-packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without places, lacks, table, topics, told_in);
+packed!(Family { id, name, about, roots, pool, machines, stated, limits, faults, healthy, pairs } without unbound, places, lacks, table, topics, told_in);
 packed!(Stated { quantity, source, because });
 packed!(Fault { id, name, weight, draws });
-packed!(Limit { quantity, at_least, at_most, because, source, asked } without span, of);
+packed!(Limit { quantity, at_least, at_most, because, source, asked } without usual, span, of);
 
 impl Packed for Draw {
     fn pack(&self, out: &mut String) {

@@ -327,7 +327,9 @@ pub fn nearest<'a>(word: &str, candidates: impl Iterator<Item = &'a str>) -> Opt
     let allowed = (word.chars().count() / 3).max(1);
     candidates
         .map(|candidate| (edits(word, candidate), candidate))
-        .filter(|(edits, candidate)| *edits <= allowed || candidate.split('.').next_back() == Some(word))
+        .filter(|(edits, candidate)| {
+            *edits <= allowed || candidate.split('.').next_back() == Some(word) || candidate.eq_ignore_ascii_case(word)
+        })
         .min()
         .map(|(_, candidate)| candidate)
 }

@@ -12,7 +12,7 @@ use toml::de::{DeArray, DeTable, DeValue, Deserializer, Error};
 
 use crate::problem::Problem;
 pub(crate) use said::SAYS;
-use said::{of_shape, of_syntax, unclosed_list, without_fellow};
+use said::{in_two_brackets, of_shape, of_syntax, one_bracket, repeated, unclosed_list, without_fellow};
 
 /// Faults of shape reported at most; whoever has more begins with these.
 const MOST: usize = 50;
@@ -88,7 +88,9 @@ fn read_closed<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     Err(problems)
 }
 
-/// What is no TOML. All that is wrong in a line that lacks a quotation mark follows from that.
+/// What is no TOML. All that is wrong in a line that lacks a quotation mark follows from that; so does it where a heading with
+/// single brackets stands several times: what is below the later ones is read as if it stood below the first. Each of them is
+/// told of, the first too.
 fn of_syntax_faults(faults: &[Error], text: &str) -> Vec<Problem> {
     let mut lines: Vec<Range<usize>> = Vec::new();
     let mut problems = Vec::new();
@@ -102,10 +104,28 @@ fn of_syntax_faults(faults: &[Error], text: &str) -> Vec<Problem> {
                 problems.push(without_fellow(&lacking));
                 lines.push(lacking.line);
             }
+            None if let Some(heading) = repeated(fault, text) => {
+                for line in headings(text).filter(|line| in_two_brackets(text, line.start).as_ref() == Some(&heading)) {
+                    let end = headings(text).find(|next| next.start > line.start).map_or(text.len(), |next| next.start);
+                    lines.push(line.start..end.saturating_sub(1));
+                    problems.push(one_bracket(line, &heading));
+                }
+            }
             None => problems.push(of_syntax(fault, text)),
         }
     }
     problems
+}
+
+/// The places of the lines that are headings.
+fn headings(text: &str) -> impl Iterator<Item = Range<usize>> + '_ {
+    let mut start = 0;
+    let lines = text.split_inclusive('\n').map(move |line| {
+        let place = start..start + line.trim_end().len();
+        start += line.len();
+        place
+    });
+    lines.filter(|line| text[line.clone()].trim_start().starts_with('['))
 }
 
 /// What is wrong with the one piece of TOML in `text`, which could not be read into its type because of `error`.
@@ -226,6 +246,17 @@ mod tests {
     }
 
     #[test]
+    fn each_heading_that_wants_two_brackets_is_told_of_and_not_what_is_below_it() {
+        let text = "name = \"x\"\n[row] # a\ncount = 1\n[row]\ncount = 2\n\n[row]\ncount = 3\nbecause = \"z\"\n";
+        let said = told(text);
+        assert_eq!(said.iter().map(|(line, _)| *line).collect::<Vec<_>>(), [2, 4, 7], "{said:?}");
+        assert!(said.iter().all(|(_, says)| says.ends_with("\n[[row]]")), "{said:?}");
+        // A name that stands twice below one heading is another fault; so is what is wrong below another.
+        let twice = told("[[row]]\ncount = 1\ncount = 2\n[row]\ncount = 3\n[name]\n[name]\n");
+        assert_eq!(twice.iter().map(|(line, _)| *line).collect::<Vec<_>>(), [3, 4, 7], "{twice:?}");
+    }
+
+    #[test]
     fn every_fault_of_shape_is_found() {
         let text = "name = \"x\"\nnmae = 1\n[[row]]\ncount = 1\nbecuase = \"y\"\n[[row]]\ncount = \"two\"\n[[row]]\ncount = 2\nbecause = 3\n";
         let told = told(text);
@@ -297,7 +328,7 @@ mod tests {
             ("row = 3", "is the number 3, but a list", "square brackets"),
             ("row = [3]", "is the number 3, but a table", "heading of its own"),
             ("[row]\ncount = 1", "is a table, but a list", "\n[[row]]"),
-            ("[row]\ncount = 1\n[row]\ncount = 2", "a second time", "\n[[row]]"),
+            ("[row]\ncount = 1\n[row]\ncount = 2", "is a table, but a list", "\n[[row]]"),
             ("[[row]", "heading is not closed", "[[name]]"),
             ("[row", "heading is not closed", "[name]"),
             ("row = [\n{ count = 1 }, = 2\n]", "inside a list", "curly brackets"),

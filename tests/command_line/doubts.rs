@@ -57,6 +57,151 @@ fn what_may_be_right_and_seldom_is_so_is_told_where_it_stands() {
     assert!(!told(&place, TABLE, alone(even)).contains("odd number"));
 }
 
+/// The table with `value` in the column `column` of the machine in `row`, counted from 1; the column is added where there is none.
+fn with_cell(text: &str, column: &str, row: usize, value: &str) -> String {
+    let mut rows: Vec<Vec<&str>> = text.lines().map(|line| line.split(',').collect()).collect();
+    let place = rows[0].iter().position(|heading| heading.split(' ').next() == Some(column)).unwrap_or(rows[0].len());
+    if place == rows[0].len() {
+        rows.iter_mut().enumerate().for_each(|(line, cells)| cells.push(if line == 0 { column } else { "" }));
+    }
+    rows[row][place] = value;
+    rows.iter().map(|cells| cells.join(",") + "\n").collect()
+}
+
+#[test]
+fn values_of_a_table_that_hardly_go_together_are_told_in_their_cell() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,load"]).done();
+    let cell = |column: &str, value: &str| told(&place, TABLE, |text| with_cell(text, column, 2, value));
+    // Each machine of a table: SC-02 has a span of 150 mm and its shaft end's middle at 85 mm.
+    let swapped = told(&place, TABLE, |text| {
+        with_cell(&with_cell(text, "load.bearing_span", 2, "85"), "load.shaft_middle", 2, "150")
+    });
+    assert!(
+        swapped.contains("our-drive.csv:3:") && swapped.contains("SC-02: load.bearing_span is 85.00 mm"),
+        "{swapped}"
+    );
+    let whole = cell("drive.stage_efficiency", "0.94");
+    assert!(whole.contains("SC-02: drive.stage_efficiency is 0.9400 for each of 3 stages."), "{whole}");
+    let good = cell("drive.stage_efficiency", "0.9933");
+    assert!(good.contains("SC-02: drive.efficiency is 0.9800 with 3 gear stages"), "{good}");
+    assert!(!cell("drive.stage_efficiency", "0.985").contains("SC-02"));
+    // SC-01 needs 93.0 pitches or so: 94 links. A pair more is told, and no other machine has a number of its own.
+    let links = |count: u32| {
+        told(&place, TABLE, |text| {
+            let alone: String = text.lines().take(2).map(|line| format!("{line}\n")).collect();
+            with_cell(&alone, "chain.links", 1, &count.to_string())
+        })
+    };
+    assert!(!links(94).contains("ask for"), "{}", links(94));
+    for count in [92, 96] {
+        let said = links(count);
+        assert!(said.contains(&format!("SC-01: chain.links is {count}")) && said.contains("ask for 93."), "{said}");
+    }
+}
+
+#[test]
+fn real_machines_need_not_be_usual_and_are_told_of() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,load"]).done();
+    let told_of = |said: &str| said.contains("SC-02: load.life (“rating life of the near bearing”) is");
+    let long = told(&place, TABLE, |text| with_cell(text, "load.bearing_capacity", 2, "190"));
+    assert!(told_of(&long) && long.contains("our-drive.csv:3:") && long.contains("have 80 000 h at most"), "{long}");
+    assert!(!long.contains("SC-01:"), "{long}");
+    let short = told(&place, TABLE, |text| with_cell(text, "load.bearing_capacity", 2, "40"));
+    assert!(told_of(&short) && short.contains("have 20 000 h at least"), "{short}");
+    // A bound of one's own says that it is meant so.
+    let family = place.text(FAMILY);
+    let own = "\n[[limit]]\nquantity = \"load.life\"\nat_most = \"2000000 h\"\nhealthy = true\n";
+    place.write(FAMILY, format!("{family}{own}"));
+    assert!(!told_of(&told(&place, TABLE, |text| with_cell(text, "load.bearing_capacity", 2, "190"))));
+    // Made-up machines are kept usual in a family without a table.
+    let alone = family.replace("machines = \"our-drive.csv\"", "").replacen(
+        "[fixed]",
+        "[fixed]\n\"load.bearing_capacity\" = \"900 kN\"",
+        1,
+    );
+    place.write(FAMILY, alone);
+    let ran = place.run(&["check", "--module", "plant"]);
+    let out = plain(&ran.out);
+    assert!(ran.code == 1 && out.contains("broke the limit on load.life") && out.contains("80 000 h"), "{out}");
+}
+
+#[test]
+fn a_limit_that_some_sound_machines_break_is_told_with_both_mends() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "heat"]).done();
+    let limit =
+        |text: &str, value: &str| text.replacen("[draw]", &format!("\"heat.rise_limit\" = \"{value}\"\n[draw]"), 1);
+    let said = told(&place, FAMILY, |text| limit(text, "40 °C"));
+    assert!(said.contains("have heat.verdict") && said.contains("as those with the fault \"hot-running\""), "{said}");
+    assert!(said.contains("heat.rise_limit is 40.00 °C here.") && !said.contains("without = ["), "{said}");
+    // The lines that it gives do it.
+    let lines: String = said
+        .lines()
+        .skip_while(|line| line.trim() != "[[limit]]")
+        .take(4)
+        .map(|line| format!("{}\n", line.trim()))
+        .collect();
+    assert!(lines.contains("quantity = \"heat.verdict\"\nat_most = \"acceptable\"\nhealthy = true\n"), "{said}");
+    let mended = told(&place, FAMILY, |text| format!("{}\n{lines}", limit(text, "40 °C")));
+    assert!(!mended.contains("hot-running") && !mended.contains("heat.verdict"), "{mended}");
+    // One out of reach hides the fault in another way.
+    let out_of_reach = told(&place, FAMILY, |text| limit(text, "90 °C"));
+    assert!(out_of_reach.contains("\"hot-running\"") && out_of_reach.contains("shows in no verdict"), "{out_of_reach}");
+}
+
+#[test]
+fn a_fault_left_out_without_need_is_a_note() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "heat"]).done();
+    let all = || plain(&place.run(&["check", "--module", "plant", "--all"]).done());
+    let good = place.text(FAMILY);
+    let without = good.replacen("\nmachines = ", "\nwithout = [\"hot-running\"]\nmachines = ", 1);
+    let left_out = "The fault \"hot-running\" (housing gives off its heat poorly) is left out here";
+    assert!(!all().contains("is left out here"));
+    place.write(FAMILY, &without);
+    assert!(all().contains(left_out), "{}", all());
+    assert!(!place.run(&["check", "--module", "plant"]).done().contains("left out"), "a note only");
+    // With a limit that hides it, it is left out with reason.
+    place.write(FAMILY, without.replacen("[draw]", "\"heat.rise_limit\" = \"90 °C\"\n[draw]", 1));
+    assert!(!all().contains(left_out), "{}", all());
+}
+
+#[test]
+fn a_wrong_turn_on_what_nobody_is_shown_is_told() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "heat"]).done();
+    let items = "plant/scenarios/items/our-items.toml";
+    let with = |expression: &str| {
+        let turn = format!("wrong = [\n    {{ gives = \"{expression}\", says = \"So.\" }},\n");
+        told(&place, items, |text| text.replacen("wrong = [\n", &turn, 1))
+    };
+    let said = with("heat.rise * drive.stages");
+    assert!(said.contains("This wrong turn needs drive.stages, which the question neither shows"), "{said}");
+    assert!(said.contains("heat.housing, heat.ambient; or show it, in the part: also = [\"drive.stages\"]"), "{said}");
+    // What is asked, and what follows from what is shown, is no secret.
+    assert!(!with("heat.rise * 2").contains("This wrong turn needs"));
+    assert!(!with("heat.housing - heat.ambient / 2").contains("This wrong turn needs"));
+}
+
+#[test]
+fn questions_about_machines_of_the_program_are_a_note_of_their_chapter() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "heat"]).done();
+    let all = plain(&place.run(&["check", "--module", "plant", "--all"]).done());
+    let note =
+        all.lines().find(|line| line.starts_with("book/temperature.md: Machines of the program stand in")).unwrap();
+    assert!(note.contains("why-is-it-hot (our-drive: the family does not determine oil.cold_level"), "{note}");
+    // What the plant's own machines answer is not among it, nor is a chapter that is not in the course.
+    assert!(!note.contains("rise-over-ambient") && !all.contains("book/oil.md"), "{all}");
+    // A family of the program that exams ask about too is the module's.
+    let manifest = place.text("plant/module.toml");
+    place.write("plant/module.toml", manifest.replace("# families = [\"mixer\"]", "families = [\"quarry-conveyor\"]"));
+    let all = plain(&place.run(&["check", "--module", "plant", "--all"]).done());
+    assert!(!all.contains("stand in for yours"), "{all}");
+}
+
 #[test]
 fn the_source_of_the_example_is_told_once_the_family_is_an_authors_own() {
     let place = Place::new();

@@ -149,6 +149,19 @@ fn columns_that_hardly_matter_for_the_topics_stand_at_the_end_and_say_so() {
 }
 
 #[test]
+fn a_module_made_in_german_speaks_german_from_then_on() {
+    let place = Place::new();
+    let said = place.run(&["new", "werk", "--topic", "heat", "--language", "de"]).done();
+    assert!(said.contains("language = \"de\" steht in werk/module.toml") && said.contains("auf Englisch"), "{said}");
+    assert!(place.text("werk/module.toml").lines().any(|line| line.starts_with("language = \"de\" ")));
+    let checked = place.run(&["check", "--module", "werk"]).done();
+    assert!(checked.contains("1 Familie"), "{checked}");
+    // In English there is no such line and nothing is said of it.
+    let english = place.run(&["new", "plant", "--topic", "heat"]).done();
+    assert!(!english.contains("language") && !place.text("plant/module.toml").contains("\nlanguage"), "{english}");
+}
+
+#[test]
 fn a_wrong_turn_of_ones_own_is_recognised() {
     let place = Place::new();
     place.run(&["new", "plant", "--topic", "heat"]).done();

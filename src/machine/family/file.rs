@@ -81,6 +81,10 @@ pub(super) struct LimitFile {
     /// Asked only of machines with nothing wrong.
     #[serde(default)]
     pub(super) healthy: bool,
+    /// Only keeps made-up machines usual. Real ones are as they are: a family that is like this one and has a table of
+    /// machines beside its file does not take this bound over.
+    #[serde(default)]
+    pub(super) usual: bool,
 }
 
 /// Something that may be wrong with a machine.

@@ -5,7 +5,7 @@ use core::ops::Range;
 use serde::Deserialize;
 use toml::Spanned;
 
-use super::{Asked, Family, Lacks, strange};
+use super::{Asked, Family, Lacks, Limit, strange};
 use crate::messages;
 use crate::problem::{Problem, quoted};
 
@@ -31,7 +31,9 @@ impl Family {
     /// * A quantity fixed, drawn or in the table of machines here is not taken over. A table here (at `table`) takes the
     ///   place of the other's: a weight or a bearing is that of one real machine, and never silently another's. What it
     ///   lacks is kept in mind, so that it can be named. Without a table here, single columns of the other's give way.
-    /// * A limit here takes the place of those on the same quantity that are asked of the same machines.
+    /// * A limit here takes the place of those on the same quantity that are asked of the same machines. One that only
+    ///   keeps made-up machines usual is not taken over where there is a table of real ones; it is kept in mind, so that
+    ///   machines beyond it can be told of.
     /// * A fault here takes the place of the other's fault of that id, in the list too, with its limits; those in
     ///   `without` are left out.
     pub(super) fn take_over(
@@ -125,17 +127,30 @@ impl Family {
                 if limit.of.is_empty() {
                     limit.of.clone_from(&other.id);
                 }
-                self.limits.push(limit);
+                let unbound = limit.usual && self.table.is_some();
+                if unbound { self.unbound.push(limit) } else { self.limits.push(limit) }
             }
         }
         self.limits.extend(own_limits);
         problems
     }
+
+    /// This family with the fault of `other` at `place` besides, behind its own, and with that one's limits; `None` where it has
+    /// a fault of that name.
+    pub fn with_fault(&self, other: &Self, place: usize) -> Option<Self> {
+        let fault = other.faults.get(place).filter(|fault| self.faults.iter().all(|own| own.id != fault.id))?;
+        let mut family = self.clone();
+        let asked = Asked::Fault(family.faults.len());
+        family.faults.push(fault.clone());
+        let limits = other.limits.iter().filter(|limit| limit.asked == Asked::Fault(place));
+        family.limits.extend(limits.map(|limit| Limit { asked, ..limit.clone() }));
+        Some(family)
+    }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Asked, Draw, Family};
+    use super::super::{Asked, Draw, Family, Limit};
 
     const OLD: &str = r#"
         name = "Old"
@@ -217,6 +232,43 @@ mod tests {
             ]
         );
         assert!((family.limits[2].at_most - 284.15).abs() < 1e-9);
+    }
+
+    #[test]
+    fn what_only_keeps_machines_usual_is_not_asked_of_real_ones() {
+        let usual = OLD.replace("at_most = \"5 kW\"", "at_most = \"5 kW\"\nusual = true");
+        let old = Family::read("old", &usual).unwrap();
+        assert_eq!(old.limits.iter().filter(|limit| limit.usual).count(), 1);
+        let read = |text: &str| {
+            let table =
+                |_: &str| Some("machine,drive.motor_power [kW],drive.motor_speed [r/min]\nA,30,960\n".to_owned());
+            let text = format!("name = \"New\"\nlike = \"old\"\n{text}");
+            let family = Family::read_whole("new", &text, &[&old], table).unwrap();
+            let names = |limits: &[Limit]| limits.iter().map(|limit| limit.quantity.get().id).collect::<Vec<_>>();
+            (names(&family.limits), names(&family.unbound))
+        };
+        let (all, power) = (vec!["heat.ambient", "drive.motor_power", "heat.ambient"], "drive.motor_power");
+        // Machines that are made up, here or there, keep it.
+        assert_eq!(read(""), (all.clone(), vec![]));
+        let pool = "[[pool]]\n\"drive.motor_power\" = \"4 kW\"\n\"drive.motor_speed\" = \"960 r/min\"\n";
+        assert_eq!(read(pool), (all, vec![]));
+        assert_eq!(read("machines = \"a.csv\"\n"), (vec!["heat.ambient", "heat.ambient"], vec![power]));
+        // One's own is kept, and nothing is left of the other.
+        let own = "[[limit]]\nquantity = \"drive.motor_power\"\nat_most = \"45 kW\"\nhealthy = true\n";
+        let (limits, unbound) = read(&format!("machines = \"a.csv\"\n{own}"));
+        assert_eq!((limits, unbound), (vec!["heat.ambient", "heat.ambient", power], vec![]));
+    }
+
+    #[test]
+    fn a_fault_is_had_back_with_its_limits() {
+        let old = Family::read("old", OLD).unwrap();
+        let text = "name = \"New\"\nlike = \"old\"\nwithout = [\"cold\"]\n";
+        let new = Family::read_beside("new", text, &[&old]).unwrap();
+        let with = new.with_fault(&old, 1).unwrap();
+        assert_eq!(with.faults.iter().map(|fault| fault.id.as_str()).collect::<Vec<_>>(), ["hot", "cold"]);
+        let asked = with.limits.iter().filter(|limit| limit.asked == Asked::Fault(1)).collect::<Vec<_>>();
+        assert!(matches!(asked[..], [limit] if (limit.at_most - 278.15).abs() < 1e-9), "{asked:?}");
+        assert_eq!(new.with_fault(&old, 0), None, "it has that one");
     }
 
     #[test]

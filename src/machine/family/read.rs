@@ -201,6 +201,7 @@ impl Family {
             machines: names,
             stated: core::mem::take(&mut reader.stated).into(),
             limits,
+            unbound: Vec::new(),
             faults,
             healthy,
             pairs,

@@ -258,6 +258,7 @@ impl Reader {
             self.say(limit.quantity.span(), told!(NO_BOUND), told!(NO_BOUND_MEND));
         }
         let (because, source, span) = (limit.because.clone(), limit.source.clone(), limit.quantity.span());
-        Some(Limit { quantity: id, at_least, at_most, because, source, asked, span, of: String::new() })
+        let usual = limit.usual;
+        Some(Limit { quantity: id, at_least, at_most, because, source, asked, usual, span, of: String::new() })
     }
 }

@@ -171,9 +171,6 @@ pub(super) fn of_syntax(fault: &Error, text: &str) -> Problem {
     }
     match SYNTAX.iter().find(|(begins, ..)| message.starts_with(begins)) {
         Some((_, BAD_KEY, _)) if text.get(span.clone()) == Some(":") => problem(told!(BAD_KEY), told!(NO_VALUE_MEND)),
-        Some((_, TWICE, _)) if let Some(line) = several(text, span.start) => {
-            problem(told!(TWICE), told!(TWO_BRACKETS_MEND, "line" = line))
-        }
         Some((_, why, mend)) => problem(told!(why), told!(mend)),
         None => problem(message.to_owned(), String::new()),
     }
@@ -292,8 +289,21 @@ fn several(text: &str, at: usize) -> Option<String> {
     SEVERAL.contains(&name.rsplit('.').next().unwrap_or(name).trim()).then_some(line)
 }
 
+/// The heading that `fault` is about with two brackets, where that stands a second time and a file may have several of it.
+pub(super) fn repeated(fault: &Error, text: &str) -> Option<String> {
+    let known = SYNTAX.iter().find(|(begins, ..)| fault.message().starts_with(begins));
+    known.filter(|(_, why, _)| *why == TWICE)?;
+    several(text, fault.span()?.start)
+}
+
+/// A heading with single brackets at `line`, of which a file may have several: `heading` has two.
+pub(super) fn one_bracket(line: core::ops::Range<usize>, heading: &str) -> Problem {
+    let what = told!(OTHER_SORT, "is" = told!(A_TABLE), "wanted" = told!(WANTED_LIST));
+    Problem::at(line, what, told!(TWO_BRACKETS_MEND, "line" = heading))
+}
+
 /// The heading in the line at `at` with two brackets, where it has one at each end.
-fn in_two_brackets(text: &str, at: usize) -> Option<String> {
+pub(super) fn in_two_brackets(text: &str, at: usize) -> Option<String> {
     let from = text.get(..at)?.rfind('\n').map_or(0, |newline| newline + 1);
     let line = text[from..].lines().next()?.split('#').next()?.trim();
     let name = line.strip_prefix('[')?.strip_suffix(']')?;

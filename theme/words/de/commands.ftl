@@ -154,6 +154,7 @@ forget-remove-yourself = Blätter, Lösungen, Dateien mit Antworten, Ergebnisse 
 
 new-made = { $count } Dateien in { $folder }, zu { $topics }; anfangen mit { $file }
 new-other-topics = Andere Themen, mit --topic: { $topics }
+new-speaks = language = { $code } steht in { $file }: Alles mit diesem Modul spricht diese Sprache. Seine eigenen Texte sind Beispiele auf Englisch: Titel, Namen, Aufgaben, das Kapitel. Überschreiben Sie sie in Ihrer Sprache; die Bemerkungen in seinen Dateien bleiben englisch.
 check-read-one = 1 Familie, { $items } Aufgaben gelesen
 check-read-more = { $families } Familien, { $items } Aufgaben gelesen
 check-one-note = 1 Anmerkung außerdem, kein Fehler; --all nennt sie
@@ -197,6 +198,12 @@ check-from-to = { $low } bis { $high }
 
 check-hidden = Der Fehler "{ $fault }" ({ $name }) zeigt sich an einer Maschine dieser Familie in keinem Urteil; an Maschinen der Familien des Programms zeigt er sich in { $verdicts }.
 check-hidden-mend = So kann ihn niemand finden. Sehen Sie nach, wonach geurteilt wird, und verbessern Sie den Wert, der ihn verdeckt: { $from }. Nur wenn Ihr Antrieb den Fehler nicht haben kann, lassen Sie ihn weg: without = ["{ $fault }"].
+check-shared = Von { $all } fehlerfreien Maschinen dieser Familie haben { $count } { $id } („{ $of }“) auf „{ $verdict }“, wie die mit dem Fehler "{ $fault }" ({ $name }): Daran kann niemand den Fehler finden.
+check-shared-mend =
+    Verbessern Sie den Grenzwert, oder ziehen Sie enger, woraus fehlerfreie Maschinen entstehen, damit sie ihn einhalten. Es folgt aus: { $from }. Oder lassen Sie fehlerfreie Maschinen, die ihn nicht einhalten, neu ziehen:
+    { $lines }
+check-left-out = Der Fehler { $fault } ({ $name }) ist hier weggelassen, und Maschinen dieser Familie könnten ihn haben: Sie lassen sich ziehen, und man würde ihn sehen.
+check-left-out-mend = Wenn Ihr Antrieb ihn nicht haben kann, lassen Sie es. Sonst nehmen Sie ihn aus `without` heraus.
 check-here = { $id } ist hier { $value }.
 check-table-starts = In Ihrer Tabelle stehen am Anfang davon { $columns }.
 check-follows = { $id } ist hier { $own }, und nach der Rechnung { $worked } ({ $relation }: aus { $from }).
@@ -207,6 +214,17 @@ check-steep-called-level = { $machine }: chain.lie ist „{ $value }“, und die
 check-level-called-steep = { $machine }: chain.lie ist „{ $value }“, und die Linie der Wellenmitten steigt nur um { $with } (chain.incline).
 check-count-again = Noch einmal zählen; wenn es so ist, lassen.
 check-how-it-lies = Den falschen der beiden Werte verbessern; das Fenster für die Bewegung des Leertrums richtet sich danach, wie der Trieb liegt. Wenn es so ist, lassen.
+check-unusual-above = { $machines }: { $id } („{ $name }“) ist { $value } oder mehr, wenn nichts fehlt; erdachte Maschinen von { $family } haben höchstens { $bound } ({ $because }).
+check-unusual-below = { $machines }: { $id } („{ $name }“) ist { $value } oder weniger, wenn nichts fehlt; erdachte Maschinen von { $family } haben mindestens { $bound } ({ $because }).
+check-unusual-mend = Sind Ihre Maschinen so, dann lassen Sie es, oder schreiben Sie eine eigene Grenze dafür ([[limit]]). Wenn nicht, sehen Sie nach, woraus es folgt: { $from }.
+check-span-swapped = { $machine }: load.bearing_span ist { $value }, und die Mitte des Wellenendes liegt { $with } vom nahen Lager entfernt (load.shaft_middle).
+check-span-mend = Meist liegen die Lager im Gehäuse weiter auseinander als die Mitte des Wellenendes vom nahen Lager: Sind die beiden vertauscht? Ist Ihr Getriebe so, dann lassen Sie es.
+check-stages-too-good = { $machine }: drive.efficiency ist { $value } bei { $with } Getriebestufen (drive.stages): Das ist besser, als solche Getriebe sind.
+check-stage-of-whole = { $machine }: drive.stage_efficiency ist { $value } für jede von { $with } Stufen.
+check-stages-mend = Eine Getriebestufe verliert etwa 1 bis 3 %. Verbessern Sie die Zahl der Stufen oder den Wirkungsgrad. Ist es so, dann lassen Sie es.
+check-stage-mend = Eine Getriebestufe verliert etwa 1 bis 3 %, und jede verliert ihren Teil. Ist das der Wirkungsgrad des ganzen Getriebes? 0,94 bei drei Stufen sind 0,98 für jede. Ist es so, dann lassen Sie es.
+check-links-apart = { $machine }: chain.links ist { $value }, und der Achsabstand der Zeichnung (chain.centres_planned) verlangt { $with } Teilungen.
+check-links-mend = Zählen Sie die Glieder noch einmal, oder verbessern Sie Achsabstand oder Zähnezahlen. Die Zahl der Glieder geht vor: Die Maschine steht so weit auseinander, wie sie es zulässt.
 check-swapped = { $machine }: { $low } ist { $value } und liegt über { $high }, das ist { $with }.
 check-swapped-of-all = { $low } ist hier { $value } und liegt über { $high }, das ist { $with }.
 check-far = { $id } ist hier { $own }, und die Maschinen von { $family } haben { $usual }.
@@ -214,6 +232,8 @@ check-far-mend = Ist Ihr Antrieb so, dann lassen Sie es. Wenn nicht, verbessern 
 check-swap = Vertauschen Sie die beiden, oder verbessern Sie den falschen Wert.
 check-other-topic = Die Aufgabe { $item } gehört zum Thema { $topic }, und nichts, was sie zeigt oder fragt, gehört dazu: Sie fragt nach { $asked }.
 check-other-topic-mend = Schreiben Sie topic = { $topic }, oder verbessern Sie, wonach sie fragt. Ist es so gemeint, dann lassen Sie es.
+check-unseen = Dieser Irrweg braucht { $ids }; das zeigt die Aufgabe nicht, und es lässt sich aus ihr nicht errechnen.
+check-unseen-mend = Auf diese Zahl kommt niemand, der das nicht auswendig weiß. Schreiben Sie ihn mit dem, was die Aufgabe zeigt, { $shown }; oder zeigen Sie es, im Teil: also = [{ $also }]
 check-unlisted = Das Kapitel { $file } steht nicht in dieser Liste und ist darum nicht im Kurs.
 check-unlisted-mend =
     Fügen Sie eine Zeile wie diese ein, oder nehmen Sie die Datei heraus:
@@ -222,6 +242,11 @@ check-behind = Wäre { $values } wie bei den Maschinen von { $family }, ließen 
 check-all-in-one = Alles, was Ihr Antrieb nicht haben kann, steht in einer Zeile; nehmen Sie heraus, was er haben kann.
 check-chapters-not-filled = Was Kapitel fragen oder zeigen, geht mit { $id } nicht: { $why } ({ $places })
 check-chapters-not-filled-mend = Verbessern Sie diesen Wert oder seine Einheit.
+check-stands-in = In Aufgaben dieses Kapitels stehen Maschinen des Programms für Ihre: { $items }.
+check-stands-in-of = { $items } ({ $why })
+check-stands-in-why = { $family }: { $why }
+check-stands-in-only = nur für { $families }
+check-stands-in-mend = Wenn Sie wissen, was fehlt, fügen Sie es Ihrer Familie oder ihrer Tabelle hinzu. Sonst lassen Sie es: Die Aufgaben sind richtig, und ihre Maschinen sind nicht die Ihres Betriebs.
 check-never = Bei keiner Maschine dieser Familie steht { $id } („{ $name }“) auf „{ $verdict }“; bei { $family } ist das bei { $share } von 100 so. Geurteilt wird nach { $input }.
 check-never-by = Bei keiner Maschine dieser Familie steht { $id } („{ $name }“) auf „{ $verdict }“; bei { $family } ist das bei { $share } von 100 so. Geurteilt wird nach { $input }, hier { $value }.
 check-never-program = den Familien des Programms
