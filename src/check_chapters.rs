@@ -51,6 +51,18 @@ struct Empty {
     problem: Problem,
 }
 
+impl Empty {
+    /// Whether both are the same block.
+    fn is(&self, other: &Self) -> bool {
+        self.path == other.path && self.problem.span == other.problem.span
+    }
+
+    /// The chapter that it stands in.
+    fn chapter(&self) -> (String, String) {
+        (self.path.clone(), self.text.clone())
+    }
+}
+
 impl Check<'_> {
     /// Expands every block of every chapter; where the scenarios are not `sound`, only reads them. What the program's own
     /// chapters show of families that cannot be drawn is the families' fault.
@@ -128,6 +140,13 @@ impl Check<'_> {
         Ok(empty)
     }
 
+    /// As [`Self::fill`], with `plan` in the place of the family of that name.
+    fn fill_with(&self, all: &Bank, plan: &Plan, texts: &[(String, String)]) -> Vec<Empty> {
+        let mut all = all.clone();
+        all.plans.iter_mut().filter(|other| other.family.id == plan.family.id).for_each(|other| other.clone_from(plan));
+        self.fill(&all, texts).unwrap_or_default()
+    }
+
     /// Tells of a value of a family's file or table that keeps blocks of the program's chapters `empty` and, put back to what it
     /// is in the family that theirs is like, fills them; takes out what is told so.
     fn behind_chapters(&mut self, bank: &Bank, all: &Bank, empty: &mut Vec<Empty>) {
@@ -135,53 +154,47 @@ impl Check<'_> {
         for plan in bank.plans.iter().filter(|plan| bank::is_own(self.assets, &plan.family.id)) {
             let Some(first) = empty.iter().find(|empty| !self.assets.is_own(&empty.path)) else { return };
             let own = Own::of(self.assets, bank, &standard, plan);
-            let chapter = [(first.path.clone(), first.text.clone())];
-            let lacks = |plan: &Plan, texts: &[(String, String)]| {
-                let mut all = all.clone();
-                all.plans
-                    .iter_mut()
-                    .filter(|other| other.family.id == plan.family.id)
-                    .for_each(|other| *other = plan.clone());
-                self.fill(&all, texts).unwrap_or_default()
+            let is_empty = |block: &Empty, plan: &Plan| {
+                self.fill_with(all, plan, &[block.chapter()]).iter().any(|empty| empty.is(block))
             };
-            let is_filled =
-                |plan: &Plan| lacks(plan, &chapter).iter().all(|empty| empty.problem.span != first.problem.span);
             let of: Vec<QuantityId> = Registry::get().quantities().filter(|id| plan.determines(*id)).collect();
-            let behind = own.behind(&of, |id| own.gives(id), is_filled);
+            let behind = own.behind(&of, |id| own.gives(id), |usual| !is_empty(first, usual));
             let [id] = behind.as_slice() else { continue };
             let Some(usual) = own.with_usual(*id) else { continue };
-            let mut texts: Vec<_> = empty.iter().map(|empty| (empty.path.clone(), empty.text.clone())).collect();
+            let mut texts: Vec<_> = empty.iter().map(Empty::chapter).collect();
             texts.dedup();
-            let left = lacks(&usual, &texts);
-            let is_left = |empty: &Empty| {
-                left.iter().any(|left| left.path == empty.path && left.problem.span == empty.problem.span)
-            };
-            let (told, kept): (Vec<Empty>, Vec<Empty>) = empty.drain(..).partition(|empty| !is_left(empty));
+            let left = self.fill_with(all, &usual, &texts);
+            let (kept, told): (Vec<Empty>, Vec<Empty>) =
+                empty.drain(..).partition(|empty| left.iter().any(|left| left.is(empty)));
             *empty = kept;
-            // The machine of the table that has it so: the first that is enough by itself.
-            let machine = plan.family.machines.iter().zip(&plan.family.pool).find_map(|(name, row)| {
-                let mut family = plan.family.clone();
-                (family.pool, family.machines) = (vec![row.clone()], vec![name.clone()]);
-                let alone = Plan::new(family).ok()?;
-                let [first] = told.get(..1)? else { return None };
-                let texts = [(first.path.clone(), first.text.clone())];
-                lacks(&alone, &texts)
-                    .iter()
-                    .any(|empty| empty.problem.span == first.problem.span)
-                    .then_some(name.as_str())
-            });
-            let place = |empty: &Empty| {
-                let line = empty.problem.line_column(&empty.text).map_or(1, |(line, _)| line);
-                format!("{}:{line}", self.assets.shown(&empty.path))
-            };
-            let mut places: Vec<_> = told.iter().take(MOST_PLACES).map(place).collect();
-            if told.len() > MOST_PLACES {
-                places.push("…".to_owned());
-            }
-            let why = told.first().map_or_else(String::new, |first| first.problem.what.clone());
-            let what = NOT_ASKED.say(&[("id", id.get().id), ("why", &why), ("places", &places.join(", "))]);
+            // One of them at least is filled: the first.
+            let Some(first) = told.first() else { continue };
+            let machine = first_alone(plan, |alone| is_empty(first, alone));
             let (path, text, span) = own.place(self.assets, *id, machine);
+            let what =
+                NOT_ASKED.say(&[("id", id.get().id), ("why", &first.problem.what), ("places", &self.places(&told))]);
             self.say(&path, &text, Problem { span, what, mend: NOT_ASKED_MEND.text().into() });
         }
     }
+
+    /// Where these blocks stand, as far as that can be read in one line.
+    fn places(&self, blocks: &[Empty]) -> String {
+        let place = |block: &Empty| {
+            let line = block.problem.line_column(&block.text).map_or(1, |(line, _)| line);
+            format!("{}:{line}", self.assets.shown(&block.path))
+        };
+        let more = (blocks.len() > MOST_PLACES).then(|| "…".to_owned());
+        blocks.iter().take(MOST_PLACES).map(place).chain(more).collect::<Vec<_>>().join(", ")
+    }
+}
+
+/// The first machine of the family's table with which alone `fails` is so.
+fn first_alone(plan: &Plan, fails: impl Fn(&Plan) -> bool) -> Option<&str> {
+    let mut machines = plan.family.machines.iter().zip(&plan.family.pool);
+    let (name, _) = machines.find(|(name, row)| {
+        let mut family = plan.family.clone();
+        (family.pool, family.machines) = (vec![(*row).clone()], vec![(*name).clone()]);
+        Plan::new(family).is_ok_and(|alone| fails(&alone))
+    })?;
+    Some(name)
 }
