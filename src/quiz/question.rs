@@ -224,12 +224,7 @@ impl Question {
 
     /// The worked solution of `key`, with the plant's own sources beside its own values.
     pub fn working(&self, key: &Key) -> Working {
-        Working::write(&key.path, &key.values, self.system).with(
-            &self.stated,
-            &key.values,
-            &self.case.values,
-            self.system,
-        )
+        Working::write(&key.path, &key.values, self.system).with(&key.values, |id, value| self.stated(id, value))
     }
 
     /// Marks that can be earned.
