@@ -88,6 +88,12 @@ fn read_closed<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     Err(problems)
 }
 
+/// Where the line begins that the byte `at` stands in, and the line; `None` where `text` has no line there.
+fn line_at(text: &str, at: usize) -> Option<(usize, &str)> {
+    let from = text.get(..at)?.rfind('\n').map_or(0, |newline| newline + 1);
+    Some((from, text[from..].lines().next()?))
+}
+
 /// What is no TOML. All that is wrong in a line that lacks a quotation mark follows from that.
 fn of_syntax_faults(faults: &[Error], text: &str) -> Vec<Problem> {
     let mut lines: Vec<Range<usize>> = Vec::new();
