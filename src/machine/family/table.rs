@@ -20,7 +20,7 @@ use super::reader::Reader;
 use super::written::heading;
 use crate::amount::{self, AND, OR, Wanted, list};
 use crate::messages;
-use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, line_number, other_quantity, quoted};
+use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry, nearest};
 use crate::unit::{Kind, System, Unit};
 
@@ -173,7 +173,7 @@ pub(super) fn machines(text: &str, usual: &[QuantityId], reader: &mut Reader) ->
                     let same = |other: &&&Cell| other.text.to_lowercase() == name.to_lowercase();
                     match named.iter().find(same) {
                         Some(first) => {
-                            let line = line_number(text, first.span.start).to_string();
+                            let line = (text[..first.span.start].matches('\n').count() + 1).to_string();
                             reader.say(
                                 cell.span.clone(),
                                 told!(TWO_MACHINES, "name" = quoted(&name), "line" = line),
