@@ -123,8 +123,8 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["b[1/°C] = 0.6278 / rho[kg/m³]", "b[1/°F] = 0.0029107 / rho[lb/US gal]"],
         source Source::published("API MPMS chapter 11.1 / ASTM D1250-04 (as quoted on a reference page)", "lubricating-oil group"),
         turns {
-            "per °F for per °C": coefficient(rho).map(|b| b / 1.8) => "You used the constant for degrees Fahrenheit with degrees Celsius; an expansion per °C is 1.8 times the one per °F.";
-            "per °C for per °F": coefficient(rho).map(|b| b * 1.8) => "You used the constant for degrees Celsius with degrees Fahrenheit; an expansion per °F is the smaller one.";
+            "per °F for per °C" in Si: coefficient(rho).map(|b| b / 1.8) => "You used the constant for degrees Fahrenheit with degrees Celsius; an expansion per °C is 1.8 times the one per °F.";
+            "per °C for per °F" in Us: coefficient(rho).map(|b| b * 1.8) => "You used the constant for degrees Celsius with degrees Fahrenheit; an expansion per °F is the smaller one.";
         },
     }
     .limits("mineral lubricating oil; the rule of thumb is 0.0007 per °C (0.0004 per °F)"),
@@ -135,8 +135,8 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["G[L] = v[L] * b[1/°C] * d[°C]", "G[US qt] = 4 * v[US gal] * b[1/°F] * d[°F]"],
         source Derived("definition of the expansion"),
         turns {
-            "°F with per °C": growth(v, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C, or changed the rise twice; keep both in one scale.";
-            "°C with per °F": growth(v, b, d / 1.8) => "You multiplied degrees Celsius by an expansion per °F; keep both in one scale.";
+            "°F with per °C" in Us: growth(v, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C, or changed the rise twice; keep both in one scale.";
+            "°C with per °F" in Si: growth(v, b, d / 1.8) => "You multiplied degrees Celsius by an expansion per °F; keep both in one scale.";
             "temperature for rise" with { t: drivecourse_calc::units::Temperature = "heat.housing" }: growth(v, b, reading(t)) => "You used the housing temperature; the oil grows with the rise since it was filled.";
             "whole volume": expanded(v, b, d) => "You gave the volume when hot; the growth is what came on top.";
             "scale only" with { below: Volume = "oil.below_datum" }: growth(v - below, b, d) => "You let only the oil above nought of the scale grow; all of it does.";
@@ -184,7 +184,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "hot level as read": hot => "You took the hot reading for the cold one; it falls as the oil cools.";
             "risen once more": sump(a, below).warmed(hot, b, d) => "You let the level rise; it falls as the oil cools.";
-            "°F with per °C": cooled(hot, a, below, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C; keep both in one scale.";
+            "°F with per °C" in Us: cooled(hot, a, below, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C; keep both in one scale.";
             "temperature for rise" with { t: drivecourse_calc::units::Temperature = "heat.housing" }: cooled(hot, a, below, b, reading(t)) => "You used the housing temperature; the oil shrinks with the rise that it loses.";
         },
     }
