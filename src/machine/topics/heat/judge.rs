@@ -11,7 +11,7 @@ use crate::typed::Choice;
 
 pub(super) const VERDICTS: &[&str] = &["acceptable", "watch it", "stop and find out why"];
 pub(super) const PEAK_VERDICTS: &[&str] =
-    &["run-in peak, no fault", "no peak, ordinary warm-up", "too hot where it settles, a fault"];
+    &["run-in peak, no fault", "no peak, ordinary warm-up", "settled above what is allowed, a fault"];
 
 const ACCEPTABLE: Choice = Choice(0);
 const WATCH: Choice = Choice(1);
@@ -19,7 +19,7 @@ const STOP: Choice = Choice(2);
 
 const RUN_IN: Choice = Choice(0);
 const NO_PEAK: Choice = Choice(1);
-const TOO_HOT: Choice = Choice(2);
+const ABOVE: Choice = Choice(2);
 
 fn verdict(over: TemperatureRise, rise_limit: TemperatureRise, housing: Temperature, sump: Temperature) -> Choice {
     if housing > sump {
@@ -34,7 +34,7 @@ fn verdict(over: TemperatureRise, rise_limit: TemperatureRise, housing: Temperat
 /// Judged by where it settles; a peak is one when it stands out by more than settled readings wander.
 fn peak_verdict(peak: Temperature, settled: Temperature, allowed: Temperature) -> Choice {
     if settled > allowed {
-        TOO_HOT
+        ABOVE
     } else if rise(peak, settled) > SETTLED_CHANGE {
         RUN_IN
     } else {
@@ -141,8 +141,8 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula [],
         source CommonPractice,
         turns {
-            "peak judged": if peak > allowed { TOO_HOT } else { peak_verdict(peak, t, allowed) } => "You judged the unit by its early peak; a new unit that falls back and settles inside the limit has no fault.";
-            "any peak a fault": if rise(peak, t) > SETTLED_CHANGE { TOO_HOT } else { NO_PEAK } => "You called the run-in peak a fault; seals and teeth bed in during the first hours, and what counts is where it settles.";
+            "peak judged": if peak > allowed { ABOVE } else { peak_verdict(peak, t, allowed) } => "You judged the unit by its early peak; a new unit that falls back and settles inside the limit has no fault.";
+            "any peak a fault": if rise(peak, t) > SETTLED_CHANGE { ABOVE } else { NO_PEAK } => "You called the run-in peak a fault; seals and teeth bed in during the first hours, and what counts is where it settles.";
             "any peak excused": if rise(peak, t) > SETTLED_CHANGE { RUN_IN } else { peak_verdict(peak, t, allowed) } => "You let it pass because it fell back from a peak; where it settled is still above the limit.";
             "hot but steady": if rise(peak, t) > SETTLED_CHANGE { RUN_IN } else { NO_PEAK } => "You asked only whether there was a peak; hold the settled temperature against the limit first.";
         },
@@ -150,3 +150,31 @@ pub(super) const RELATIONS: &[Relation] = &[
     .method("Settled above the allowed temperature: a fault. Otherwise, if the highest reading stood more than 2 °C (3.6 °F) above where it settled: a run-in peak, no fault. Otherwise an ordinary warm-up.")
     .limits("a short early peak alone is no fault; one that does not fall back is"),
 ];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The two verdicts look at one limit: whoever is told to watch a unit or to stop it is not told that its peak was no
+    /// fault, and the other way round.
+    #[test]
+    fn a_unit_is_at_fault_by_its_peak_where_it_is_not_acceptable_as_settled() {
+        let celsius = |value: f64| Temperature::new::<thermodynamic_temperature::degree_celsius>(value);
+        let limit = rise(celsius(55.5), celsius(0.0));
+        let mut seen = std::collections::BTreeSet::new();
+        for (ambient, settled) in (-20..50).flat_map(|ambient| (0..130).map(move |settled| (ambient, settled))) {
+            let (a, t, sump) = (celsius(f64::from(ambient)), celsius(f64::from(settled)), celsius(93.25));
+            let settled = verdict(rise(t, a), limit, t, sump);
+            for peak in [0.0, 5.0] {
+                let peak = peak_verdict(
+                    celsius(t.get::<thermodynamic_temperature::degree_celsius>() + peak),
+                    t,
+                    lower(sump, surface(a, limit)),
+                );
+                assert_eq!(peak == ABOVE, settled != ACCEPTABLE, "{a:?} {t:?}");
+                seen.insert((settled.0, peak.0));
+            }
+        }
+        assert_eq!(seen.len(), 4, "{seen:?}");
+    }
+}
