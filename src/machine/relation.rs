@@ -82,7 +82,7 @@ pub struct WrongTurn {
     pub id: &'static str,
     /// Quantities it needs beyond the relation's own inputs, such as the wrong shaft's torque.
     pub extra: &'static [Arg],
-    /// The set of units whose scale it takes, where that is not on papers in the other one.
+    /// The set of units of the papers it belongs to, where it takes numbers as they stand there: °F for a rise, or mils.
     pub only: Option<System>,
     /// The wrong answer.
     pub eval: Eval,
@@ -105,8 +105,8 @@ pub enum Role {
 ///
 /// The inputs are named and typed once; the calculation and every wrong turn are ordinary
 /// expressions over those names, returning the typed result or a `Result` of it. A wrong turn may
-/// ask for further quantities after `with`; after `in` stands the [`System`] that it belongs to, where it takes numbers on
-/// one thermometer scale only.
+/// ask for further quantities after `with`; after `in` stands the [`System`] that it belongs to, where it takes numbers
+/// as they stand on papers in its units only, such as °F.
 #[cfg(not(wordless))]
 macro_rules! relation {
     (

@@ -90,7 +90,7 @@ pub(crate) fn own_alone(predicted: &mut Vec<Predicted>) {
 
 /// Every wrong turn on the way of `key`, each carried to the end: the registry's, values put into a formula in the
 /// wrong unit, and the author's `own`. `truth` supplies what a wrong turn needs beyond the givens. Of the registry's turns only
-/// those are foreseen whose every value is `within_reach` of what the question shows, and whose scale is that of `system`:
+/// those are foreseen whose every value is `within_reach` of what the question shows, and whose units are those of `system`:
 /// nobody takes a number that is nowhere to be seen. What an author writes is taken as it stands.
 ///
 /// Two that give the same number are both kept: they differ in other cases. See `own_alone`.
@@ -251,7 +251,7 @@ mod tests {
 
     /// Over every built-in item: whoever has a paper in °C before them is not told of °F, and the other way round.
     #[test]
-    fn no_wrong_turn_takes_the_scale_of_the_other_papers() {
+    fn no_wrong_turn_takes_the_units_of_the_other_papers() {
         let bank = crate::built_in::bank();
         for system in System::ALL {
             let (mut own, mut other) = (0, 0);
@@ -267,7 +267,7 @@ mod tests {
                     only.for_each(|only| if only == system { own += 1 } else { other += 1 });
                 }
             }
-            assert!(own > 10, "{own} wrong turns of its own scale in {system:?}");
+            assert!(own > 10, "{own} wrong turns of its own units in {system:?}");
             assert_eq!(other, 0, "in {system:?}");
         }
     }
