@@ -237,7 +237,7 @@ impl Expression {
         });
         let value = match unit.as_deref().and_then(|unit| unit_of(unit, kind)) {
             Some(unit) => unit.to_base(number),
-            None => number * radians(kind) - if readings == 0.0 { 0.0 } else { readings * nought(system) },
+            None => number * radians(kind) - readings * nought(system),
         };
         value.is_finite().then_some(value)
     }

@@ -59,7 +59,7 @@ pub use path::{Choice as PathChoice, NoPath, Path};
 pub use plan::{CannotDraw, Case, Favoured, MOST_ATTEMPTS, Needs, Plan, Rejections, rounded_away};
 #[cfg(not(wordless))]
 pub use plan::{Nearest, Short};
-pub use problem::{Problem, did_you_mean, did_you_mean_as, quoted, refusal};
+pub use problem::{Problem, did_you_mean, did_you_mean_as, line_number, quoted, refusal};
 pub use quantity::{Known, Quantity};
 pub use registry::{Conversion, Linked, QuantityId, Registry, RelationId};
 pub use relation::{Arg, Given, Role, Whole as Relation, WrongTurn};

@@ -35,10 +35,8 @@ impl Problem {
     /// Line and column, counted from 1 (columns in characters), of the problem in `text`.
     pub fn line_column(&self, text: &str) -> Option<(usize, usize)> {
         let at = floor_char_boundary(text, self.span.as_ref()?.start);
-        let before = &text[..at];
-        let line = before.matches('\n').count() + 1;
-        let start = before.rfind('\n').map_or(0, |newline| newline + 1);
-        Some((line, text[start..at].chars().count() + 1))
+        let start = text[..at].rfind('\n').map_or(0, |newline| newline + 1);
+        Some((line_number(text, at), text[start..at].chars().count() + 1))
     }
 
     /// The problem as a person reads it: `file:line:column`, the sentence, the line with a pointer,
@@ -69,6 +67,11 @@ impl Problem {
         }
         out
     }
+}
+
+/// Which line of `text`, counted from 1, the byte `at` stands in.
+pub fn line_number(text: impl AsRef<[u8]>, at: usize) -> usize {
+    text.as_ref().iter().take(at).filter(|byte| **byte == b'\n').count() + 1
 }
 
 /// Characters of a line that are shown at most; of a longer one what stands round the place.

@@ -389,6 +389,12 @@ mod tests {
             for turn in relation.turns {
                 assert!(turns.insert(turn.id), "{}: {} stands twice", relation.id, turn.id);
                 assert!(turn.says.ends_with('.'), "{}: {} is no sentence", relation.id, turn.id);
+                // One mistake in the units of either set is told in the same words.
+                let scales: Vec<_> =
+                    relation.turns.iter().filter(|other| other.says == turn.says).map(|other| other.only).collect();
+                let on_both = scales.len() == 2 && System::ALL.iter().all(|system| scales.contains(&Some(*system)));
+                let said_once = scales.len() == 1 || scales.iter().all(Option::is_none);
+                assert!(said_once || on_both, "{}: {} on which papers?", relation.id, turn.id);
             }
             for formula in relation.formula {
                 let read = Formula::read(formula).unwrap();

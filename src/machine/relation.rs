@@ -3,7 +3,7 @@
 use drivecourse_calc::Error;
 
 use crate::typed::Typed;
-use crate::unit::Kind;
+use crate::unit::{Kind, System};
 
 #[cfg(wordless)]
 pub mod away;
@@ -82,6 +82,8 @@ pub struct WrongTurn {
     pub id: &'static str,
     /// Quantities it needs beyond the relation's own inputs, such as the wrong shaft's torque.
     pub extra: &'static [Arg],
+    /// The set of units of the papers it belongs to, where it takes numbers as they stand there: °F for a rise, or mils.
+    pub only: Option<System>,
     /// The wrong answer.
     pub eval: Eval,
     /// What went wrong, said to the person who did it.
@@ -103,7 +105,8 @@ pub enum Role {
 ///
 /// The inputs are named and typed once; the calculation and every wrong turn are ordinary
 /// expressions over those names, returning the typed result or a `Result` of it. A wrong turn may
-/// ask for further quantities after `with`.
+/// ask for further quantities after `with`; after `in` stands the [`System`] that it belongs to, where it takes numbers
+/// as they stand on papers in its units only, such as °F.
 #[cfg(not(wordless))]
 macro_rules! relation {
     (
@@ -112,7 +115,7 @@ macro_rules! relation {
         from $from:tt,
         formula [$($formula:expr),* $(,)?],
         source $source:expr,
-        turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
+        turns { $($turn:literal $(in $only:ident)? $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
     ) => {
         $crate::relation::Relation {
             id: $id,
@@ -128,6 +131,7 @@ macro_rules! relation {
             turns: &[$($crate::relation::WrongTurn {
                 id: $turn,
                 extra: $crate::relation::args!($($with)?),
+                only: $crate::relation::only!($($only)?),
                 eval: $crate::relation::eval!($out, $from, [$($with)?], $wrong),
                 says: $says,
             }),*],
@@ -148,12 +152,23 @@ macro_rules! relation {
         from $from:tt,
         formula [$($formula:expr),* $(,)?],
         source $source:expr,
-        turns { $($turn:literal $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
+        turns { $($turn:literal $(in $only:ident)? $(with $with:tt)? : $wrong:expr => $says:literal;)* } $(,)?
     ) => {
         $crate::relation::Relation::new(
             &[$crate::relation::eval!($out, $from, [], $calc)],
             &[$($crate::relation::eval!($out, $from, [$($with)?], $wrong)),*],
         )
+    };
+}
+
+/// The system that a wrong turn belongs to; none for nothing.
+#[cfg(not(wordless))]
+macro_rules! only {
+    () => {
+        None
+    };
+    ($system:ident) => {
+        Some($crate::unit::System::$system)
     };
 }
 
@@ -221,5 +236,5 @@ macro_rules! eval {
     }};
 }
 #[cfg(not(wordless))]
-pub(crate) use args;
+pub(crate) use {args, only};
 pub(crate) use {eval, relation};

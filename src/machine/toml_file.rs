@@ -88,6 +88,12 @@ fn read_closed<T: DeserializeOwned>(text: &str) -> Result<T, Vec<Problem>> {
     Err(problems)
 }
 
+/// Where the line begins that the byte `at` stands in, and the line; `None` where `text` has no line there.
+fn line_at(text: &str, at: usize) -> Option<(usize, &str)> {
+    let from = text.get(..at)?.rfind('\n').map_or(0, |newline| newline + 1);
+    Some((from, text[from..].lines().next()?))
+}
+
 /// What is no TOML. All that is wrong in a line that lacks a quotation mark follows from that; so does it where a heading with
 /// single brackets stands several times: what is below the later ones is read as if it stood below the first. Each of them is
 /// told of, the first too.
@@ -99,19 +105,17 @@ fn of_syntax_faults(faults: &[Error], text: &str) -> Vec<Problem> {
         if lines.iter().any(|line| (line.start..=line.end).contains(&at)) {
             continue;
         }
-        match quotes::lacking(text, at) {
-            Some(lacking) => {
-                problems.push(without_fellow(&lacking));
-                lines.push(lacking.line);
+        if let Some(lacking) = quotes::lacking(text, at) {
+            problems.push(without_fellow(&lacking));
+            lines.push(lacking.line);
+        } else if let Some(heading) = repeated(fault, text) {
+            for line in headings(text).filter(|line| in_two_brackets(text, line.start).as_ref() == Some(&heading)) {
+                let end = headings(text).find(|next| next.start > line.start).map_or(text.len(), |next| next.start);
+                lines.push(line.start..end.saturating_sub(1));
+                problems.push(one_bracket(line, &heading));
             }
-            None if let Some(heading) = repeated(fault, text) => {
-                for line in headings(text).filter(|line| in_two_brackets(text, line.start).as_ref() == Some(&heading)) {
-                    let end = headings(text).find(|next| next.start > line.start).map_or(text.len(), |next| next.start);
-                    lines.push(line.start..end.saturating_sub(1));
-                    problems.push(one_bracket(line, &heading));
-                }
-            }
-            None => problems.push(of_syntax(fault, text)),
+        } else {
+            problems.push(of_syntax(fault, text));
         }
     }
     problems

@@ -49,12 +49,13 @@ struct Said {
 struct Turn {
     id: &'static str,
     extra: Vec<Arg>,
+    only: Option<System>,
     says: &'static str,
 }
 
 packed!(Words { language, quantities, relations });
 packed!(Said { id, title, gives, kind, args, formula, method, limits, source, turns, rank, role, lookup, inverse });
-packed!(Turn { id, extra, says });
+packed!(Turn { id, extra, only, says });
 packed!(Arg { name, quantity, kind });
 packed!(Display { unit, figures });
 
@@ -75,8 +76,12 @@ impl Words {
 
 impl Said {
     fn of(relation: &crate::relation::Whole) -> Self {
-        let turn =
-            |turn: &crate::relation::WrongTurn| Turn { id: turn.id, extra: turn.extra.to_vec(), says: turn.says };
+        let turn = |turn: &crate::relation::WrongTurn| Turn {
+            id: turn.id,
+            extra: turn.extra.to_vec(),
+            only: turn.only,
+            says: turn.says,
+        };
         Self {
             id: relation.id,
             title: relation.title,
@@ -297,8 +302,13 @@ mod place {
             // A topic that is not there has no module: its calculations are lacking for ever.
             let topic = topics::titles().position(|(id, _)| id == topic).unwrap_or_default() + 1;
             let eval = name(if said.role == Role::Question { topic } else { away::RELATIONS });
-            let mut turn =
-                |turn: &'static Turn| WrongTurn { id: turn.id, extra: &turn.extra, eval: name(topic), says: turn.says };
+            let mut turn = |turn: &'static Turn| WrongTurn {
+                id: turn.id,
+                extra: &turn.extra,
+                only: turn.only,
+                eval: name(topic),
+                says: turn.says,
+            };
             Box::leak(Box::new(Whole {
                 id: said.id,
                 title: said.title,

@@ -52,22 +52,15 @@ impl Working {
         let shown = Shown::of(path, values, system);
         Self { lines: path.steps.iter().map(|step| Line::write(step.get(), values, system, &shown)).collect() }
     }
-}
 
-impl Working {
-    /// With what a plant `stated` itself named beside each step that uses it. A step does not claim the plant's source where
-    /// the value `used` is not the one that people see of the machine's `own`.
+    /// With what a plant states itself named beside each step that uses it: `own` says what it states of a quantity, if the
+    /// value that was used (SI) is the one that it states.
     #[must_use]
-    pub fn with(mut self, stated: &[Stated], used: &[f64], own: &[f64], system: System) -> Self {
-        let is_own = |id: QuantityId| {
-            let seen = Registry::get().seeing(system)[id.index()].see(own[id.index()]);
-            let seen = if seen.is_nan() { own[id.index()] } else { seen };
-            (used[id.index()] - seen).abs() <= 1e-9 * seen.abs()
-        };
+    pub fn with<'s>(mut self, used: &[f64], own: impl Fn(QuantityId, f64) -> Option<&'s Stated>) -> Self {
         for line in &mut self.lines {
             let Some(linked) = Registry::get().relation(line.relation) else { continue };
             for (input, (name, _, value)) in linked.inputs().zip(&line.inputs) {
-                if let Some(stated) = stated.iter().find(|stated| stated.quantity == input && is_own(input)) {
+                if let Some(stated) = own(input, used[input.index()]) {
                     let words = [("quantity", *name), ("value", value), ("source", &stated.text())];
                     line.own.push(OWN_VALUE.say(&words));
                 }

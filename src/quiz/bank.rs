@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use drivecourse_machine::language::Message;
 use drivecourse_machine::registry::nearest;
-use drivecourse_machine::{Family, Plan, Problem, System, messages};
+use drivecourse_machine::{Family, Plan, Problem, System, line_number, messages};
 
 use crate::item::{Item, read_items};
 use crate::mend::{OTHER_ID, TWO_ITEMS, quoted};
@@ -87,8 +87,8 @@ impl Bank {
         let mut bank = Self::default();
         let mut found = Vec::new();
         let mut waiting = Vec::new();
-        // Where each item stands: its file and line.
-        let mut places: BTreeMap<String, (&str, String)> = BTreeMap::new();
+        // Where each item stands: its file, what is in that, and the place in it.
+        let mut places: BTreeMap<String, (&str, &str, usize)> = BTreeMap::new();
         for (&path, &bytes) in &files {
             let Some(name) = path.strip_suffix(".toml") else { continue };
             if !name.starts_with("families/") && !name.starts_with("items/") {
@@ -97,8 +97,8 @@ impl Bank {
             let text = match std::str::from_utf8(bytes) {
                 Ok(text) => text,
                 Err(error) => {
-                    let line = bytes[..error.valid_up_to()].iter().filter(|byte| **byte == b'\n').count() + 1;
-                    let problem = Problem::whole(NO_UTF_8.say(&[("line", &line.to_string())]), SAVE_UTF_8.text());
+                    let line = line_number(bytes, error.valid_up_to()).to_string();
+                    let problem = Problem::whole(NO_UTF_8.say(&[("line", &line)]), SAVE_UTF_8.text());
                     found.push(FileProblem { file: path.into(), report: problem.report(path, ""), problem });
                     continue;
                 }
@@ -113,16 +113,14 @@ impl Bank {
                 None => match read_items(text) {
                     Ok(items) => {
                         for item in items {
-                            let line = (text[..item.span.start].matches('\n').count() + 1).to_string();
-                            let here = (path, line);
-                            if let Some((path, line)) = places.get(&item.id) {
-                                let path = format!("scenarios/{path}");
-                                let words = [("name", quoted(&item.id)), ("file", path), ("line", line.clone())];
-                                let words = words.each_ref().map(|(name, word)| (*name, word.as_str()));
+                            let here = (path, text, item.span.start);
+                            let (first, text, at) = *places.entry(item.id.clone()).or_insert(here);
+                            if (first, at) != (path, item.span.start) {
+                                let (file, line) = (format!("scenarios/{first}"), line_number(text, at).to_string());
+                                let words = [("name", &*quoted(&item.id)), ("file", &file), ("line", &line)];
                                 let what = OTHER_FILE.say(&words);
                                 tell(vec![Problem::at(item.span.clone(), what, OTHER_ID.text())]);
                             }
-                            places.entry(item.id.clone()).or_insert(here);
                             bank.items.push(item);
                         }
                     }

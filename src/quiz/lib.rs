@@ -27,6 +27,7 @@ mod bank;
 pub mod blueprint;
 mod case_name;
 pub mod code;
+mod difficulty;
 pub mod exam;
 pub mod explain;
 pub mod grade;

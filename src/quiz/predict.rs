@@ -90,8 +90,8 @@ pub(crate) fn own_alone(predicted: &mut Vec<Predicted>) {
 
 /// Every wrong turn on the way of `key`, each carried to the end: the registry's, values put into a formula in the
 /// wrong unit, and the author's `own`. `truth` supplies what a wrong turn needs beyond the givens. Of the registry's turns only
-/// those are foreseen whose every value is `within_reach` of what the question shows: nobody takes a number that is nowhere to
-/// be seen. What an author writes is taken as it stands.
+/// those are foreseen whose every value is `within_reach` of what the question shows, and whose units are those of `system`:
+/// nobody takes a number that is nowhere to be seen. What an author writes is taken as it stands.
 ///
 /// Two that give the same number are both kept: they differ in other cases. See `own_alone`.
 pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], within_reach: &[bool], system: System) -> Vec<Predicted> {
@@ -116,9 +116,11 @@ pub fn wrong_turns(key: &Key, own: &[OwnTurn], truth: &[f64], within_reach: &[bo
         }
         // A choice has few answers, and different mistakes come to one: there a step that goes wrong alike tells them.
         let said = |wrong: f64| choice && mine.iter().any(|(own, _)| (own - wrong).abs() <= 1e-9 * own.abs());
-        for turn in 0..linked.turns().len() {
+        for (turn, wrong) in linked.turns().iter().enumerate() {
             let needs = || linked.turns_at[turn].iter().map(|at| usize::from(*at));
-            if !needs().all(|at| !key.values[at].is_nan() || within_reach[at]) {
+            if wrong.only.is_some_and(|only| only != system)
+                || !needs().all(|at| !key.values[at].is_nan() || within_reach[at])
+            {
                 continue;
             }
             needs().for_each(|at| look_up(&mut known, at));
@@ -239,4 +241,34 @@ pub fn misread(face: Face, asked: QuantityId, seen: f64, system: System) -> Vec<
     wrong
         .map(|wrong| Predicted { value: unit.to_base(wrong.value), tolerance, cause: Cause::Misread(wrong.slip) })
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Setting;
+    use crate::question::Body;
+
+    /// Over every built-in item: whoever has a paper in °C before them is not told of °F, and the other way round.
+    #[test]
+    fn no_wrong_turn_takes_the_units_of_the_other_papers() {
+        let bank = crate::built_in::bank();
+        for system in System::ALL {
+            let (mut own, mut other) = (0, 0);
+            for item in &bank.items {
+                let mut settings = bank.plans.iter().filter_map(|plan| Setting::new(item, plan, system).ok());
+                let Some(question) = settings.find_map(|setting| setting.question(1).ok()) else { continue };
+                for part in &question.parts {
+                    let Body::Quantity { predicted, .. } = &part.body else { continue };
+                    let only = predicted.iter().filter_map(|wrong| match wrong.cause {
+                        Cause::Turn { relation, turn } => relation.get().turns()[turn].only,
+                        _ => None,
+                    });
+                    only.for_each(|only| if only == system { own += 1 } else { other += 1 });
+                }
+            }
+            assert!(own > 10, "{own} wrong turns of its own units in {system:?}");
+            assert_eq!(other, 0, "in {system:?}");
+        }
+    }
 }

@@ -111,6 +111,12 @@ pub struct Question {
     pub within_reach: Arc<[bool]>,
 }
 
+/// `value` of `quantity` (SI) with the figures that it is shown with.
+pub(crate) fn rounded(quantity: QuantityId, value: f64, system: System) -> f64 {
+    let unit = quantity.get().unit(system);
+    unit.to_base(quantity.get().display(system).figures.round(unit.from_base(value)))
+}
+
 /// The key by every path, the first one first; paths without a result are left out, unless it is the first.
 pub(crate) fn keys(
     paths: &[Path],
@@ -212,8 +218,7 @@ impl Question {
         if quantity.get().kind == Kind::Choice {
             return value;
         }
-        let unit = quantity.get().unit(self.system);
-        unit.to_base(quantity.get().display(self.system).figures.round(unit.from_base(value)))
+        rounded(quantity, value, self.system)
     }
 
     /// What the plant says of `quantity` with a source of its own, if it does and it is this `value` (SI).
@@ -224,12 +229,7 @@ impl Question {
 
     /// The worked solution of `key`, with the plant's own sources beside its own values.
     pub fn working(&self, key: &Key) -> Working {
-        Working::write(&key.path, &key.values, self.system).with(
-            &self.stated,
-            &key.values,
-            &self.case.values,
-            self.system,
-        )
+        Working::write(&key.path, &key.values, self.system).with(&key.values, |id, value| self.stated(id, value))
     }
 
     /// Marks that can be earned.

@@ -1,9 +1,9 @@
 //! A setting: an item made ready for one family and one system of units, from which questions are drawn.
 
+mod harmless;
 pub(crate) mod told;
 mod wants;
 
-use std::collections::BTreeMap;
 use std::sync::{Arc, OnceLock};
 
 use drivecourse_machine::chance::{Stream, derive};
@@ -12,11 +12,14 @@ use drivecourse_machine::{
     Case, NoPath, Path, PathChoice, Plan, QuantityId, Registry, Stated, System, amount, messages,
 };
 
+pub use crate::difficulty::difficulty_of;
+use crate::difficulty::{PICK_DIFFICULTY, order_difficulty, path_difficulty};
 use crate::item::{Ask, Item, PartSpec, fill};
 use crate::judge;
-use crate::predict::{self, Cause};
+use crate::predict;
 use crate::question::{Body, Key, Part, Question, keys, reading};
 use crate::twin::twins;
+pub use harmless::Harmless;
 use wants::Wants;
 
 /// Most accepted ways to one answer that are followed.
@@ -328,7 +331,7 @@ impl<'a> Setting<'a> {
                 keys.retain(|key| otherwise(key).is_none());
                 let (truth, reach) = (&question.case.values, &self.within_reach);
                 let predicted = predict::wrong_turns(&keys[0], &spec.wrong, truth, reach, self.system);
-                part.difficulty = difficulty(&self.paths[index][0], self.system);
+                part.difficulty = path_difficulty(&self.paths[index][0], self.system);
                 part.body = Body::Quantity { asked: *asked, keys, predicted };
             }
             Ask::Read(asked) => {
@@ -403,71 +406,7 @@ impl<'a> Setting<'a> {
     /// The wrong turns that stay inside the tolerance in nearly every machine of the family, and the
     /// pairs of them that nearly always give the same answer: found at first need, then kept.
     pub fn harmless(&self) -> &Harmless {
-        self.harmless.get_or_init(|| {
-            let mut counts = vec![Counts::default(); self.item.parts.len()];
-            for question in self.enough_samples() {
-                question.parts.iter().zip(&mut counts).for_each(|(part, counts)| counts.add(part));
-            }
-            let mut harmless = Harmless::default();
-            for counts in counts {
-                let (dropped, alike) = counts.mostly();
-                harmless.dropped.push(dropped);
-                harmless.alike.push(alike);
-            }
-            harmless
-        })
-    }
-}
-
-/// Wrong turns that do not count against a machine, because no machine of the family would do better.
-#[derive(Debug, Clone, Default, PartialEq)]
-pub struct Harmless {
-    /// For each part, those that stay inside the tolerance over the whole family: no wrong turns here.
-    pub dropped: Vec<Vec<Cause>>,
-    /// For each part, pairs whose answers cannot be told apart over the whole family.
-    pub alike: Vec<Vec<(Cause, Cause)>>,
-}
-
-/// How often each wrong turn lay inside the tolerance, and each pair was alike, of how many times.
-#[derive(Debug, Clone, Default)]
-struct Counts {
-    causes: Vec<Cause>,
-    inside: Vec<(u32, u32)>,
-    /// Of the causes at these two places.
-    alike: BTreeMap<(usize, usize), (u32, u32)>,
-}
-
-impl Counts {
-    fn add(&mut self, part: &Part) {
-        fn note(tally: &mut (u32, u32), hit: bool) {
-            tally.0 += u32::from(hit);
-            tally.1 += 1;
-        }
-        let Body::Quantity { keys, predicted, .. } = &part.body else { return };
-        let places: Vec<usize> = predicted.iter().map(|wrong| self.place(&wrong.cause)).collect();
-        for (index, wrong) in predicted.iter().enumerate() {
-            note(&mut self.inside[places[index]], wrong.is_inside(keys));
-            for (other, place) in predicted[..index].iter().zip(&places) {
-                note(self.alike.entry((*place, places[index])).or_default(), other.is_like(wrong));
-            }
-        }
-    }
-
-    fn place(&mut self, cause: &Cause) -> usize {
-        self.causes.iter().position(|known| known == cause).unwrap_or_else(|| {
-            self.causes.push(cause.clone());
-            self.inside.push((0, 0));
-            self.causes.len() - 1
-        })
-    }
-
-    /// What was so in four machines of five: what is left then is found in a few draws.
-    fn mostly(self) -> (Vec<Cause>, Vec<(Cause, Cause)>) {
-        let mostly = |(times, of): (u32, u32)| times * 5 > of * 4;
-        let cause = |place: usize| self.causes[place].clone();
-        let inside = (0..self.causes.len()).filter(|place| mostly(self.inside[*place])).map(cause).collect();
-        let alike = self.alike.iter().filter(|(_, tally)| mostly(**tally));
-        (inside, alike.map(|((one, two), _)| (cause(*one), cause(*two))).collect())
+        self.harmless.get_or_init(|| Harmless::over(self.item.parts.len(), &self.enough_samples()))
     }
 }
 
@@ -500,39 +439,4 @@ fn faults(item: &Item, plan: &Plan) -> Result<Vec<Option<Vec<usize>>>, Unsettled
         })
         .collect();
     if sets.is_empty() { Err(Unsettled::NoFault) } else { Ok(sets) }
-}
-
-/// How hard an item is whatever the machine, as far as its own givens determine its answers: for putting items in order.
-pub fn difficulty_of(item: &Item) -> Option<f64> {
-    let part = |part: &PartSpec| match &part.ask {
-        Ask::Quantity { asked, from, by, .. } => {
-            let choice = PathChoice { by: by.clone(), ..PathChoice::default() };
-            Path::find(from, *asked, &choice).ok().map(|path| difficulty(&path, System::Si))
-        }
-        Ask::Order { steps, .. } => Some(order_difficulty(steps)),
-        Ask::Pick { .. } | Ask::Read(_) => Some(PICK_DIFFICULTY),
-        // How many statements are offered depends on the machine; what there is to look at does not.
-        Ask::Judge(judge) => Some(1.0 + 0.5 * judge.shown().count() as f64),
-    };
-    item.parts.iter().map(part).sum()
-}
-
-/// Difficulty of choosing among statements.
-const PICK_DIFFICULTY: f64 = 1.0;
-
-/// Difficulty of putting steps in order.
-fn order_difficulty(steps: &[String]) -> f64 {
-    0.5 * steps.len() as f64
-}
-
-/// Steps, and besides them half a point for each change of unit and one for each table or inverse step.
-fn difficulty(path: &Path, system: System) -> f64 {
-    let mut sum = 0.0;
-    for step in &path.steps {
-        let linked = step.get();
-        sum += 1.0;
-        sum += f64::from(u8::from(linked.relation.lookup)) + f64::from(u8::from(linked.relation.inverse));
-        sum += 0.5 * linked.conversions(system).len() as f64;
-    }
-    sum.max(0.5)
 }

@@ -1,6 +1,6 @@
 //! Values that a plant states itself: no key says otherwise, and no source stands beside a value that is not its own.
 
-use drivecourse_quiz::Unsettled;
+use drivecourse_quiz::{Key, Unsettled};
 
 use super::*;
 
@@ -103,10 +103,7 @@ fn a_step_with_another_value_names_no_source() {
     let question = setting.question(1).unwrap();
     let part = question.parts.iter().find(|part| part.asked() == Some(find("chain.sag_verdict"))).unwrap();
     let key = part.key().unwrap();
-    let own = |values: &[f64]| {
-        let written = Working::write(&key.path, values, System::Si);
-        written.with(&question.stated, values, &question.case.values, System::Si).lines[0].own.len()
-    };
+    let own = |values: &[f64]| question.working(&Key { values: values.to_vec(), ..key.clone() }).lines[0].own.len();
     assert_eq!(own(&key.values), 2, "both ends of the window are the plant's");
     let mut other = key.values.clone();
     other[find("chain.movement_high").index()] = 0.03;

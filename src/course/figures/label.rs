@@ -150,7 +150,7 @@ impl Sketch {
 
 /// The leader from `part` to words of the size (`w`, `h`) about `centre`, where they stand `extra` away; it ends just
 /// short of the words.
-fn leader(part: Pt, centre: Pt, (w, h): (f64, f64), extra: f64) -> Option<(Pt, Pt)> {
+fn leader(part: Pt, centre: Pt, (w, h): (f64, f64), extra: f64) -> Option<Leader> {
     let edge = clip(part, centre, &Area::about(centre, w + 5.0, h + 2.0).corners()).map_or(part, |(edge, _)| edge);
     (extra > 5.0 && (edge - part).length() > 12.0).then_some((part, edge))
 }

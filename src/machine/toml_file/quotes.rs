@@ -4,6 +4,8 @@ use core::ops::Range;
 
 use toml::de::DeTable;
 
+use super::line_at;
+
 /// Where a quotation mark is lacking, and the line with it.
 #[derive(Debug, PartialEq, Eq)]
 pub(super) struct Lacking {
@@ -17,8 +19,7 @@ pub(super) struct Lacking {
 
 /// The quotation mark that the line at `at` lacks, where its marks are odd and one more leaves nothing wrong in it.
 pub(super) fn lacking(text: &str, at: usize) -> Option<Lacking> {
-    let from = text.get(..at)?.rfind('\n').map_or(0, |newline| newline + 1);
-    let line = text[from..].lines().next()?;
+    let (from, line) = line_at(text, at)?;
     let marks = line.replace("\\\"", "").matches('"').count();
     // Three of them stand round text of several lines.
     if marks % 2 == 0 || line.contains("\"\"\"") {

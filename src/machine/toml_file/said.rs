@@ -9,6 +9,7 @@ use crate::messages;
 use crate::problem::{Problem, did_you_mean, quoted};
 use crate::registry::{Registry, nearest};
 
+use super::line_at;
 use super::quotes::Lacking;
 
 messages! { pub(crate) SAYS {
@@ -304,16 +305,14 @@ pub(super) fn one_bracket(line: core::ops::Range<usize>, heading: &str) -> Probl
 
 /// The heading in the line at `at` with two brackets, where it has one at each end.
 pub(super) fn in_two_brackets(text: &str, at: usize) -> Option<String> {
-    let from = text.get(..at)?.rfind('\n').map_or(0, |newline| newline + 1);
-    let line = text[from..].lines().next()?.split('#').next()?.trim();
+    let line = line_at(text, at)?.1.split('#').next()?.trim();
     let name = line.strip_prefix('[')?.strip_suffix(']')?;
     (!name.starts_with('[')).then(|| format!("[[{name}]]"))
 }
 
 /// The name and the value of the line at `at`, where it is nothing but `name = value` and perhaps a note.
 fn assigned(text: &str, at: usize) -> Option<(&str, &str)> {
-    let from = text.get(..at)?.rfind('\n').map_or(0, |newline| newline + 1);
-    let line = text[from..].lines().next()?;
+    let (from, line) = line_at(text, at)?;
     let (name, value) = line.split_once('=')?;
     let value = value.split('#').next()?.trim();
     let plain = !value.is_empty() && !value.contains(['"', '\'', '[', ']', '{', '}', '=', '\\']);

@@ -33,19 +33,18 @@ impl<'a> Shown<'a> {
         for step in path.steps.iter().rev() {
             let linked = step.get();
             let Some(formula) = linked.formula(system) else { continue };
-            // What is read or printed has the figures that it has, unless it is worked out here.
             let before = shown.more.clone();
-            let mut more = 0;
-            while more < MOST && !shown.gives(linked, formula) {
-                more += 1;
+            let will_do = (0..=MOST).any(|more| {
                 for id in linked.inputs() {
+                    // What is read or printed has the figures that it has, unless it is worked out here.
                     let here = || path.steps.iter().any(|step| step.get().gives == id);
                     if id.get().kind != Kind::Choice && (id.get().known == Known::Worked || here()) {
                         shown.more[id.index()] = more.max(shown.more[id.index()]);
                     }
                 }
-            }
-            if !shown.gives(linked, formula) {
+                shown.gives(linked, formula)
+            });
+            if !will_do {
                 shown.more = before;
             }
         }
@@ -118,10 +117,7 @@ mod tests {
                 let asked = find("heat.time_to_settle");
                 let Ok(solution) = solve(&givens, asked, &Choice::default(), system) else { continue };
                 let shown = Shown::of(&solution.path, &solution.values, system);
-                let usual = Shown {
-                    more: vec![0; solution.values.len()],
-                    ..Shown::of(&solution.path, &solution.values, system)
-                };
+                let usual = Shown { values: &solution.values, system, more: vec![0; solution.values.len()] };
                 for step in &solution.path.steps {
                     let linked = step.get();
                     let Some(formula) = linked.formula(system) else { continue };

@@ -1,6 +1,6 @@
 //! What is doubtful in an exam's file: it may be meant so, and seldom is.
 
-use drivecourse_machine::{Problem, messages, read_toml};
+use drivecourse_machine::{Problem, line_number, messages, read_toml};
 
 use super::{Blueprint, File, Row};
 
@@ -42,7 +42,7 @@ impl Blueprint {
         let apart = |row: &Row| Row { count: 0, span: 0..0, ..row.clone() };
         for (place, row) in blueprint.rows.iter().enumerate() {
             let Some(first) = blueprint.rows[..place].iter().find(|first| apart(first) == apart(row)) else { continue };
-            let line = text[..first.span.start].matches('\n').count() + 1;
+            let line = line_number(text, first.span.start);
             let mend = ROW_TWICE_MEND.say(&[("count", &(first.count + row.count).to_string())]);
             doubts.push(Problem::at(row.span.clone(), ROW_TWICE.say(&[("line", &line.to_string())]), mend));
         }

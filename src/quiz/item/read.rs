@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use drivecourse_machine::amount::{self, Unstated};
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{
-    Kind, Problem, QuantityId, Registry, RelationId, did_you_mean, did_you_mean_as, messages, topics,
+    Kind, Problem, QuantityId, Registry, RelationId, did_you_mean, did_you_mean_as, line_number, messages, topics,
 };
 use toml::{Spanned, Value as Toml};
 
@@ -59,7 +59,7 @@ impl Reader<'_> {
         let id = file.id.get_ref();
         match self.seen.get(id) {
             Some(first) => {
-                let line = (self.text[..*first].matches('\n').count() + 1).to_string();
+                let line = line_number(self.text, *first).to_string();
                 let what = TWO_ITEMS_AT.say(&[("name", &quoted(id)), ("line", &line)]);
                 self.say(file.id.span(), what, OTHER_ID.text());
             }

@@ -3,7 +3,8 @@
 //! One number of the sheet gets a slip of reading or writing. It counts as the odd one out only where the relations of
 //! the registry prove it: without it, whatever can be worked out from the others agrees with what stands there; and
 //! without any one of the others, something still disagrees by more than twice what the instruments and the rounding of
-//! every number on the way can make up, all of them taken the same way.
+//! every number on the way can make up, all of them taken the same way. What is worked out stands on the sheet as its other
+//! numbers give it, so that the one that is wrong is the only one that does not add up.
 
 use drivecourse_machine::chance::Stream;
 use drivecourse_machine::language::Message;
@@ -13,6 +14,7 @@ use drivecourse_machine::{
 };
 
 use super::{Options, capital};
+use crate::question::rounded;
 use crate::setting::Unsettled;
 use crate::tolerance;
 
@@ -31,6 +33,8 @@ pub(crate) struct Sheet {
     whole: Vec<Path>,
     /// For each number: ways among the others, it being left out.
     without: Vec<Vec<Path>>,
+    /// Ways to the numbers that are worked out from others of the sheet, in the order in which a person comes to them.
+    worked: Vec<Path>,
 }
 
 impl Sheet {
@@ -43,7 +47,21 @@ impl Sheet {
             };
             rest.iter().flat_map(to).collect::<Vec<_>>()
         };
-        Self { ids: ids.to_vec(), whole: ways(None), without: ids.iter().map(|id| ways(Some(*id))).collect() }
+        let without = ids.iter().map(|id| ways(Some(*id))).collect();
+        Self { ids: ids.to_vec(), whole: ways(None), without, worked: worked(ids, also) }
+    }
+
+    /// Puts what is worked out from other numbers of the sheet as these give it: whoever works a line out again comes to
+    /// what stands there. A machine's own values, each rounded for itself, would have 14 °C and a rise of 36 °C make 51 °C.
+    fn fill_in(&self, values: &mut [f64], system: System) {
+        for path in &self.worked {
+            let mut scratch = values.to_vec();
+            // What has no result from what is shown stands as the machine has it.
+            if path.run(&mut scratch).is_ok() {
+                let at = path.asked.index();
+                values[at] = rounded(path.asked, scratch[at], system);
+            }
+        }
     }
 
     /// Proves that `odd` alone does not belong: for every number, what still disagrees without it (`None` for `odd`).
@@ -63,6 +81,22 @@ impl Sheet {
         }
         Some(clashes)
     }
+}
+
+/// Ways to those of `ids` that are worked out, each from what is read or printed, from `also` and from what comes before it.
+fn worked(ids: &[QuantityId], also: &[QuantityId]) -> Vec<Path> {
+    let (mut open, mut known): (Vec<_>, Vec<_>) = ids.iter().copied().partition(|id| id.get().known == Known::Worked);
+    known.extend(also);
+    let mut worked = Vec::new();
+    while !open.is_empty() {
+        let way = |id: &QuantityId| Path::find(&known, *id, &PathChoice::default()).ok();
+        let found = open.iter().enumerate().find_map(|(place, id)| Some((place, way(id)?)));
+        // What nothing before it gives is where the working begins.
+        let place = found.as_ref().map_or(0, |(place, _)| *place);
+        known.push(open.remove(place));
+        worked.extend(found.map(|(_, path)| path));
+    }
+    worked
 }
 
 /// A number that the others contradict.
@@ -196,6 +230,8 @@ pub(crate) fn options(
     let refused = |why: Message| Err(Unsettled::NoMachine(told!("{}", why.text())));
     let mut values = vec![f64::NAN; Registry::get().len()];
     givens.iter().for_each(|(id, value)| values[id.index()] = *value);
+    sheet.fill_in(&mut values, system);
+    givens.iter_mut().for_each(|(id, value)| *value = values[id.index()]);
     if sheet.whole.iter().any(|path| off(path, &values, system) > Some(1.0)) {
         return refused(AT_ODDS);
     }

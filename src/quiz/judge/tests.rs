@@ -318,3 +318,30 @@ fn stop_called_all_well_is_dangerous_in_a_verdict_too() {
     }
     assert!(stopped.len() >= 3 && others > 500, "{stopped:?} {others}");
 }
+
+/// A reader who works a line of the sheet out again comes to what stands there: nothing but the slip is wrong.
+#[test]
+fn what_is_worked_out_on_a_sheet_follows_from_what_stands_there() {
+    let bank = crate::built_in::bank();
+    let item = bank.items.iter().find(|item| item.id == "heat-sheet-odd").unwrap();
+    let [ambient, housing, rise] = ["heat.ambient", "heat.housing", "heat.rise"].map(find);
+    let (mut settings, mut rises) = (0, 0);
+    for plan in &bank.plans {
+        for system in System::ALL {
+            let Ok(setting) = Setting::new(item, plan, system) else { continue };
+            settings += 1;
+            for seed in 0..20 {
+                let question = setting.question(seed).unwrap();
+                let (shown, right, ..) = pick(&question.parts[0].body);
+                if [housing, rise].iter().any(|id| shown[right].starts_with(&capital(id.get().name))) {
+                    continue;
+                }
+                let value = |id| question.parts[0].givens.iter().find(|(given, _)| *given == id).unwrap().1;
+                let off = value(housing) - value(ambient) - value(rise);
+                assert!(off.abs() < 1e-9, "{} {system:?} {seed}: {off}", plan.family.id);
+                rises += 1;
+            }
+        }
+    }
+    assert!(settings > 4 && rises > 5 * settings, "{rises} of {settings} settings");
+}

@@ -3,6 +3,7 @@
 use core::ops::Range;
 
 use csv::{QuoteStyle, ReaderBuilder, WriterBuilder};
+use drivecourse_machine::line_number;
 use encoding_rs::{Encoding, UTF_8, UTF_16BE, UTF_16LE, WINDOWS_1252};
 
 use super::{DAMAGED, NO_UTF_8, UTF_16};
@@ -100,7 +101,7 @@ impl Table {
                 Some(_) => rows.push(Row { line, at, cells }),
             }
         }
-        let unclosed = unclosed(body, delimiter).map(|at| (text[..skip + at].matches('\n').count() + 1, skip + at));
+        let unclosed = unclosed(body, delimiter).map(|at| (line_number(text, skip + at), skip + at));
         Self { headings: headings.unwrap_or_default(), rows, delimiter, unclosed }
     }
 

@@ -19,7 +19,7 @@ item-chain-rating = Ist die Kette groß genug?
     .b-hint-1 = Beginnen Sie mit der Leistung, die das Getriebe abgibt. Stöße vergrößern sie um ihren Faktor; die Stränge teilen sie unter sich.
     .b = Wie groß ist die Auslegungsleistung für einen Strang?
     .c = Welche Leistung vertragen die Laschen eines Strangs?
-    .d = Bekannt ist auch, was Rollen und Buchsen eines Strangs bei dieser Drehzahl vertragen: Wie groß ist die übertragbare Leistung eines Strangs?
+    .d = Bekannt ist auch, was Rollen und Buchsen eines Strangs bei dieser Drehzahl vertragen (sehr viel, wo sie langsam laufen und selten Schläge bekommen): Wie groß ist die übertragbare Leistung eines Strangs?
     .e = Ist die Kette groß genug?
 
 item-chain-lubrication = Wie die Kette ihr Öl braucht

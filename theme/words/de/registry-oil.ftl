@@ -329,6 +329,7 @@ relation-oil-growth-expansion = Volumenzunahme des Öls beim Erwärmen
     .turn-f-with-per-c = Sie haben Grad Fahrenheit mit einer Ausdehnung je °C malgenommen oder die Erwärmung zweimal umgerechnet; bleiben Sie bei beidem in einer Skale.
     .turn-c-with-per-f = Sie haben Grad Celsius mit einer Ausdehnung je °F malgenommen; bleiben Sie bei beidem in einer Skale.
     .turn-temperature-for-rise = Sie haben die Gehäusetemperatur benutzt; das Öl dehnt sich mit der Erwärmung seit dem Einfüllen aus.
+    .turn-temperature-for-rise-f = Sie haben die Gehäusetemperatur benutzt; das Öl dehnt sich mit der Erwärmung seit dem Einfüllen aus.
     .turn-whole-volume = Sie haben das Volumen im heißen Zustand angegeben; die Zunahme ist, was dazukam.
     .turn-scale-only = Sie haben nur das Öl über dem Nullpunkt der Skale wachsen lassen; alles Öl dehnt sich aus.
 
@@ -352,6 +353,7 @@ relation-oil-cold-level-from-hot = Kalter Ölstand hinter einer heißen Ablesung
     .turn-risen-once-more = Sie haben den Ölstand steigen lassen; er sinkt, wenn das Öl abkühlt.
     .turn-f-with-per-c = Sie haben Grad Fahrenheit mit einer Ausdehnung je °C malgenommen; bleiben Sie bei beidem in einer Skale.
     .turn-temperature-for-rise = Sie haben die Gehäusetemperatur benutzt; das Öl zieht sich um die Erwärmung zusammen, die es verliert.
+    .turn-temperature-for-rise-f = Sie haben die Gehäusetemperatur benutzt; das Öl zieht sich um die Erwärmung zusammen, die es verliert.
 
 relation-oil-level-verdict-marks = Urteil über den Ölstand
     .method = Den kalten Ölstand mit beiden Marken dieser Einbaulage vergleichen; genau auf einer Marke zählt als dazwischen.

@@ -108,7 +108,7 @@ quantity-heat-peak-reading = höchste Ablesung der Erwärmung
 quantity-heat-peak-verdict = Urteil über die höchste Ablesung
     .choice-1 = Einlaufspitze, kein Fehler
     .choice-2 = keine Spitze, gewöhnliche Erwärmung
-    .choice-3 = in der Beharrung zu heiß, ein Fehler
+    .choice-3 = Beharrung über dem Zulässigen, ein Fehler
 
 quantity-heat-first-time = Zeit der Ablesung 1 nach dem Start
 

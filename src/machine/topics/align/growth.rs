@@ -55,12 +55,12 @@ macro_rules! grown {
             ],
             source COEFFICIENT,
             turns {
-                "°F with a coefficient per °C": growth(h, 1.8 * a, rise(t, t0)) => "You multiplied a rise in °F by a coefficient per °C; that comes out 1.8 times too large.";
-                "°C with a coefficient per °F": growth(h, a / 1.8, rise(t, t0)) => "You multiplied a rise in °C by a coefficient per °F; that comes out 1.8 times too small.";
-                "32 taken off": growth(h, a, rise(t, t0) - thirty_two()) => "You took 32 off a temperature difference; the 32 belongs to readings and falls out of a difference.";
-                "32 added": growth(h, a, rise(t, t0) + thirty_two()) => "You added 32 to a temperature difference; the 32 belongs to readings and falls out of a difference.";
-                "°C reading": growth(h, a, reading_c(t)) => "You used the warm temperature itself; growth goes with the rise over the temperature at which it was lined up.";
-                "°F reading": growth(h, a, reading_f(t)) => "You used the warm temperature itself; growth goes with the rise over the temperature at which it was lined up.";
+                "°F with a coefficient per °C" in Us: growth(h, 1.8 * a, rise(t, t0)) => "You multiplied a rise in °F by a coefficient per °C; that comes out 1.8 times too large.";
+                "°C with a coefficient per °F" in Si: growth(h, a / 1.8, rise(t, t0)) => "You multiplied a rise in °C by a coefficient per °F; that comes out 1.8 times too small.";
+                "32 taken off" in Us: growth(h, a, rise(t, t0) - thirty_two()) => "You took 32 off a temperature difference; the 32 belongs to readings and falls out of a difference.";
+                "32 added" in Us: growth(h, a, rise(t, t0) + thirty_two()) => "You added 32 to a temperature difference; the 32 belongs to readings and falls out of a difference.";
+                "°C reading" in Si: growth(h, a, reading_c(t)) => "You used the warm temperature itself; growth goes with the rise over the temperature at which it was lined up.";
+                "°F reading" in Us: growth(h, a, reading_f(t)) => "You used the warm temperature itself; growth goes with the rise over the temperature at which it was lined up.";
                 "wrong height" with { o: Length = $wrong }: growth(o, a, rise(t, t0)) => "You used the height of the other machine; each grows over its own height from feet to shaft.";
                 "wrong coefficient" with { o: TemperatureCoefficient = $other }: growth(h, o, rise(t, t0)) => "You used the coefficient of the other machine; each goes by its own material.";
                 "halved": growth(h / 2.0, a, rise(t, t0)) => "You halved the height; the shaft rises by the growth of the whole height from the feet.";

@@ -104,10 +104,10 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["Q = g * d"],
         source COOLING,
         turns {
-            "Celsius reading" with { t: Temperature = "heat.housing" }: heat_given_off(g, c_as_rise(t)) => "You used the housing temperature; heat flows by the rise over ambient.";
-            "Fahrenheit reading" with { t: Temperature = "heat.housing" }: heat_given_off(g, f_as_rise(t)) => "You used the housing temperature; heat flows by the rise over ambient.";
-            "32 added": heat_given_off(g, d + thirty_two()) => "You added 32 to a difference; the 32 belongs to readings only.";
-            "32 taken off": heat_given_off(g, d - thirty_two()) => "You took 32 off a difference, as if it were a reading.";
+            "Celsius reading" in Si with { t: Temperature = "heat.housing" }: heat_given_off(g, c_as_rise(t)) => "You used the housing temperature; heat flows by the rise over ambient.";
+            "Fahrenheit reading" in Us with { t: Temperature = "heat.housing" }: heat_given_off(g, f_as_rise(t)) => "You used the housing temperature; heat flows by the rise over ambient.";
+            "32 added" in Us: heat_given_off(g, d + thirty_two()) => "You added 32 to a difference; the 32 belongs to readings only.";
+            "32 taken off" in Us: heat_given_off(g, d - thirty_two()) => "You took 32 off a difference, as if it were a reading.";
         },
     }
     .limits("once the temperature has settled")
@@ -133,11 +133,11 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["G = q / d"],
         source COOLING,
         turns {
-            "Celsius reading" with { t: Temperature = "heat.housing" }: conductance(q, c_as_rise(t)) => "You divided by the housing temperature; heat flows by the rise over ambient.";
-            "Fahrenheit reading" with { t: Temperature = "heat.housing" }: conductance(q, f_as_rise(t)) => "You divided by the housing temperature; heat flows by the rise over ambient.";
+            "Celsius reading" in Si with { t: Temperature = "heat.housing" }: conductance(q, c_as_rise(t)) => "You divided by the housing temperature; heat flows by the rise over ambient.";
+            "Fahrenheit reading" in Us with { t: Temperature = "heat.housing" }: conductance(q, f_as_rise(t)) => "You divided by the housing temperature; heat flows by the rise over ambient.";
             "input power" with { p: Power = "drive.power" }: conductance(p, d) => "You divided the input power by the rise; only the heat flows through the housing.";
-            "32 added": conductance(q, d + thirty_two()) => "You added 32 to a difference; the 32 belongs to readings only.";
-            "32 taken off": conductance(q, d - thirty_two()) => "You took 32 off a difference, as if it were a reading.";
+            "32 added" in Us: conductance(q, d + thirty_two()) => "You added 32 to a difference; the 32 belongs to readings only.";
+            "32 taken off" in Us: conductance(q, d - thirty_two()) => "You took 32 off a difference, as if it were a reading.";
         },
     }
     .limits("once the temperature has settled; dirt on the housing, a cover or a missing fan lowers it")
@@ -151,10 +151,10 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "input power" with { p: Power = "drive.power" }: steady_rise(p, g) => "You divided the input power; only the lost share heats the housing.";
             "output power" with { p: Power = "drive.power", e: Ratio = "drive.efficiency" }: steady_rise(output_power(p, e)?, g) => "You divided the output power; the heat is what does not come out.";
-            "32 added": steady_rise(q, g).map(|d| d + thirty_two()) => "You added 32 to a difference; the 32 belongs to readings only.";
-            "32 taken off": steady_rise(q, g).map(|d| d - thirty_two()) => "You took 32 off a difference, as if it were a reading.";
-            "ambient added" with { a: Temperature = "heat.ambient" }: c_as_rise(surface(a, steady_rise(q, g)?)) => "You added the ambient; that gives the temperature, and the rise is asked.";
-            "ambient added in °F" with { a: Temperature = "heat.ambient" }: f_as_rise(surface(a, steady_rise(q, g)?)) => "You added the ambient; that gives the temperature, and the rise is asked.";
+            "32 added" in Us: steady_rise(q, g).map(|d| d + thirty_two()) => "You added 32 to a difference; the 32 belongs to readings only.";
+            "32 taken off" in Us: steady_rise(q, g).map(|d| d - thirty_two()) => "You took 32 off a difference, as if it were a reading.";
+            "ambient added" in Si with { a: Temperature = "heat.ambient" }: c_as_rise(surface(a, steady_rise(q, g)?)) => "You added the ambient; that gives the temperature, and the rise is asked.";
+            "ambient added in °F" in Us with { a: Temperature = "heat.ambient" }: f_as_rise(surface(a, steady_rise(q, g)?)) => "You added the ambient; that gives the temperature, and the rise is asked.";
         },
     }
     .limits("steady load, clean housing, free air"),
@@ -165,9 +165,9 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["T = a + d"],
         source DIFFERENCE,
         turns {
-            "ambient left out": zero_c() + d => "You gave the rise as a temperature; add the ambient.";
-            "ambient left out, °F": zero_f() + d => "You gave the rise as a temperature; add the ambient.";
-            "32 added": surface(a, d + thirty_two()) => "You added 32 as well; the ambient already carries the zero of the scale.";
+            "ambient left out" in Si: zero_c() + d => "You gave the rise as a temperature; add the ambient.";
+            "ambient left out, °F" in Us: zero_f() + d => "You gave the rise as a temperature; add the ambient.";
+            "32 added" in Us: surface(a, d + thirty_two()) => "You added 32 as well; the ambient already carries the zero of the scale.";
             "taken off": surface(a, -d) => "You took the rise off the ambient; a unit that makes heat is warmer than the room.";
         },
     },
@@ -190,8 +190,8 @@ pub(super) const RELATIONS: &[Relation] = &[
         source ENERGY,
         turns {
             "lost share": efficiency_from_rise(p, g, d).map(swapped) => "You gave the lost share; the efficiency is one less that share.";
-            "Celsius reading" with { t: Temperature = "heat.housing" }: efficiency_from_rise(p, g, c_as_rise(t)) => "You used the housing temperature; heat flows by the rise over ambient.";
-            "Fahrenheit reading" with { t: Temperature = "heat.housing" }: efficiency_from_rise(p, g, f_as_rise(t)) => "You used the housing temperature; heat flows by the rise over ambient.";
+            "Celsius reading" in Si with { t: Temperature = "heat.housing" }: efficiency_from_rise(p, g, c_as_rise(t)) => "You used the housing temperature; heat flows by the rise over ambient.";
+            "Fahrenheit reading" in Us with { t: Temperature = "heat.housing" }: efficiency_from_rise(p, g, f_as_rise(t)) => "You used the housing temperature; heat flows by the rise over ambient.";
         },
     }
     .limits("settled rise; every loss of the unit is in it, bearings and seals too"),
@@ -211,10 +211,10 @@ pub(super) const RELATIONS: &[Relation] = &[
             "efficiency itself": limit(g, d, bearing, swapped(e)) => "You divided by the efficiency; the heat is the lost share, 1 − η, of the power.";
             "loss only": heat_given_off(g, d) => "You stopped at the heat the housing gives off; divide it by the lost share, 1 − η, to get the power.";
             "output power": output_power(limit(g, d, bearing, e)?, e) => "You went on to the output power; the limit is asked for the power that goes in.";
-            "ambient left out" with { t: Temperature = "heat.allowed" }: limit(g, c_as_rise(t), bearing, e) => "You used the allowed temperature itself; take the ambient off, since heat flows by the rise.";
-            "ambient left out, °F" with { t: Temperature = "heat.allowed" }: limit(g, f_as_rise(t), bearing, e) => "You used the allowed temperature itself; take the ambient off, since heat flows by the rise.";
+            "ambient left out" in Si with { t: Temperature = "heat.allowed" }: limit(g, c_as_rise(t), bearing, e) => "You used the allowed temperature itself; take the ambient off, since heat flows by the rise.";
+            "ambient left out, °F" in Us with { t: Temperature = "heat.allowed" }: limit(g, f_as_rise(t), bearing, e) => "You used the allowed temperature itself; take the ambient off, since heat flows by the rise.";
             "present rise" with { now: TemperatureRise = "heat.rise" }: limit(g, now, bearing, e) => "You used the rise it has now; the limit goes by the rise it is allowed.";
-            "32 taken off": limit(g, d - thirty_two(), bearing, e) => "You took 32 off a difference, as if it were a reading.";
+            "32 taken off" in Us: limit(g, d - thirty_two(), bearing, e) => "You took 32 off a difference, as if it were a reading.";
         },
     }
     .limits("steady load; on a hot day the allowed rise is smaller, and the limit with it"),
@@ -233,10 +233,10 @@ pub(super) const RELATIONS: &[Relation] = &[
             "fixed share left out": surface(a2, rise_at_share(d, s, plain(0.0))?) => "You let the whole rise go with the load; the oil's churning makes its share of the heat at any load.";
             "fixed share dropped": surface(a2, rise_at_share(d, s * (plain(1.0) - f), plain(0.0))?) => "You scaled the part that goes with load and dropped the fixed part; both make heat.";
             "share upside down": surface(a2, rise_at_share(d, turned_over(s)?, f)?) => "You used the share upside down; less load makes less rise.";
-            "temperature scaled" with { t: Temperature = "heat.housing" }: zero_c() + rise_at_share(c_as_rise(t), s, f)? => "You scaled the temperature; only the rise over ambient goes with the load.";
-            "temperature scaled, °F" with { t: Temperature = "heat.housing" }: zero_f() + rise_at_share(f_as_rise(t), s, f)? => "You scaled the temperature; only the rise over ambient goes with the load.";
-            "ambient left out": zero_c() + rise_at_share(d, s, f)? => "You gave the rise as a temperature; add the ambient of the other case.";
-            "ambient left out, °F": zero_f() + rise_at_share(d, s, f)? => "You gave the rise as a temperature; add the ambient of the other case.";
+            "temperature scaled" in Si with { t: Temperature = "heat.housing" }: zero_c() + rise_at_share(c_as_rise(t), s, f)? => "You scaled the temperature; only the rise over ambient goes with the load.";
+            "temperature scaled, °F" in Us with { t: Temperature = "heat.housing" }: zero_f() + rise_at_share(f_as_rise(t), s, f)? => "You scaled the temperature; only the rise over ambient goes with the load.";
+            "ambient left out" in Si: zero_c() + rise_at_share(d, s, f)? => "You gave the rise as a temperature; add the ambient of the other case.";
+            "ambient left out, °F" in Us: zero_f() + rise_at_share(d, s, f)? => "You gave the rise as a temperature; add the ambient of the other case.";
             "rise on the old housing" with { t: Temperature = "heat.housing" }: t + rise_at_share(d, s, f)? => "You added the new rise to the present housing temperature; it starts from the ambient of the other case.";
         },
     }

@@ -86,11 +86,11 @@ pub(super) const RELATIONS: &[Relation] = &[
             "housing itself": t => "You gave the housing temperature; with the wrong emissivity set the instrument shows another.";
             "swapped": instrument_reading(&view(e, set, a), t) => "You swapped the two emissivities; a shiny surface under a high setting reads too low.";
             "no reflection": instrument_reading(&view(set, e, dark()), t) => "You left out what mirrors in the surface; the room shines back and raises the reading.";
-            "Celsius": in_celsius(instrument_reading, set, e, a, t) => "You raised degrees Celsius to the fourth power; the temperatures must be absolute, so add 273.15 first.";
-            "Fahrenheit": in_fahrenheit(instrument_reading, set, e, a, t) => "You raised degrees Fahrenheit to the fourth power; the temperatures must be absolute, so add 459.67 first.";
+            "Celsius" in Si: in_celsius(instrument_reading, set, e, a, t) => "You raised degrees Celsius to the fourth power; the temperatures must be absolute, so add 273.15 first.";
+            "Fahrenheit" in Us: in_fahrenheit(instrument_reading, set, e, a, t) => "You raised degrees Fahrenheit to the fourth power; the temperatures must be absolute, so add 459.67 first.";
             "first power": a + rise(t, a) * (e / set) => "You scaled the rise by the emissivities; radiation goes with the fourth power of the absolute temperature.";
-            "times emissivity": zero_c() + c_as_rise(t) * e => "You multiplied the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
-            "times emissivity, °F": zero_f() + f_as_rise(t) * e => "You multiplied the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
+            "times emissivity" in Si: zero_c() + c_as_rise(t) * e => "You multiplied the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
+            "times emissivity, °F" in Us: zero_f() + f_as_rise(t) * e => "You multiplied the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
         },
     }
     .limits("grey, opaque surface, all wavelengths, ambient mirrored in it; an instrument that sees one band differs somewhat"),
@@ -110,11 +110,11 @@ pub(super) const RELATIONS: &[Relation] = &[
             "reading itself": r => "You took the infrared reading as it stands; it must be corrected for the emissivity of the surface.";
             "swapped": true_temperature(&view(e, set, a), r) => "You swapped the two emissivities; a shiny surface is hotter than it looks.";
             "no reflection": true_temperature(&view(set, e, dark()), r) => "You left out what mirrors in the surface; part of what the instrument sees comes from the room.";
-            "Celsius": in_celsius(true_temperature, set, e, a, r) => "You raised degrees Celsius to the fourth power; the temperatures must be absolute, so add 273.15 first.";
-            "Fahrenheit": in_fahrenheit(true_temperature, set, e, a, r) => "You raised degrees Fahrenheit to the fourth power; the temperatures must be absolute, so add 459.67 first.";
+            "Celsius" in Si: in_celsius(true_temperature, set, e, a, r) => "You raised degrees Celsius to the fourth power; the temperatures must be absolute, so add 273.15 first.";
+            "Fahrenheit" in Us: in_fahrenheit(true_temperature, set, e, a, r) => "You raised degrees Fahrenheit to the fourth power; the temperatures must be absolute, so add 459.67 first.";
             "first power": a + rise(r, a) * (set / e) => "You scaled the rise by the emissivities; radiation goes with the fourth power of the absolute temperature.";
-            "divided by emissivity": zero_c() + c_as_rise(r) / e => "You divided the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
-            "divided by emissivity, °F": zero_f() + f_as_rise(r) / e => "You divided the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
+            "divided by emissivity" in Si: zero_c() + c_as_rise(r) / e => "You divided the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
+            "divided by emissivity, °F" in Us: zero_f() + f_as_rise(r) / e => "You divided the reading by the emissivity; radiation goes with the fourth power of the absolute temperature.";
         },
     }
     .limits("grey, opaque surface, all wavelengths, ambient mirrored in it; better to read on matt paint or tape")
@@ -133,12 +133,12 @@ pub(super) const RELATIONS: &[Relation] = &[
         source GREY_BODY,
         turns {
             "no reflection": actual_emissivity(set, dark(), r, t) => "You left out what mirrors in the surface; take the ambient's fourth power off above and below.";
-            "Celsius": actual_emissivity(set, c_as_absolute(a), c_as_absolute(r), c_as_absolute(t)) => "You raised degrees Celsius to the fourth power; the temperatures must be absolute, so add 273.15 first.";
-            "Fahrenheit": actual_emissivity(set, f_as_absolute(a), f_as_absolute(r), f_as_absolute(t)) => "You raised degrees Fahrenheit to the fourth power; the temperatures must be absolute, so add 459.67 first.";
+            "Celsius" in Si: actual_emissivity(set, c_as_absolute(a), c_as_absolute(r), c_as_absolute(t)) => "You raised degrees Celsius to the fourth power; the temperatures must be absolute, so add 273.15 first.";
+            "Fahrenheit" in Us: actual_emissivity(set, f_as_absolute(a), f_as_absolute(r), f_as_absolute(t)) => "You raised degrees Fahrenheit to the fourth power; the temperatures must be absolute, so add 459.67 first.";
             "setting left out": actual_emissivity(one(), a, r, t) => "You left the instrument's setting out; the ratio is a share of the emissivity that is set.";
             "first power": set * (rise(r, a) / rise(t, a)) => "You used the ratio of the rises; radiation goes with the fourth power of the absolute temperature.";
-            "ratio of readings": set * (c_as_rise(r) / c_as_rise(t)) => "You used the ratio of the two readings; the fourth powers of the absolute temperatures belong here, less the ambient's.";
-            "ratio of readings, °F": set * (f_as_rise(r) / f_as_rise(t)) => "You used the ratio of the two readings; the fourth powers of the absolute temperatures belong here, less the ambient's.";
+            "ratio of readings" in Si: set * (c_as_rise(r) / c_as_rise(t)) => "You used the ratio of the two readings; the fourth powers of the absolute temperatures belong here, less the ambient's.";
+            "ratio of readings, °F" in Us: set * (f_as_rise(r) / f_as_rise(t)) => "You used the ratio of the two readings; the fourth powers of the absolute temperatures belong here, less the ambient's.";
         },
     }
     .limits("surface clearly warmer than the room")

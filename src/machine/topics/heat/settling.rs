@@ -51,8 +51,8 @@ pub(super) const RELATIONS: &[Relation] = &[
             "two more steps": t3 + rise(t3, t2) * 2.0 => "You carried the last step on in a straight line; each step is smaller than the one before.";
             "from the middle": t2 + rise(settled_from_three([t1, t2, t3])?, t3) => "You added the rest to reading 2; it counts from reading 3.";
             "first step below": t3 + rise(t3, t2) * (rise(t3, t2) / rise(t2, t1)) => "You divided by the first step; divide by the difference of the two steps.";
-            "rest only, °C": zero_c() + rise(settled_from_three([t1, t2, t3])?, t3) => "You gave what is still to come; add it to reading 3.";
-            "rest only, °F": zero_f() + rise(settled_from_three([t1, t2, t3])?, t3) => "You gave what is still to come; add it to reading 3.";
+            "rest only, °C" in Si: zero_c() + rise(settled_from_three([t1, t2, t3])?, t3) => "You gave what is still to come; add it to reading 3.";
+            "rest only, °F" in Us: zero_f() + rise(settled_from_three([t1, t2, t3])?, t3) => "You gave what is still to come; add it to reading 3.";
         },
     }
     .limits("equal spacing; both steps of one sign and the second clearly the smaller, otherwise it is not settling yet; not during a run-in peak")
@@ -64,12 +64,12 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["D = t - a"],
         source DIFFERENCE,
         turns {
-            "Celsius reading": c_as_rise(t) => "You gave the temperature itself; take the ambient off to get the rise.";
-            "Fahrenheit reading": f_as_rise(t) => "You gave the temperature itself; take the ambient off to get the rise.";
+            "Celsius reading" in Si: c_as_rise(t) => "You gave the temperature itself; take the ambient off to get the rise.";
+            "Fahrenheit reading" in Us: f_as_rise(t) => "You gave the temperature itself; take the ambient off to get the rise.";
             "last reading" with { t3: Temperature = "heat.reading_3" }: rise(t3, a) => "You stopped at the last reading; the rise is counted to where the unit will settle.";
             "from reading 1" with { t1: Temperature = "heat.reading_1" }: rise(t, t1) => "You counted from reading 1; the rise is counted from ambient.";
-            "32 added": rise(t, a) + thirty_two() => "You added 32 to a difference; the 32 belongs to readings only.";
-            "32 taken off": rise(t, a) - thirty_two() => "You took 32 off a difference, as if it were a reading.";
+            "32 added" in Us: rise(t, a) + thirty_two() => "You added 32 to a difference; the 32 belongs to readings only.";
+            "32 taken off" in Us: rise(t, a) - thirty_two() => "You took 32 off a difference, as if it were a reading.";
         },
     }
     .question(),
@@ -87,8 +87,8 @@ pub(super) const RELATIONS: &[Relation] = &[
             "whole time": time_constant_from_three([t1, t2, t3], dt * 2.0) => "You used the time from reading 1 to reading 3; the spacing of two neighbours belongs here.";
             "steps upside down": time_constant_from_three([t1, t2, t3], dt).map(|tau| -tau) => "You divided the later step by the earlier one, which makes the logarithm negative; put the earlier step on top.";
             "no logarithm": dt / (rise(t2, t1) / rise(t3, t2)) => "You divided the time by the ratio of the steps; the logarithm of that ratio belongs below.";
-            "readings for steps": time_constant(c_as_rise(t3), c_as_rise(t2), dt) => "You took the ratio of two readings; the ratio of the two steps belongs here.";
-            "readings for steps, °F": time_constant(f_as_rise(t3), f_as_rise(t2), dt) => "You took the ratio of two readings; the ratio of the two steps belongs here.";
+            "readings for steps" in Si: time_constant(c_as_rise(t3), c_as_rise(t2), dt) => "You took the ratio of two readings; the ratio of the two steps belongs here.";
+            "readings for steps, °F" in Us: time_constant(f_as_rise(t3), f_as_rise(t2), dt) => "You took the ratio of two readings; the ratio of the two steps belongs here.";
             "multiplied": dt * (dt / time_constant_from_three([t1, t2, t3], dt)?) => "You multiplied by the logarithm; divide by it.";
         },
     }
@@ -106,8 +106,8 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "common logarithm": time_constant(rise(s, t1), rise(s, t2), dt * LN_10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
             "over ambient" with { a: Temperature = "heat.ambient" }: time_constant(rise(t2, a), rise(t1, a), dt) => "You used the rises over ambient; what dies away is the distance from where it settles.";
-            "readings": time_constant(c_as_rise(t2), c_as_rise(t1), dt) => "You took the ratio of two readings; the distances from where it settles belong here.";
-            "readings, °F": time_constant(f_as_rise(t2), f_as_rise(t1), dt) => "You took the ratio of two readings; the distances from where it settles belong here.";
+            "readings" in Si: time_constant(c_as_rise(t2), c_as_rise(t1), dt) => "You took the ratio of two readings; the distances from where it settles belong here.";
+            "readings, °F" in Us: time_constant(f_as_rise(t2), f_as_rise(t1), dt) => "You took the ratio of two readings; the distances from where it settles belong here.";
             "no logarithm": dt / (rise(s, t1) / rise(s, t2)) => "You divided the time by the ratio of the distances; its logarithm belongs below.";
         },
     }
@@ -150,8 +150,8 @@ pub(super) const RELATIONS: &[Relation] = &[
             "common logarithm": time_to_within(rise(s, t3), m, tau / LN_10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
             "from ambient" with { a: Temperature = "heat.ambient" }: time_to_within(rise(s, a), m, tau) => "You counted from ambient; reading 3 is already part of the way.";
             "rise so far" with { a: Temperature = "heat.ambient" }: time_to_within(rise(t3, a), m, tau) => "You used the rise so far; the distance still to go belongs here.";
-            "Celsius reading": time_to_within(c_as_rise(s), m, tau) => "You used the settled temperature itself; the distance still to go belongs here.";
-            "Fahrenheit reading": time_to_within(f_as_rise(s), m, tau) => "You used the settled temperature itself; the distance still to go belongs here.";
+            "Celsius reading" in Si: time_to_within(c_as_rise(s), m, tau) => "You used the settled temperature itself; the distance still to go belongs here.";
+            "Fahrenheit reading" in Us: time_to_within(f_as_rise(s), m, tau) => "You used the settled temperature itself; the distance still to go belongs here.";
             "no logarithm": tau * (rise(s, t3) / m) => "You left the logarithm out; the time is the time constant times ln of the ratio.";
         },
     }

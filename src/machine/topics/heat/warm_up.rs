@@ -121,10 +121,10 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "straight line": surface(a, d * (t / tau)) => "You let the temperature climb in a straight line; it climbs ever more slowly.";
             "what is left": surface(a, d - rise(plain(a, d, tau).at(t)?, a)) => "You used e^(−t/τ) itself; that share of the rise is still to come, and 1 less it is there.";
-            "ambient left out": plain(zero_c(), d, tau).at(t) => "You gave the rise so far as a temperature; add the ambient.";
-            "ambient left out, °F": plain(zero_f(), d, tau).at(t) => "You gave the rise so far as a temperature; add the ambient.";
-            "temperature for rise" with { s: Temperature = "heat.settled" }: plain(a, c_as_rise(s), tau).at(t) => "You put the settled temperature where the settled rise belongs; the ambient then counts twice.";
-            "temperature for rise, °F" with { s: Temperature = "heat.settled" }: plain(a, f_as_rise(s), tau).at(t) => "You put the settled temperature where the settled rise belongs; the ambient then counts twice.";
+            "ambient left out" in Si: plain(zero_c(), d, tau).at(t) => "You gave the rise so far as a temperature; add the ambient.";
+            "ambient left out, °F" in Us: plain(zero_f(), d, tau).at(t) => "You gave the rise so far as a temperature; add the ambient.";
+            "temperature for rise" in Si with { s: Temperature = "heat.settled" }: plain(a, c_as_rise(s), tau).at(t) => "You put the settled temperature where the settled rise belongs; the ambient then counts twice.";
+            "temperature for rise, °F" in Us with { s: Temperature = "heat.settled" }: plain(a, f_as_rise(s), tau).at(t) => "You put the settled temperature where the settled rise belongs; the ambient then counts twice.";
             "upside down": plain(a, d, t).at(tau) => "You put the time constant over the time; the exponent is minus time over time constant.";
             "settled already": surface(a, d) => "You took it as settled; at that time it is still on its way.";
         },
@@ -143,8 +143,8 @@ pub(super) const RELATIONS: &[Relation] = &[
             "one time constant": tau => "You gave one time constant; only 63 % of the rise is there by then.";
             "three time constants": tau * 3.0 => "You gave three time constants; 95 % of the rise is there, and the distance left is more than the margin.";
             "common logarithm": time_to_within(d, m, tau / LN_10) => "You used the logarithm to base 10; the natural one, ln, belongs here.";
-            "Celsius reading" with { s: Temperature = "heat.settled" }: time_to_within(c_as_rise(s), m, tau) => "You used the settled temperature; what dies away is the distance from ambient, the rise.";
-            "Fahrenheit reading" with { s: Temperature = "heat.settled" }: time_to_within(f_as_rise(s), m, tau) => "You used the settled temperature; what dies away is the distance from ambient, the rise.";
+            "Celsius reading" in Si with { s: Temperature = "heat.settled" }: time_to_within(c_as_rise(s), m, tau) => "You used the settled temperature; what dies away is the distance from ambient, the rise.";
+            "Fahrenheit reading" in Us with { s: Temperature = "heat.settled" }: time_to_within(f_as_rise(s), m, tau) => "You used the settled temperature; what dies away is the distance from ambient, the rise.";
             "no logarithm": tau * (d / m) => "You left the logarithm out; the time is the time constant times ln of the ratio.";
         },
     }

@@ -39,12 +39,12 @@ pub(super) const RELATIONS: &[Relation] = &[
         ],
         source GAS,
         turns {
-            "Celsius": gauge_rise(p, c_as_kelvin(a), c_as_kelvin(t)) => "You divided degrees Celsius; a gas goes by absolute temperature, so add 273.15 first.";
-            "Fahrenheit": gauge_rise(p, f_as_absolute(a), f_as_absolute(t)) => "You divided degrees Fahrenheit; a gas goes by absolute temperature, so add 459.67 first.";
+            "Celsius" in Si: gauge_rise(p, c_as_kelvin(a), c_as_kelvin(t)) => "You divided degrees Celsius; a gas goes by absolute temperature, so add 273.15 first.";
+            "Fahrenheit" in Us: gauge_rise(p, f_as_absolute(a), f_as_absolute(t)) => "You divided degrees Fahrenheit; a gas goes by absolute temperature, so add 459.67 first.";
             "absolute pressure": sealed_pressure(p, a, t) => "You gave the absolute pressure; a gauge shows what is above the air outside, so take that off.";
             "gauge pressure at the start": p * 0.0 => "You started from nought on the gauge; the law wants absolute pressures, and the air was shut in at that of the air outside.";
             "over the hot temperature": -gauge_rise(p, t, a)? => "You divided by the hot temperature; the air was shut in at the cold one.";
-            "share of the rise": gauge_rise(p, a, t).map(|g| g * 1.8) => "You added 273 to degrees Fahrenheit, or mixed the scales; keep rise and absolute temperature in one scale.";
+            "share of the rise" in Us: gauge_rise(p, a, t).map(|g| g * 1.8) => "You added 273 to degrees Fahrenheit, or mixed the scales; keep rise and absolute temperature in one scale.";
         },
     }
     .limits("air shut in cold and warmed at a steady volume; the oil's own growth comes on top"),
@@ -77,8 +77,8 @@ pub(super) const RELATIONS: &[Relation] = &[
             "air alone": gauge_rise(p, a, t) => "You let the oil keep its volume; it grows as well and squeezes the air.";
             "air stretched": gauge_rise_with_oil(p, a, t, v, -g) => "You let the air space grow by the oil's growth; it shrinks by it.";
             "oil for air" with { oil: Volume = "oil.cold_volume" }: gauge_rise_with_oil(p, a, t, oil, g) => "You put the oil's volume where the air space belongs.";
-            "Celsius": gauge_rise_with_oil(p, c_as_kelvin(a), c_as_kelvin(t), v, g) => "You divided degrees Celsius; a gas goes by absolute temperature, so add 273.15 first.";
-            "Fahrenheit": gauge_rise_with_oil(p, f_as_absolute(a), f_as_absolute(t), v, g) => "You divided degrees Fahrenheit; a gas goes by absolute temperature, so add 459.67 first.";
+            "Celsius" in Si: gauge_rise_with_oil(p, c_as_kelvin(a), c_as_kelvin(t), v, g) => "You divided degrees Celsius; a gas goes by absolute temperature, so add 273.15 first.";
+            "Fahrenheit" in Us: gauge_rise_with_oil(p, f_as_absolute(a), f_as_absolute(t), v, g) => "You divided degrees Fahrenheit; a gas goes by absolute temperature, so add 459.67 first.";
             "absolute pressure": gauge_rise_with_oil(p, a, t, v, g).map(|gauge| gauge + p) => "You gave the absolute pressure; a gauge shows what is above the air outside.";
         },
     }

@@ -4,7 +4,8 @@ use drivecourse_calc::Error;
 use drivecourse_calc::oil::expansion::{coefficient, expanded};
 use drivecourse_calc::oil::level::{Stand, Sump, level_change};
 use drivecourse_calc::units::{
-    Area, Length, MassDensity, Ratio, TemperatureCoefficient, TemperatureRise, Volume, temperature_interval,
+    Area, Length, MassDensity, Ratio, Temperature, TemperatureCoefficient, TemperatureRise, Volume,
+    temperature_interval, thermodynamic_temperature,
 };
 
 use crate::Source;
@@ -60,9 +61,16 @@ fn too_many(d: TemperatureRise) -> TemperatureRise {
     d * 1.8
 }
 
-/// A housing temperature mistaken for a rise.
-fn reading(t: drivecourse_calc::units::Temperature) -> TemperatureRise {
+/// A housing temperature in °C mistaken for a rise.
+fn c_as_rise(t: Temperature) -> TemperatureRise {
     TemperatureRise::new::<temperature_interval::kelvin>(super::plain(t))
+}
+
+/// The same in °F.
+fn f_as_rise(t: Temperature) -> TemperatureRise {
+    TemperatureRise::new::<temperature_interval::degree_fahrenheit>(
+        t.get::<thermodynamic_temperature::degree_fahrenheit>(),
+    )
 }
 
 fn half(a: Length, b: Length) -> Length {
@@ -123,8 +131,8 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["b[1/°C] = 0.6278 / rho[kg/m³]", "b[1/°F] = 0.0029107 / rho[lb/US gal]"],
         source Source::published("API MPMS chapter 11.1 / ASTM D1250-04 (as quoted on a reference page)", "lubricating-oil group"),
         turns {
-            "per °F for per °C": coefficient(rho).map(|b| b / 1.8) => "You used the constant for degrees Fahrenheit with degrees Celsius; an expansion per °C is 1.8 times the one per °F.";
-            "per °C for per °F": coefficient(rho).map(|b| b * 1.8) => "You used the constant for degrees Celsius with degrees Fahrenheit; an expansion per °F is the smaller one.";
+            "per °F for per °C" in Si: coefficient(rho).map(|b| b / 1.8) => "You used the constant for degrees Fahrenheit with degrees Celsius; an expansion per °C is 1.8 times the one per °F.";
+            "per °C for per °F" in Us: coefficient(rho).map(|b| b * 1.8) => "You used the constant for degrees Celsius with degrees Fahrenheit; an expansion per °F is the smaller one.";
         },
     }
     .limits("mineral lubricating oil; the rule of thumb is 0.0007 per °C (0.0004 per °F)"),
@@ -135,9 +143,10 @@ pub(super) const RELATIONS: &[Relation] = &[
         formula ["G[L] = v[L] * b[1/°C] * d[°C]", "G[US qt] = 4 * v[US gal] * b[1/°F] * d[°F]"],
         source Derived("definition of the expansion"),
         turns {
-            "°F with per °C": growth(v, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C, or changed the rise twice; keep both in one scale.";
-            "°C with per °F": growth(v, b, d / 1.8) => "You multiplied degrees Celsius by an expansion per °F; keep both in one scale.";
-            "temperature for rise" with { t: drivecourse_calc::units::Temperature = "heat.housing" }: growth(v, b, reading(t)) => "You used the housing temperature; the oil grows with the rise since it was filled.";
+            "°F with per °C" in Us: growth(v, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C, or changed the rise twice; keep both in one scale.";
+            "°C with per °F" in Si: growth(v, b, d / 1.8) => "You multiplied degrees Celsius by an expansion per °F; keep both in one scale.";
+            "temperature for rise" in Si with { t: Temperature = "heat.housing" }: growth(v, b, c_as_rise(t)) => "You used the housing temperature; the oil grows with the rise since it was filled.";
+            "temperature for rise, °F" in Us with { t: Temperature = "heat.housing" }: growth(v, b, f_as_rise(t)) => "You used the housing temperature; the oil grows with the rise since it was filled.";
             "whole volume": expanded(v, b, d) => "You gave the volume when hot; the growth is what came on top.";
             "scale only" with { below: Volume = "oil.below_datum" }: growth(v - below, b, d) => "You let only the oil above nought of the scale grow; all of it does.";
         },
@@ -184,8 +193,9 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "hot level as read": hot => "You took the hot reading for the cold one; it falls as the oil cools.";
             "risen once more": sump(a, below).warmed(hot, b, d) => "You let the level rise; it falls as the oil cools.";
-            "°F with per °C": cooled(hot, a, below, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C; keep both in one scale.";
-            "temperature for rise" with { t: drivecourse_calc::units::Temperature = "heat.housing" }: cooled(hot, a, below, b, reading(t)) => "You used the housing temperature; the oil shrinks with the rise that it loses.";
+            "°F with per °C" in Us: cooled(hot, a, below, b, too_many(d)) => "You multiplied degrees Fahrenheit by an expansion per °C; keep both in one scale.";
+            "temperature for rise" in Si with { t: Temperature = "heat.housing" }: cooled(hot, a, below, b, c_as_rise(t)) => "You used the housing temperature; the oil shrinks with the rise that it loses.";
+            "temperature for rise, °F" in Us with { t: Temperature = "heat.housing" }: cooled(hot, a, below, b, f_as_rise(t)) => "You used the housing temperature; the oil shrinks with the rise that it loses.";
         },
     }
     .inverse(),

@@ -37,8 +37,8 @@ pub(super) const RELATIONS: &[Relation] = &[
             "in proportion": linear(rise(t, b)) => "You took half the life off for each 10 °C (18 °F) in proportion; each step halves what the one before left.";
             "halved once": plain(0.5) => "You halved the life once; it is halved for each 10 °C (18 °F) over the base.";
             "doubled": life_share(t, b).map(|f| plain(1.0) / f) => "You doubled where you should have halved; hotter oil lasts less.";
-            "10 °F": life_share(scaled(t, b, 1.8), b) => "You halved for each 10 °F; the rule is 10 °C, which is 18 °F.";
-            "18 °C": life_share(scaled(t, b, 1.0 / 1.8), b) => "You halved for each 18 °C; the rule is 10 °C, which is 18 °F.";
+            "10 °F" in Us: life_share(scaled(t, b, 1.8), b) => "You halved for each 10 °F; the rule is 10 °C, which is 18 °F.";
+            "18 °C" in Si: life_share(scaled(t, b, 1.0 / 1.8), b) => "You halved for each 18 °C; the rule is 10 °C, which is 18 °F.";
             "rise over ambient" with { a: Temperature = "heat.ambient" }: life_share(t, a) => "You counted from ambient; count from the temperature up to which the oil has its full life.";
             "what is lost": life_share(t, b).map(|f| plain(1.0) - f) => "You gave the share that is lost; the share that is left is asked.";
         },
@@ -55,7 +55,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             "what is lost": base - base * f => "You gave the hours that are lost; the hours that are left are asked.";
             "full life": base => "You gave the full life; above the base temperature it is shorter.";
             "in proportion" with { t: Temperature = "heat.housing", b: Temperature = "oil.base_temperature" }: base * linear(rise(t, b)) => "You took half the life off for each 10 °C (18 °F) in proportion; each step halves what the one before left.";
-            "10 °F" with { t: Temperature = "heat.housing", b: Temperature = "oil.base_temperature" }: oil_life(base, scaled(t, b, 1.8), b) => "You halved for each 10 °F; the rule is 10 °C, which is 18 °F.";
+            "10 °F" in Us with { t: Temperature = "heat.housing", b: Temperature = "oil.base_temperature" }: oil_life(base, scaled(t, b, 1.8), b) => "You halved for each 10 °F; the rule is 10 °C, which is 18 °F.";
         },
     }
     .limits("water, dirt and air shorten it further; an oil sample says more than the rule"),
@@ -71,7 +71,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "in proportion": b + HALVING * 2.0 * (plain(1.0) - f) => "You shared the life out in proportion; it halves with each 10 °C (18 °F).";
             "downwards": scaled(hottest_for(f, b)?, b, -1.0) => "You went below the base; a shorter life allows a hotter oil.";
-            "10 °F": scaled(hottest_for(f, b)?, b, 1.0 / 1.8) => "You halved for each 10 °F; the rule is 10 °C, which is 18 °F.";
+            "10 °F" in Us: scaled(hottest_for(f, b)?, b, 1.0 / 1.8) => "You halved for each 10 °F; the rule is 10 °C, which is 18 °F.";
             "ln 2 left out": scaled(hottest_for(f, b)?, b, core::f64::consts::LN_2) => "You left out the ln 2 below; the life halves with each step, and does not fall by e.";
             "common logarithm": scaled(hottest_for(f, b)?, b, core::f64::consts::LOG10_2) => "You used the logarithm to base 10 and did not divide by that of 2.";
         },

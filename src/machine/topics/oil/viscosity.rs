@@ -105,7 +105,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "straight line": straight(v40, v100, t) => "You drew a straight line between the two viscosities; oil thins steeply at first, and only log log of the viscosity over log of the kelvins is straight.";
             "Celsius for kelvin": oil_curve(v40, v100)?.at(misplaced(t, log_celsius)?) => "You took the logarithm of degrees Celsius; add 273.15 first, the chart is in kelvin.";
-            "Fahrenheit for absolute": oil_curve(v40, v100)?.at(misplaced(t, log_fahrenheit)?) => "You took the logarithm of degrees Fahrenheit; change to kelvin first (or add 459.67).";
+            "Fahrenheit for absolute" in Us: oil_curve(v40, v100)?.at(misplaced(t, log_fahrenheit)?) => "You took the logarithm of degrees Fahrenheit; change to kelvin first (or add 459.67).";
             "one logarithm": one_log(v40, v100, t) => "You took the logarithm of the viscosity once; it is taken twice.";
             "ambient" with { a: Temperature = "heat.ambient" }: oil_curve(v40, v100)?.at(a) => "You used the ambient temperature; the oil runs as warm as the housing.";
             "reading at 40 °C": v40 => "You gave the viscosity at 40 °C (104 °F); the oil runs hotter than that and is thinner.";

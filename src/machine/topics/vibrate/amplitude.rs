@@ -62,8 +62,8 @@ pub(super) const RELATIONS: &[Relation] = &[
             "halved twice": peak_velocity(d, f).map(|v| v / 2.0) => "You halved the swing twice.";
             "2π left out": peak_velocity(d, f).map(|v| v / TAU) => "You left out the 2π; a sine of frequency f changes at 2π f.";
             "r.m.s.": peak_velocity(d, f).and_then(rms) => "You went on to r.m.s.; the peak is asked.";
-            "mil for micrometre": peak_velocity(d * MIL_OVER_MICRON, f) => "You read micrometres as mils; a mil is a thousandth of an inch, 25.4 µm.";
-            "micrometre for mil": peak_velocity(d / MIL_OVER_MICRON, f) => "You read mils as micrometres; a mil is a thousandth of an inch, 25.4 µm.";
+            "mil for micrometre" in Si: peak_velocity(d * MIL_OVER_MICRON, f) => "You read micrometres as mils; a mil is a thousandth of an inch, 25.4 µm.";
+            "micrometre for mil" in Us: peak_velocity(d / MIL_OVER_MICRON, f) => "You read mils as micrometres; a mil is a thousandth of an inch, 25.4 µm.";
         },
     }
     .limits(LIMITS),
@@ -107,8 +107,8 @@ pub(super) const RELATIONS: &[Relation] = &[
             "peak": swing(v, f).map(|d| d / 2.0) => "You stopped at the peak; displacement is given peak to peak, twice that.";
             "2π left out": swing(v, f).map(|d| d * TAU) => "You left out the 2π; a sine of frequency f changes at 2π f.";
             "r.m.s. doubled": rms(v).and_then(|v| swing(v, f)) => "You doubled an r.m.s. value for peak to peak; from r.m.s. the factor is 2√2.";
-            "mil for micrometre": swing(v, f).map(|d| d / MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
-            "micrometre for mil": swing(v, f).map(|d| d * MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
+            "mil for micrometre" in Si: swing(v, f).map(|d| d / MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
+            "micrometre for mil" in Us: swing(v, f).map(|d| d * MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
         },
     }
     .limits(LIMITS)
@@ -153,10 +153,10 @@ pub(super) const RELATIONS: &[Relation] = &[
             "not squared": velocity_back(a, f).map(|v| Length::from_si(2.0 * v.si() / TAU)) => "You did not square the frequency; it takes two steps from acceleration to displacement.";
             "2π not squared": swing_back(a, f).map(|d| d * TAU) => "You squared the frequency and not the 2π.";
             "2π left out": swing_back(a, f).map(|d| d * (TAU * TAU)) => "You left out the 2π; a sine of frequency f changes at 2π f.";
-            "g taken for m/s²": swing_back(a, f).map(|d| d / 9.80665) => "You used the number of g as m/s²; one g is 9.807 m/s².";
+            "g taken for m/s²" in Us: swing_back(a, f).map(|d| d / 9.80665) => "You used the number of g as m/s²; one g is 9.807 m/s².";
             "r.m.s. doubled": swing_back(a, f).map(|d| d / core::f64::consts::SQRT_2) => "You went by way of r.m.s. and doubled that; from r.m.s. to peak to peak the factor is 2√2.";
-            "mil for micrometre": swing_back(a, f).map(|d| d / MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
-            "micrometre for mil": swing_back(a, f).map(|d| d * MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
+            "mil for micrometre" in Si: swing_back(a, f).map(|d| d / MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
+            "micrometre for mil" in Us: swing_back(a, f).map(|d| d * MIL_OVER_MICRON) => "You mixed mils and micrometres; a mil is a thousandth of an inch, 25.4 µm.";
         },
     }
     .limits(LIMITS)
@@ -170,7 +170,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         source SINE,
         turns {
             "2π left out": velocity_back(a, f).map(|v| v * TAU) => "You left out the 2π; a sine of frequency f changes at 2π f.";
-            "g taken for m/s²": velocity_back(a, f).map(|v| v / 9.80665) => "You used the number of g as m/s²; one g is 9.807 m/s².";
+            "g taken for m/s²" in Us: velocity_back(a, f).map(|v| v / 9.80665) => "You used the number of g as m/s²; one g is 9.807 m/s².";
             "r.m.s.": velocity_back(a, f).and_then(rms) => "You went on to r.m.s.; the peak is asked.";
         },
     }

@@ -106,8 +106,8 @@ pub(super) const RELATIONS: &[Relation] = &[
         turns {
             "once for twice": part(f / 2.0, &parts(fm, fo, fr, fz, fb)) => "You halved the frequency; a line at twice a turn says something else than one at once a turn.";
             "twice for once": part(f * 2.0, &parts(fm, fo, fr, fz, fb)) => "You doubled the frequency; a line at once a turn says something else than one at twice.";
-            "hertz as cycles a minute": part(f / 60.0, &parts(fm, fo, fr, fz, fb)) => "You mixed hertz and cycles a minute; 1 Hz is 60 cpm.";
-            "cycles a minute as hertz": part(f * 60.0, &parts(fm, fo, fr, fz, fb)) => "You mixed hertz and cycles a minute; 1 Hz is 60 cpm.";
+            "hertz as cycles a minute" in Si: part(f / 60.0, &parts(fm, fo, fr, fz, fb)) => "You mixed hertz and cycles a minute; 1 Hz is 60 cpm.";
+            "cycles a minute as hertz" in Us: part(f * 60.0, &parts(fm, fo, fr, fz, fb)) => "You mixed hertz and cycles a minute; 1 Hz is 60 cpm.";
             "slip not allowed for": belongs_to(f, &parts(fm, fo, fr, fz, fb), plain(0.003)).map(|at| at.map_or(NONE, |place| Choice(place as u16))) => "You wanted an exact hit; a rolling bearing slips, so look up to 3 % to either side.";
             "inner ring" with { fi: Frequency = "vibrate.inner" }: part(f, &parts(fm, fo, fr, fz, fi)) => "You used the inner-ring frequency for the outer ring's.";
             "teeth of the gear" with { n: drivecourse_calc::units::AngularVelocity = "vibrate.gear_speed", z: u32 = "vibrate.pinion_teeth" }: drivecourse_calc::vibrate::orders::mesh_frequency(n, z).and_then(|wrong| part(f, &parts(fm, fo, fr, wrong, fb))) => "You took the pinion's teeth with the gear's speed; teeth and speed belong to one and the same gear.";
