@@ -111,11 +111,11 @@ item-foot-mean = Der Spalt in der Mitte des Fußes
     .a = Wie groß ist der Spalt in der Mitte des Fußes?
 
 item-foot-slopes = Wohin sich der Fuß neigt
-    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen, seine Schraube gelöst und die anderen fest. Maschine: { $machine }. Eine Steigung zählt positiv, wo der Spalt von Ecke 1 weg größer wird.
+    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen, seine Schraube gelöst und die anderen fest. Maschine: { $machine }. Eine Neigung zählt positiv, wo der Spalt von Ecke 1 weg größer wird.
     .a-hint-1 = Nehmen Sie den mittleren Spalt des Endes mit den Ecken 2 und 3 und ziehen Sie den mittleren Spalt des Endes mit den Ecken 1 und 4 ab.
-    .a = Wie groß ist die Steigung des Fußes längs der Welle?
+    .a = Wie groß ist die Neigung des Fußes längs der Welle?
     .b = Und quer zur Welle?
-    .c = Wie groß ist der Keil von Ecke zu Ecke nach den beiden Steigungen?
+    .c = Wie groß ist der Keil von Ecke zu Ecke nach den beiden Neigungen?
 
 item-wedge = Was ein ebenes Blech nicht ausfüllt
     .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen. Maschine: { $machine }. Ein ebenes Unterlegblech füllt den gleichmäßigen Teil des Spalts; der Keil von Ecke zu Ecke bleibt.
@@ -150,10 +150,10 @@ item-level-height = Wie weit ein Ende angehoben werden muss
     .text = Eine Richtwaage liegt längs der Welle auf dem bearbeiteten Grundrahmen. Maschine: { $machine }. Eine Ablesung über null heißt, dass das entfernte Ende hoch steht.
     .a = Um wie viel ändert sich die Höhe von einem Ende des Grundrahmens zum anderen? Behalten Sie das Vorzeichen der Ablesung.
 
-item-level-slope = Von Höhen zu einer Steigung
+item-level-slope = Von Höhen zu einer Neigung
     .text = Mit Lineal und Endmaß wurde der Höhenunterschied zwischen den beiden Enden des Grundrahmens ermittelt. Maschine: { $machine }. Eine Höhe, die zum entfernten Ende hin wächst, zählt positiv.
-    .a = Welche Steigung würde eine Richtwaage darauf zeigen?
+    .a = Welche Neigung würde eine Richtwaage darauf zeigen?
 
 item-level-verdict = Genug in der Waage für das Öl?
-    .text = Eine Richtwaage liegt auf dem bearbeiteten Grundrahmen. Maschine: { $machine }. Das Typenschild nennt die größte Steigung, bei der sich der Ölstand noch richtig ablesen lässt.
+    .text = Eine Richtwaage liegt auf dem bearbeiteten Grundrahmen. Maschine: { $machine }. Das Typenschild nennt die größte Neigung, bei der sich der Ölstand noch richtig ablesen lässt.
     .a = Was sagen Sie zum Grundrahmen?
