@@ -12,7 +12,7 @@ use mdbook_html::HtmlHandlebars;
 use mdbook_renderer::{RenderContext, Renderer};
 
 use super::tie::tie;
-use super::{Slots, Units, contents};
+use super::{Slots, Units, contents, parts};
 use crate::words::Words;
 
 /// Files of the stock look. Those the theme does not bring are written empty and taken away after the build.
@@ -99,6 +99,10 @@ impl Site {
         let mut out = frame(before);
         let mut mended = String::with_capacity(text.len());
         mender.mend(text, &mut mended);
+        // The page with the whole course has no list of its own: each chapter is in the contents.
+        if chapter.is_some() {
+            parts::put_list(&mut mended, &self.words);
+        }
         out.push_str(&tie(&mended));
         out.push_str(&frame(after));
         out
