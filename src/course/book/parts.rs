@@ -15,7 +15,8 @@ pub(super) fn put_list(text: &mut String, words: &Words) {
         return;
     }
     let title = words.say("frame-on-this-page", &[]);
-    let mut list = format!("\n<details class=\"parts\"><summary>{title}</summary>\n<nav aria-label=\"{title}\">\n<ul>\n");
+    let mut list =
+        format!("\n<details class=\"parts\"><summary>{title}</summary>\n<nav aria-label=\"{title}\">\n<ul>\n");
     for heading in &all {
         let class = if heading.level == 2 { "" } else { " class=\"part-within\"" };
         let _ = writeln!(list, "<li{class}><a href=\"#{}\">{}</a></li>", heading.id, heading.words);
@@ -57,9 +58,12 @@ mod tests {
 
     #[test]
     fn lists_what_the_chapter_says_and_not_its_cards() {
-        let part = |level: u8, id: &str| format!("<h{level} id=\"{id}\"><a class=\"header\" href=\"#{id}\">{id} <em>x</em></a></h{level}>");
+        let part = |level: u8, id: &str| {
+            format!("<h{level} id=\"{id}\"><a class=\"header\" href=\"#{id}\">{id} <em>x</em></a></h{level}>")
+        };
         let card = "<h3 id=\"card-head\">Practice: a card</h3>";
-        let mut text = format!("<h1>Top</h1>{}{}{card}{}{}<p>end</p>", part(2, "a"), part(3, "b"), part(2, "c"), part(2, "d"));
+        let mut text =
+            format!("<h1>Top</h1>{}{}{card}{}{}<p>end</p>", part(2, "a"), part(3, "b"), part(2, "c"), part(2, "d"));
         let found: Vec<_> = headings(&text).iter().map(|heading| (heading.level, heading.id)).collect();
         assert_eq!(found, [(2, "a"), (3, "b"), (2, "c"), (2, "d")]);
         put_list(&mut text, &Words::default());
