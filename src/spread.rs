@@ -320,7 +320,7 @@ fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], table: &[(&str, u32)]
          h2{{break-after:avoid}}tr{{break-inside:avoid}}a{{color:inherit}}\
          nav ul{{display:flex;flex-wrap:wrap;gap:0 1.2rem;list-style:none;padding:0}}\
          nav a{{display:inline-flex;align-items:center;min-height:44px}}\
-         @page{{margin:14mm}}@media print{{nav{{display:none}}body{{margin:0;padding:0;max-width:none}}}}\
+         @page{{margin:14mm}}@media print{{nav{{display:none}}body{{margin:0;padding:0;max-width:none;font-size:14px}}th{{width:34%}}td:nth-child(2){{width:11rem}}svg{{width:10rem}}}}\
          @media (prefers-color-scheme:dark){{body{{color:#eee;background:#15171a}}}}\n\
          @media (max-width:40rem){{th,td{{display:block;border:0;padding:.1rem 0}}th,td:nth-child(2){{width:auto}}tr{{display:block;\
          border-bottom:1px solid #bbb}}}}\n</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n\
