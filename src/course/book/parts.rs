@@ -7,8 +7,9 @@ use crate::words::Words;
 /// Parts from which on a list of them is worth its line.
 const FEWEST: usize = 3;
 
-/// Puts the list into the text of a chapter's page, behind its first heading.
-pub(super) fn put_list(text: &mut String, words: &Words) {
+/// Puts the list into the text of a chapter's page, behind its first heading. `ours` is the attribute that names the language
+/// of its title, where it is not the chapter's; else empty.
+pub(super) fn put_list(text: &mut String, words: &Words, ours: &str) {
     let Some(place) = text.find("</h1>").map(|at| at + "</h1>".len()) else { return };
     let all = headings(&text[place..]);
     if all.iter().filter(|heading| heading.level == 2).count() < FEWEST {
@@ -16,7 +17,7 @@ pub(super) fn put_list(text: &mut String, words: &Words) {
     }
     let title = words.say("frame-on-this-page", &[]);
     let mut list =
-        format!("\n<details class=\"parts\"><summary>{title}</summary>\n<nav aria-label=\"{title}\">\n<ul>\n");
+        format!("\n<details class=\"parts\"><summary{ours}>{title}</summary>\n<nav aria-label=\"{title}\">\n<ul>\n");
     for heading in &all {
         let class = if heading.level == 2 { "" } else { " class=\"part-within\"" };
         let _ = writeln!(list, "<li{class}><a href=\"#{}\">{}</a></li>", heading.id, heading.words);
@@ -66,7 +67,7 @@ mod tests {
             format!("<h1>Top</h1>{}{}{card}{}{}<p>end</p>", part(2, "a"), part(3, "b"), part(2, "c"), part(2, "d"));
         let found: Vec<_> = headings(&text).iter().map(|heading| (heading.level, heading.id)).collect();
         assert_eq!(found, [(2, "a"), (3, "b"), (2, "c"), (2, "d")]);
-        put_list(&mut text, &Words::default());
+        put_list(&mut text, &Words::default(), "");
         assert!(text.starts_with("<h1>Top</h1>\n<details class=\"parts\">"), "{text}");
         assert!(text.contains("<li class=\"part-within\"><a href=\"#b\">b <em>x</em></a></li>"), "{text}");
         assert!(!text.contains("#card-head"), "{text}");
@@ -76,7 +77,7 @@ mod tests {
     fn a_short_chapter_has_none() {
         let mut text = "<h1>Top</h1><h2 id=\"a\"><a class=\"header\" href=\"#a\">a</a></h2>".to_owned();
         let before = text.clone();
-        put_list(&mut text, &Words::default());
+        put_list(&mut text, &Words::default(), "");
         assert_eq!(text, before);
     }
 }
