@@ -93,8 +93,13 @@ pub(crate) struct Grade {
 
 /// Options of `enter`.
 #[derive(Debug, Args)]
-#[command(after_help = "While typing:  - leave blank   < back   @3b go to 3 (b)   ? show the question   \
-            !text take it as it stands   q stop
+#[command(after_help = "While typing:
+  -      leave blank
+  <      back
+  @3b    go to 3 (b)
+  ?      show the question
+  !text  take the text as it stands
+  q      stop
 
 Everything is saved after each answer.")]
 pub(crate) struct Enter {

@@ -48,7 +48,7 @@ pub(crate) struct Look {
 /// Options of `practise`.
 #[derive(Debug, Args)]
 pub(crate) struct Practise {
-    /// Only this topic: mount, drive, chain, load, heat
+    /// Only this topic, such as chain; a name that is none lists them all
     #[arg(long)]
     pub(crate) topic: Option<String>,
     /// Only this item
@@ -73,7 +73,8 @@ pub(crate) struct Practise {
 /// Options of `solve`.
 #[derive(Debug, Args)]
 #[command(after_help = "Example:  drivecourse solve load.overhung drive.output_torque=\"4500 in-lbf\" \\
-            chain.pitch_dia_small=\"5.98 in\" load.connection_factor=1 load.location_factor=1 load.service_factor=1.25
+            chain.pitch_dia_small=\"5.98 in\" load.connection_factor=1 \\
+            load.location_factor=1 load.service_factor=1.25
 
 A name may be cut to its last part where that is clear: overhung, wear, span.")]
 pub(crate) struct Solve {

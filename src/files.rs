@@ -4,10 +4,13 @@ use std::io::{ErrorKind, Write};
 use std::path::Path;
 
 use anyhow::{Context, Result};
+use drivecourse_machine::language::Message;
 use drivecourse_machine::messages;
 
 messages! { pub(crate) ERRORS {
     CANNOT_READ = "error-cannot-read", "cannot read {file}";
+    NO_FILE = "error-no-file", "there is no file {file}; look at its name, and at the folder you are in";
+    IS_FOLDER = "error-is-folder", "{file} is a folder; name a file in it";
     CANNOT_LIST = "error-cannot-list", "cannot list {folder}";
     CANNOT_WRITE = "error-cannot-write", "cannot write {file}; nothing was changed there";
     CANNOT_WRITE_IN = "error-cannot-write-in", "cannot write in {folder}; nothing was changed there";
@@ -115,12 +118,25 @@ fn write_as(path: &Path, bytes: &[u8], mode: u32) -> Result<()> {
     attempt().with_context(|| CANNOT_WRITE.say(&[("file", &path.display().to_string())]))
 }
 
-/// Text of a file that a person named.
+/// Bytes of a file that a person named.
 ///
 /// # Errors
 /// Says which file and why.
+pub(crate) fn read(path: &Path) -> Result<Vec<u8>> {
+    let why = |message: Message| anyhow::anyhow!(message.say(&[("file", &path.display().to_string())]));
+    std::fs::read(path).map_err(|error| match error.kind() {
+        ErrorKind::NotFound => why(NO_FILE),
+        _ if path.is_dir() => why(IS_FOLDER),
+        _ => anyhow::Error::new(error).context(cannot_read(path)),
+    })
+}
+
+/// Text of a file that a person named.
+///
+/// # Errors
+/// Those of [`read`], and the first line that is not UTF-8.
 pub(crate) fn read_text(path: &Path) -> Result<String> {
-    let bytes = std::fs::read(path).with_context(|| cannot_read(path))?;
+    let bytes = read(path)?;
     text(&path.display().to_string(), bytes)
 }
 

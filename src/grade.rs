@@ -3,7 +3,7 @@
 use std::io::Write as _;
 use std::path::Path;
 
-use anyhow::{Context, Result, bail};
+use anyhow::{Result, bail};
 use drivecourse_course::card::{candidate_result, class_results, unread};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::Head;
@@ -36,7 +36,7 @@ pub(crate) fn run(options: &cli::Grade, speech: &cli::Speech) -> Result<()> {
     let bank = bank::load(&assets)?;
     let mut inputs = Vec::new();
     for path in &options.responses {
-        let bytes = std::fs::read(path).with_context(|| files::cannot_read(path))?;
+        let bytes = files::read(path)?;
         inputs.push((path.display().to_string(), bytes));
     }
     let Judged { graded, nothing, notices } = judge(&bank, &exam, &papers::scenario_digest(&assets.scenarios), &inputs)

@@ -41,7 +41,7 @@ messages! { pub(crate) ERRORS {
     NO_CODE = "error-no-paper-code", "{code} is no paper code";
     NO_LETTER = "error-no-letter", "a part is named by its letter: a, b, c ...";
     NOBODY = "error-nobody", "nobody in the records has the id {id}";
-    SAY_YES = "error-forget-say-yes", "this takes {count} papers of {name} ({id}) out of the records for good, and keeps totals only; say --yes if that is meant";
+    SAY_YES = "error-forget-say-yes", "this takes {name} ({id}) out of the records for good, with all papers ({count}), and keeps totals only; say --yes if that is meant";
 } }
 
 messages! { pub(crate) REFUSALS {

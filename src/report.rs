@@ -14,7 +14,7 @@ use crate::assets::Assets;
 use crate::cli::{self, Only, ReportOf, Reporting, Speech};
 use crate::course::pages;
 use crate::record::{place, today};
-use crate::report_words::{CAUTION, MORE_LATER, NONE_HANDED_IN, ONE_LATER, WRITTEN_TO};
+use crate::report_words::{CAUTION, MORE_LATER, NONE_ASKED, NONE_HANDED_IN, NONE_OF_THESE, ONE_LATER, WRITTEN_TO};
 use crate::terminal::clean;
 use crate::{files, words};
 use crate::{report_pages as make, report_tables as tables};
@@ -37,7 +37,12 @@ pub(crate) fn run(options: &cli::Report, speech: &Speech) -> Result<()> {
         ReportOf::Class { only, common } => {
             let (store, assets) = open(common, speech, &filter(only), None)?;
             let report = store.class(&filter(only), day(common), common.within)?;
-            tell(common, &assets, "class", make::class(&report)?, &tables::standings_csv(&report.standings), &report)
+            let mut page = make::class(&report)?;
+            if report.standings.is_empty() && report.totals.is_empty() {
+                page.about.push(nothing_yet(&store, Filter { until: Some(day(common)), ..filter(only) })?);
+                page.sections.clear();
+            }
+            tell(common, &assets, "class", page, &tables::standings_csv(&report.standings), &report)
         }
         ReportOf::Items { item, family, only, common } => {
             let which = ItemFilter { item: item.clone(), family: family.clone() };
@@ -47,6 +52,9 @@ pub(crate) fn run(options: &cli::Report, speech: &Speech) -> Result<()> {
             let mut page = make::items(&report, day(common))?;
             if report.exams.is_empty() {
                 page.about.push(nothing_yet(&store, filter)?);
+                page.sections.clear();
+            } else if report.items.is_empty() {
+                page.about.push(NONE_ASKED.text().into());
                 page.sections.clear();
             }
             tell(common, &assets, "items", page, &tables::items_csv(&report), &report)
@@ -86,9 +94,11 @@ fn filter(only: &Only) -> Filter {
 
 /// Why there is nothing to report on items by the day of `filter`: what there is later, if anything.
 fn nothing_yet(store: &Store, filter: Filter) -> Result<String> {
+    let some_only = filter.group.is_some() || filter.exam.is_some();
     let later = store.all_papers(&Filter { until: None, ..filter })?;
     let days: Vec<Date> = later.iter().filter_map(|paper| paper.sat).collect();
     Ok(match (days.iter().min(), days.len()) {
+        (None, _) if some_only => NONE_OF_THESE.text().into(),
         (None, _) => NONE_HANDED_IN.text().into(),
         (Some(first), 1) => ONE_LATER.say(&[("day", &first.to_string())]),
         (Some(first), count) => MORE_LATER.say(&[("count", &count.to_string()), ("day", &first.to_string())]),

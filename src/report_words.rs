@@ -117,6 +117,8 @@ messages! { pub(crate) SAYS {
     UNEQUALLY_HARD = "report-unequal", "unequal";
     YES = "report-yes", "yes";
     NONE_HANDED_IN = "report-none-handed-in", "No paper that was handed in is in the records.";
+    NONE_OF_THESE = "report-none-of-these", "No paper of that group or exam that was handed in is in the records; look at the names after --group and --exam.";
+    NONE_ASKED = "report-none-asked", "No paper in the records asks such an item; look at the names after --item and --family.";
     ONE_LATER = "report-one-later", "No paper was handed in by then; there is one, of {day}.";
     MORE_LATER = "report-more-later", "No paper was handed in by then; there are {count}, the first of {day}.";
     WRITTEN_TO = "report-written-to", "written to {file}";

@@ -5,8 +5,11 @@ use std::fmt::Write as _;
 
 use anyhow::Result;
 use drivecourse_course::figures::Columns;
+use drivecourse_course::pages::printed;
+use drivecourse_course::view::capital;
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::language::code;
+use drivecourse_machine::topics::Topic;
 use drivecourse_machine::{
     CannotDraw, Case, Kind, Plan, Quantity, QuantityId, Registry, System, amount, messages, topics,
 };
@@ -304,7 +307,8 @@ fn text(plan: &Plan, cases: &[Case], undrawn: &[Undrawn], table: &[(&str, u32)],
 /// A page of its own, with a chart for each quantity: no script, no file beside it.
 fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], table: &[(&str, u32)], spreads: &[Spread]) -> String {
     let (language, about) = (code(), escape(EACH_NUMBER.text()));
-    let title = escape(&TITLE.say(&[("family", &plan.family.name), ("machines", &machines.to_string())]));
+    let title = capital(&TITLE.say(&[("family", &plan.family.name), ("machines", &machines.to_string())]));
+    let title = escape(&title);
     let mut out = format!(
         "<!doctype html>\n<html lang=\"{language}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>{title}</title>\n\
@@ -313,6 +317,10 @@ fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], table: &[(&str, u32)]
          th{{width:38%}}td:nth-child(2){{width:13rem}}\n\
          th,td{{text-align:left;padding:.3rem .6rem .3rem 0;border-bottom:1px solid #bbb;vertical-align:middle;\
          font-weight:normal}}\nsvg{{width:12rem;display:block}}\n\
+         h2{{break-after:avoid}}tr{{break-inside:avoid}}a{{color:inherit}}\
+         nav ul{{display:flex;flex-wrap:wrap;gap:0 1.2rem;list-style:none;padding:0}}\
+         nav a{{display:inline-flex;align-items:center;min-height:44px}}\
+         @page{{margin:14mm}}@media print{{nav{{display:none}}body{{margin:0;padding:0;max-width:none;font-size:14px}}th{{width:34%}}td:nth-child(2){{width:11rem}}svg{{width:10rem}}}}\
          @media (prefers-color-scheme:dark){{body{{color:#eee;background:#15171a}}}}\n\
          @media (max-width:40rem){{th,td{{display:block;border:0;padding:.1rem 0}}th,td:nth-child(2){{width:auto}}tr{{display:block;\
          border-bottom:1px solid #bbb}}}}\n</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n\
@@ -334,28 +342,39 @@ fn page(plan: &Plan, machines: usize, undrawn: &[Undrawn], table: &[(&str, u32)]
         }
         out.push_str("</table>\n");
     }
-    for topic in topics::ALL {
-        let of_topic: Vec<_> = spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).collect();
-        if of_topic.is_empty() {
-            continue;
-        }
-        let _ = writeln!(out, "<h2>{}</h2>\n<table>", escape(topic.heading()));
+    let of = |topic: &Topic| spreads.iter().filter(|spread| spread.id.get().topic() == topic.id).collect::<Vec<_>>();
+    let all: Vec<_> = topics::ALL.iter().map(|topic| (topic, of(topic))).filter(|(_, of)| !of.is_empty()).collect();
+    let _ = writeln!(out, "<nav aria-label=\"{title}\">\n<ul>");
+    for (topic, _) in &all {
+        let _ = writeln!(out, "<li><a href=\"#{}\">{}</a></li>", topic.id, escape(topic.heading()));
+    }
+    out.push_str("</ul>\n</nav>\n");
+    for (topic, of_topic) in all {
+        let _ = writeln!(out, "<h2 id=\"{}\">{}</h2>\n<table>", topic.id, escape(topic.heading()));
         for spread in of_topic {
             let quantity = spread.id.get();
             let words = spread.words(machines);
             let chart = match &spread.shape {
                 Shape::Numbers { counts, .. } => chart(spread.id, counts, &words),
                 Shape::Choices(counts) => {
-                    chart(spread.id, &counts.iter().map(|(_, count)| *count).collect::<Vec<_>>(), &words)
+                    // In the order of the words beside them.
+                    let mut counts: Vec<_> = counts.iter().map(|(_, count)| *count).collect();
+                    counts.sort_by_key(|count| core::cmp::Reverse(*count));
+                    chart(spread.id, &counts, &words)
                 }
                 Shape::Always(_) => String::new(),
+            };
+            // Least and most on one line, what lies between on the next.
+            let beside = match &spread.shape {
+                Shape::Numbers { .. } => escape(&words).replacen(" (", "<br>(", 1),
+                _ => escape(&words),
             };
             let _ = writeln!(
                 out,
                 "<tr><th scope=\"row\">{}<br><small>{}</small></th><td>{chart}</td><td>{}</td></tr>",
                 escape(quantity.name),
                 quantity.id,
-                escape(&words)
+                beside
             );
         }
         out.push_str("</table>\n");
@@ -376,7 +395,7 @@ fn chart(id: QuantityId, counts: &[u32], words: &str) -> String {
 }
 
 fn escape(text: &str) -> String {
-    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
+    printed(text).replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }
 
 #[cfg(test)]

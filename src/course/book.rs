@@ -9,6 +9,7 @@ mod finish;
 mod frame;
 mod guard;
 mod live;
+mod parts;
 mod slots;
 mod summary;
 mod tie;
@@ -102,6 +103,8 @@ pub enum Units {
     Us,
     /// SI.
     Si,
+    /// No choice: nothing on the pages has units of two systems.
+    Nowhere,
 }
 
 impl Units {
@@ -111,6 +114,7 @@ impl Units {
             Self::Both => "both",
             Self::Us => "us",
             Self::Si => "si",
+            Self::Nowhere => "none",
         }
     }
 }

@@ -3,6 +3,7 @@
 //! Every string that reaches a page is escaped unless its type is [`model::Trusted`].
 
 pub mod model;
+mod printed;
 
 #[cfg(test)]
 mod tests;
@@ -16,6 +17,8 @@ use serde::Serialize;
 use tera::{Context, Kwargs, State, Tera};
 
 use drivecourse_machine::{messages, told};
+
+pub use printed::printed;
 
 use crate::words::Words;
 
@@ -50,6 +53,7 @@ impl Pages {
         tera.register_function("language", move |_: Kwargs, _: &State| spoken.code().to_owned());
         tera.autoescape_on(["html"]);
         tera.set_escape_fn(escape);
+        tera.register_filter("as_typed", as_typed);
         tera.register_filter("css_text", css_text);
         tera.register_filter("js_text", js_text);
         tera.add_raw_templates(templates.iter().map(|(name, text)| (name.clone(), text.as_str())))
@@ -111,8 +115,20 @@ pub(crate) fn is_unruly(c: char) -> bool {
     matches!(c, '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}') || (c.is_control() && !matches!(c, '\n' | '\t'))
 }
 
-/// Escapes for HTML text and quoted attributes, and leaves out marks that reverse the text after them.
+/// Escapes for HTML text and quoted attributes, as it is [`printed`].
 fn escape(text: &str, out: &mut dyn Write) -> io::Result<()> {
+    escape_typed(&printed(text), out)
+}
+
+/// Escapes an attribute that is read by a program: each letter stays as it is.
+fn as_typed(text: &str, _: Kwargs, _: &State) -> tera::TeraResult<String> {
+    let mut out = Vec::with_capacity(text.len());
+    escape_typed(text, &mut out)?;
+    Ok(String::from_utf8_lossy(&out).into_owned())
+}
+
+/// Escapes for HTML text and quoted attributes, and leaves out marks that reverse the text after them.
+fn escape_typed(text: &str, out: &mut dyn Write) -> io::Result<()> {
     for c in text.chars().filter(|c| !is_unruly(*c)) {
         match c {
             '&' => out.write_all(b"&amp;")?,

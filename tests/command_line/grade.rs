@@ -211,7 +211,7 @@ fn nothing_is_graded_against_other_numbers_and_no_old_results_are_lost() {
     grade("broken.json").refused(&["broken.json:1", "no answers"]);
     place.write("headless.csv", "a,b\n1,2\n");
     grade("headless.csv").refused(&["headless.csv:1", "paper,question,part,answer", "no answers"]);
-    grade("gone.csv").refused(&["cannot read gone.csv"]);
+    grade("gone.csv").refused(&["no file gone.csv"]);
     place.run(&["grade", "nowhere", "filled.csv"]).refused(&["nowhere is no exam folder"]);
 
     // The built-in items are not those of the exam.

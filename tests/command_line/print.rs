@@ -63,7 +63,9 @@ fn the_policy_of_the_blueprint_stands_on_the_paper_and_is_what_is_marked() {
     place.run(&[&made[..], &["--out", "rules", "--screen"]].concat()).done();
     let papers = tree(&place.path("rules/papers"));
     let paper = String::from_utf8(papers.into_values().next().unwrap()).unwrap();
-    for part in ["3 times as far off earns 50 %", "up to 50 % of the marks", "without a unit is read", "<dd>6</dd>"] {
+    for part in
+        ["3 times as far off earns 50\u{a0}%", "up to 50\u{a0}% of the marks", "without a unit is read", "<dd>6</dd>"]
+    {
         assert!(paper.contains(part), "{part}");
     }
     assert!(place.text("rules/responses.csv").starts_with("\u{feff}paper,candidate,question,part,asked,steps,answer"));

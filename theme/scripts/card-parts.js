@@ -1,8 +1,8 @@
 // The parts of a card as elements, in the same shape as the page templates write them.
 "use strict";
 (() => {
-  /** `text` with every number kept on one line with the short word behind it, which is its unit. */
-  const tied = (text) => text.replace(/([\p{Nd}½¼¾]) (?=[\p{L}°%µ²³·/]{1,6}(?![\p{L}\p{Nd}]))/gu, "$1\u00a0");
+  /** `text` as pages print it: every number on one line with the short word behind it, its unit; apostrophes curved. */
+  const tied = (text) => text.replace(/([\p{Nd}½¼¾]) (?=[\p{L}°%µ²³·/]{1,6}(?![\p{L}\p{Nd}]))/gu, "$1\u00a0").replace(/(\p{L})'/gu, "$1’");
 
   /** An element with a class, and texts or elements inside. */
   const make = (name, look, ...inside) => {

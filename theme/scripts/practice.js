@@ -5,6 +5,7 @@
   const { isLive, ask, draw } = window.drivecourse;
   const { make, tied, question } = window.drivecourse.parts;
   const SEEDS = 1_000_000; // cases have numbers of at most six figures, so that a person can say them
+  const DRAWS = 8; // a question of few cases may draw the same one again; one that has a single case always does
   let names = 0;
 
   const button = (text, act, quiet = true) => {
@@ -70,7 +71,7 @@
           const reply = await ask("read", ...face.card.spot(), face.system, place, text).catch(() => null);
           if (!reply || input.value !== text || (marked === text && "refused" in reply)) return;
           heard.classList.toggle("is-refused", "refused" in reply);
-          heard.textContent = "refused" in reply ? reply.refused : reply.read ? say("script-read-as", { amount: reply.read }) : "";
+          heard.textContent = "refused" in reply ? tied(reply.refused) : reply.read ? say("script-read-as", { amount: reply.read }) : "";
         }, 250);
       });
       read = () => input.value;
@@ -175,9 +176,21 @@
       button.dataset.item = item;
       button.setAttribute("aria-disabled", String(!item));
     };
+    const caseOf = async (...spot) => (await ask("put", ...spot, element.id)).card;
+    /** What a case is to its reader: what is told, given and asked, and what comes out. */
+    const told = ({ faces }) => JSON.stringify(faces.map(({ story, givens, parts, solutions }) => [story, givens, parts, solutions]));
+    /** A case of `item` by chance: another one than the card shows, where the question has another. */
+    const another = async (item) => {
+      const before = item === data.item ? told(await caseOf(...card.spot())) : null;
+      let out;
+      for (let draws = 0; draws < DRAWS && (!out || told(out) === before); draws++) {
+        const seed = crypto.getRandomValues(new Uint32Array(1))[0] % SEEDS;
+        out = await caseOf(item, data.family, seed, data.units);
+      }
+      return out;
+    };
     /** Shows a case: everything is there before anything on the page changes. */
-    const show = async (item, family, seed, units) => {
-      const { card: put } = await ask("put", item, family, seed, units, element.id);
+    const show = async (put) => {
       const drawn = await Promise.all(put.faces.map(async (face) => [await draw(face.figure), await draw(face.solved_figure)]));
       const open = faces().some((face) => face.querySelector("details.question").open);
       Object.assign(data, { item: put.spot.item, family: put.spot.family, seed: put.spot.seed, units: put.spot.units });
@@ -200,7 +213,6 @@
       offer(harder, put.harder);
       tell();
       dispatchEvent(new Event("resize"));
-      return put;
     };
     const go = async (item) => {
       if (!item) {
@@ -208,8 +220,8 @@
         return;
       }
       try {
-        const seed = crypto.getRandomValues(new Uint32Array(1))[0] % SEEDS;
-        const put = await show(item, data.family, seed, data.units);
+        const put = await another(item);
+        await show(put);
         for (const face of faces()) face.querySelector("details.question").open = true;
         says.textContent = say("script-new-case", { title: put.title, seed: put.number });
       } catch (error) {
@@ -229,7 +241,7 @@
     }, { once: true });
     element.append(make("div", "card-tools", ...others, link), says);
     tell();
-    return { show, says, fresh: () => go(data.item) };
+    return { show: async (...spot) => show(await caseOf(...spot)), says, fresh: () => go(data.item) };
   };
 
   if (!isLive || document.body.classList.contains("whole-course")) return;

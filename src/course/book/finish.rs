@@ -12,8 +12,8 @@ use mdbook_html::HtmlHandlebars;
 use mdbook_renderer::{RenderContext, Renderer};
 
 use super::tie::tie;
-use super::{Slots, Units, contents};
-use crate::words::Words;
+use super::{Slots, Units, contents, parts};
+use crate::words::{ENGLISH, Words};
 
 /// Files of the stock look. Those the theme does not bring are written empty and taken away after the build.
 pub(super) const STOCK_FILES: &[&str] = &[
@@ -38,6 +38,8 @@ const CONTENTS_SLOT: &str = "<!--contents-->";
 const CONTENTS_PAGE_SLOT: &str = "<!--contents-page-->";
 const UNITS_SLOT: &str = "units-to-be-set";
 const LIVE_SLOT: &str = "live-to-be-set";
+const MAIN: &str = "<main id=\"text\"";
+const NOT_TRANSLATED: &str = "frame-not-translated";
 const TEXT_START: &str = "<!--text-->";
 const TEXT_END: &str = "<!--/text-->";
 
@@ -98,7 +100,19 @@ impl Site {
         let Some((before, text, after)) = parts else { return frame(html) };
         let mut out = frame(before);
         let mut mended = String::with_capacity(text.len());
-        mender.mend(text, &mut mended);
+        // A chapter that says it is not translated is in English, and what we put into it is not.
+        let note = format!("<p>{}</p>", self.words.say(NOT_TRANSLATED, &[]));
+        let ours = (chapter.is_some() && text.contains(&note)).then(|| format!(" lang=\"{}\"", self.words.code()));
+        if let Some(ours) = &ours {
+            out = out.replacen(MAIN, &format!("{MAIN} lang=\"{ENGLISH}\""), 1);
+            mender.mend(&text.replacen(&note, &note.replacen("<p", &format!("<p{ours}"), 1), 1), ours, &mut mended);
+        } else {
+            mender.mend(text, "", &mut mended);
+        }
+        // The page with the whole course has no list of its own: each chapter is in the contents.
+        if chapter.is_some() {
+            parts::put_list(&mut mended, &self.words, ours.as_deref().unwrap_or(""));
+        }
         out.push_str(&tie(&mended));
         out.push_str(&frame(after));
         out
@@ -169,22 +183,31 @@ impl<'a> Mender<'a> {
         Ok(Self { slots, words, finder: AhoCorasick::new(mends.iter().map(|(written, _)| written))?, mends })
     }
 
-    fn mend(&self, text: &str, out: &mut String) {
+    /// `ours` is the attribute that names the language of what we put into `text`, where it is another; else empty.
+    fn mend(&self, text: &str, ours: &str, out: &mut String) {
         let mut done = 0;
         for found in self.finder.find_iter(text) {
-            let (written, ours) = self.mends[found.pattern().as_usize()];
+            let (written, instead) = self.mends[found.pattern().as_usize()];
             out.push_str(&text[done..found.start()]);
             done = found.end();
             if written == Slots::START
                 && let Some((name, rest)) = text[done..].split_once(Slots::END)
                 && let Some(html) = self.slots.get(name)
             {
-                self.mend(html.as_str(), out);
+                if ours.is_empty() {
+                    self.mend(html.as_str(), "", out);
+                } else {
+                    out.push_str(&format!("<div{ours}>\n"));
+                    self.mend(html.as_str(), "", out);
+                    out.push_str("\n</div>");
+                }
                 done = text.len() - rest.len();
                 continue;
             }
-            out.push_str(ours);
+            out.push_str(instead);
             if written == BOX_WORD {
+                out.truncate(out.len() - 1);
+                out.push_str(&format!("{ours}>"));
                 let picture = text[done..].strip_prefix("<svg").and_then(|rest| rest.split_once("</svg>"));
                 done = picture.map_or(done, |(_, words)| text.len() - words.len());
                 // The book program says it in English.

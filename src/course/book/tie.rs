@@ -1,18 +1,17 @@
-//! Keeps a number and its unit on one line: "10 kW" written in a chapter gets the space that does not break, which the
-//! program's own amounts have already.
+//! Text of a chapter as a page prints it ([`printed`]): "10 kW" gets the space that does not break, which the program's own
+//! amounts have already, and "the motor's plate" its apostrophe.
 
-use drivecourse_machine::amount::SPACE;
-use drivecourse_machine::unit::UNITS;
+use crate::pages::printed;
 
 /// Elements whose text stands as it was typed.
 const AS_TYPED: &[&str] = &["code", "pre", "samp", "kbd", "svg", "script", "style", "textarea"];
 
-/// `html` with every plain space between a figure and the symbol of a unit made one that does not break.
+/// `html` with its text, but no tag and nothing that is shown as it was typed, as it is printed.
 pub(super) fn tie(html: &str) -> String {
     let mut out = String::with_capacity(html.len());
     let mut rest = html;
     while let Some((text, tag)) = rest.split_once('<') {
-        tie_text(text, &mut out);
+        out.push_str(&printed(text));
         let typed = AS_TYPED.iter().find(|name| {
             tag.strip_prefix(**name)
                 .is_some_and(|after| after.starts_with(|c: char| c == '>' || c.is_ascii_whitespace()))
@@ -26,28 +25,8 @@ pub(super) fn tie(html: &str) -> String {
         out.push_str(&tag[..end]);
         rest = &tag[end..];
     }
-    tie_text(rest, &mut out);
+    out.push_str(&printed(rest));
     out
-}
-
-/// As [`tie`], of text alone.
-fn tie_text(text: &str, out: &mut String) {
-    let mut rest = text;
-    while let Some((before, after)) = rest.split_once(' ') {
-        out.push_str(before);
-        let is_amount = before.ends_with(|c: char| c.is_numeric()) && begins_with_unit(after);
-        out.push(if is_amount { SPACE } else { ' ' });
-        rest = after;
-    }
-    out.push_str(rest);
-}
-
-/// Whether the first word of `text` is the symbol of a unit; "in" counts, which does no harm where it is no unit.
-fn begins_with_unit(text: &str) -> bool {
-    UNITS.iter().any(|unit| {
-        let after = if unit.symbol.is_empty() { None } else { text.strip_prefix(unit.symbol) };
-        after.is_some_and(|after| !after.starts_with(|c: char| c.is_alphanumeric() || c == '²' || c == '³'))
-    })
 }
 
 #[cfg(test)]
@@ -56,8 +35,7 @@ mod tests {
 
     #[test]
     fn numbers_and_units_stay_together() {
-        assert_eq!(tie("<p>10 kW at 5 °C (41 °F), ½ in</p>"), "<p>10\u{a0}kW at 5\u{a0}°C (41\u{a0}°F), ½\u{a0}in</p>");
-        assert_eq!(tie("3 mm² and 3 minutes of 2 links"), "3\u{a0}mm² and 3 minutes of 2 links");
+        assert_eq!(tie("<p>10 kW on the drive's plate</p>"), "<p>10\u{a0}kW on the drive’s plate</p>");
         assert_eq!(tie("the 3 <b>mm</b> of mm"), "the 3 <b>mm</b> of mm");
     }
 
@@ -65,6 +43,7 @@ mod tests {
     fn what_is_typed_stays() {
         for html in [
             "<code>10 kW</code>",
+            "<code>the drive's</code>",
             "<pre class=\"a\">10 kW <b>10 kW</b></pre>",
             "<a title=\"10 kW\" href=\"10 kW\">b</a>",
             "10 kW".trim_end_matches("kW"),

@@ -426,7 +426,7 @@ fn papers_keys_and_results_come_from_questions() {
     let paper_html = pages.render("paper.html", &paper).unwrap();
     let key_html = pages.render("key.html", &key).unwrap();
     for part in questions.iter().flat_map(|question| &question.parts) {
-        let text = part.right_answer(System::Us).replace('\'', "&#39;").replace('"', "&quot;");
+        let text = part.right_answer(System::Us).replace('\'', "’").replace('"', "&quot;");
         assert!(key_html.contains(&text), "{text}");
     }
     // Why the order of the steps, and the choice, is right.

@@ -33,6 +33,8 @@ usage-in-command = „{ $name }“ gibt es
 
 # Dateien und Ordner.
 error-cannot-read = { $file } lässt sich nicht lesen
+error-no-file = die Datei { $file } gibt es nicht; auf ihren Namen sehen und darauf, in welchem Ordner man ist
+error-is-folder = { $file } ist ein Ordner; eine Datei darin nennen
 error-cannot-list = der Ordner { $folder } lässt sich nicht auflisten
 error-cannot-look-into = in { $folder } lässt sich nicht hineinsehen
 error-cannot-write = { $file } lässt sich nicht schreiben; dort wurde nichts geändert
@@ -98,7 +100,7 @@ error-does-not-agree = { $file }: das Blatt { $code } passt nicht zu { $exam }; 
 error-no-paper-code = { $code } ist keine Blattnummer
 error-no-letter = eine Teilaufgabe wird mit ihrem Buchstaben genannt: a, b, c ...
 error-nobody = niemand in den Aufzeichnungen hat die Kennung { $id }
-error-forget-say-yes = das nimmt { $count } Blätter von { $name } ({ $id }) für immer aus den Aufzeichnungen und behält nur Summen; wenn das gemeint ist, --yes dazuschreiben
+error-forget-say-yes = das nimmt { $name } ({ $id }) für immer aus den Aufzeichnungen, mit allen Blättern ({ $count }), und behält nur Summen; wenn das gemeint ist, --yes dazuschreiben
 
 # Vorführung, Ansehen, Üben.
 error-no-plant = der eingebaute Betrieb fehlt

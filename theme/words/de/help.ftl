@@ -63,7 +63,13 @@ help-grade-json = JSON ausgeben, für Programme
 
 help-enter = Antworten vom Papier eintippen, jede wird gleich zurückgelesen; es geht weiter, wo man aufgehört hat
     .after =
-    Beim Eintippen:  - leer lassen   < zurück   @3b weiter bei 3 (b)   ? Aufgabe zeigen   !Text so übernehmen, wie er dasteht   q aufhören
+    Beim Eintippen:
+    {" "} -      leer lassen
+    {" "} <      zurück
+    {" "} @3b    weiter bei 3 (b)
+    {" "} ?      Aufgabe zeigen
+    {" "} !Text  den Text so übernehmen, wie er dasteht
+    {" "} q      aufhören
 
     Nach jeder Antwort wird alles gespeichert.
 help-enter-exam = Der Ordner der Prüfung, den `papers` angelegt hat
@@ -132,7 +138,7 @@ help-look-page = Mit --spread: die Diagramme als Seite
 help-look-json = JSON ausgeben, für Programme
 
 help-practise = Im Terminal üben: Aufgabe, Antwort, was falsch lief, Lösungsweg
-help-practise-topic = Nur dieses Thema: mount, drive, chain, load, heat
+help-practise-topic = Nur dieses Thema, zum Beispiel chain; ein Name, den es nicht gibt, zählt alle auf
 help-practise-item = Nur diese Aufgabe
 help-practise-family = Nur Maschinen dieser Familie
 help-practise-seed = Wo die Zahlen anfangen; dieselbe Zahl gibt dieselben Aufgaben
@@ -142,7 +148,8 @@ help-practise-units = Einheiten, die gezeigt werden; ohne das die, die das Modul
 help-solve = Irgendeine Größe aus dem ausrechnen, was gegeben ist, mit dem Lösungsweg
     .after =
     Beispiel:  drivecourse solve load.overhung drive.output_torque="4500 in-lbf" \
-    {" "}           chain.pitch_dia_small="5.98 in" load.connection_factor=1 load.location_factor=1 load.service_factor=1.25
+    {" "}           chain.pitch_dia_small="5.98 in" load.connection_factor=1 \
+    {" "}           load.location_factor=1 load.service_factor=1.25
 
     Ein Name darf auf seinen letzten Teil gekürzt werden, wo das eindeutig ist: overhung, wear, span.
 help-solve-quantity = Die gesuchte Größe, zum Beispiel load.overhung

@@ -2,8 +2,8 @@
 
 item-sprocket-offset = Versatz aus vier Spalten
     .text = Ein Lineal liegt über den Stirnseiten beider Kettenräder, der Antrieb ist freigeschaltet und gesichert. Vier Spalte werden gefühlt, der Reihe nach vom fernen Rand des Bezugsrads bis zum fernen Rand des anderen Rads; wo das Lineal anliegt, ist der Spalt null. Maschine: { $machine }.
-    .a-hint-1 = Sehen Sie zuerst, wie das Lineal am Bezugsrad liegt: Die Differenz seiner beiden Spalte, geteilt durch ihren Abstand, ist die Steigung des Lineals.
-    .a-hint-2 = Nehmen Sie an jedem Rad das Mittel der beiden Spalte, dann das, was die Steigung auf den Achsabstand ausmacht.
+    .a-hint-1 = Sehen Sie zuerst, wie das Lineal am Bezugsrad liegt: Die Differenz seiner beiden Spalte, geteilt durch ihren Abstand, ist die Neigung des Lineals.
+    .a-hint-2 = Nehmen Sie an jedem Rad das Mittel der beiden Spalte, dann das, was die Neigung auf den Achsabstand ausmacht.
     .a = Wie weit steht das andere Rad in seiner Mitte hinter dem Bezugsrad? Davor zählt negativ.
 
 item-sprocket-twist = Verdrehung aus vier Spalten

@@ -53,12 +53,12 @@ item-two-feet-rise = Zwei Füße heben sich, zwei bleiben unten
     .a = Welche Abhilfe ist richtig, wenn sich der Grundrahmen nicht bearbeiten lässt?
 
 item-shim-pack = Das Blechpaket zusammenstellen
-    .text = Ein Fuß klafft, rundum gleichmäßig, und der Spalt wurde mit der Fühlerlehre gemessen. Maschine: { $machine }. Die Dicke des Pakets darf von diesem Spalt um höchstens { $mount-gap_limit } abweichen, mit so wenigen Blechen wie möglich; unter Paketen mit gleich wenigen Blechen nehmen Sie das, das dem Spalt am nächsten kommt, unter gleich nahen das mit dem dicksten Blech, und wo diese gleich sind, das mit dem dickeren zweiten Blech. Metrische Bleche: 0,025; 0,05; 0,10; 0,20; 0,25; 0,40; 0,50; 0,70; 1,00; 2,00 mm. Zöllige Bleche: 0,001; 0,002; 0,003; 0,004; 0,005; 0,010; 0,015; 0,020; 0,025; 0,050; 0,075; 0,100; 0,125 in. Eine Dicke darf zweimal vorkommen.
+    .text = Ein Fuß klafft, rundum gleichmäßig, und der Spalt wurde mit der Fühlerlehre gemessen. Maschine: { $machine }. Die Dicke des Pakets darf von diesem Spalt um höchstens { $mount-gap_limit } abweichen, mit so wenigen Blechen wie möglich; unter Paketen mit gleich wenigen Blechen nehmen Sie das, das dem Spalt am nächsten kommt, unter gleich nahen das mit dem dicksten Blech, und wo diese gleich sind, das mit dem dickeren zweiten Blech. Metrische Bleche: 0,025; 0,05; 0,10; 0,20; 0,25; 0,40; 0,50; 0,70; 1,00; 2,00 mm. Zollbleche: 0,001; 0,002; 0,003; 0,004; 0,005; 0,010; 0,015; 0,020; 0,025; 0,050; 0,075; 0,100; 0,125 in. Eine Dicke darf zweimal vorkommen.
     .a-hint-1 = Suchen Sie ein einzelnes Blech, das nahe genug kommt, bevor Sie es mit zweien versuchen.
     .a = Wie dick ist das Paket?
 
 item-shim-leaves = Ein Blech genügt nicht
-    .text = Die vier Anhebungen wurden Fuß für Fuß abgelesen, die anderen drei Schrauben fest. Maschine: { $machine }. Die beiden Füße, die sich hoben, haben einen gleichmäßigen Spalt, und einer davon ist zu unterlegen. Die Dicke des Pakets darf von diesem Spalt um höchstens { $mount-gap_limit } abweichen, mit so wenigen Blechen wie möglich; unter Paketen mit gleich wenigen Blechen nehmen Sie das, das dem Spalt am nächsten kommt, unter gleich nahen das mit dem dicksten Blech, und wo diese gleich sind, das mit dem dickeren zweiten Blech. Metrische Bleche: 0,025; 0,05; 0,10; 0,20; 0,25; 0,40; 0,50; 0,70; 1,00; 2,00 mm. Zöllige Bleche: 0,001; 0,002; 0,003; 0,004; 0,005; 0,010; 0,015; 0,020; 0,025; 0,050; 0,075; 0,100; 0,125 in. Eine Dicke darf zweimal vorkommen.
+    .text = Die vier Anhebungen wurden Fuß für Fuß abgelesen, die anderen drei Schrauben fest. Maschine: { $machine }. Die beiden Füße, die sich hoben, haben einen gleichmäßigen Spalt, und einer davon ist zu unterlegen. Die Dicke des Pakets darf von diesem Spalt um höchstens { $mount-gap_limit } abweichen, mit so wenigen Blechen wie möglich; unter Paketen mit gleich wenigen Blechen nehmen Sie das, das dem Spalt am nächsten kommt, unter gleich nahen das mit dem dicksten Blech, und wo diese gleich sind, das mit dem dickeren zweiten Blech. Metrische Bleche: 0,025; 0,05; 0,10; 0,20; 0,25; 0,40; 0,50; 0,70; 1,00; 2,00 mm. Zollbleche: 0,001; 0,002; 0,003; 0,004; 0,005; 0,010; 0,015; 0,020; 0,025; 0,050; 0,075; 0,100; 0,125 in. Eine Dicke darf zweimal vorkommen.
     .a = Wie groß ist der Spalt, der auszufüllen ist?
     .b-hint-1 = Versuchen Sie es zuerst mit jedem einzelnen Blech. Nehmen Sie dann das dickste, das nicht zu dick ist, und suchen Sie eines, das den Rest ausgleicht.
     .b = Wie viele Bleche sind im Paket?
@@ -70,7 +70,7 @@ item-pack-check = Passt das bereitgelegte Paket?
     .b = Das Paket kommt unter einen der beiden Füße, die sich hoben. Wie viel vom Spalt bleibt offen, oder um wie viel ist es zu dick?
 
 item-heights-to-shims = Von den Auflagen zum Paket
-    .text = Die Auflagen wurden vor dem Heben mit der Messuhr abgelesen. Maschine: { $machine }. Der Grundrahmen lässt sich diese Woche nicht bearbeiten, also wird der Fuß unterlegt, der nicht aufliegt. Die Dicke des Pakets darf vom Spalt um höchstens { $mount-gap_limit } abweichen, mit so wenigen Blechen wie möglich; unter Paketen mit gleich wenigen Blechen nehmen Sie das, das dem Spalt am nächsten kommt, unter gleich nahen das mit dem dicksten Blech, und wo diese gleich sind, das mit dem dickeren zweiten Blech. Metrische Bleche: 0,025; 0,05; 0,10; 0,20; 0,25; 0,40; 0,50; 0,70; 1,00; 2,00 mm. Zöllige Bleche: 0,001; 0,002; 0,003; 0,004; 0,005; 0,010; 0,015; 0,020; 0,025; 0,050; 0,075; 0,100; 0,125 in. Eine Dicke darf zweimal vorkommen.
+    .text = Die Auflagen wurden vor dem Heben mit der Messuhr abgelesen. Maschine: { $machine }. Der Grundrahmen lässt sich diese Woche nicht bearbeiten, also wird der Fuß unterlegt, der nicht aufliegt. Die Dicke des Pakets darf vom Spalt um höchstens { $mount-gap_limit } abweichen, mit so wenigen Blechen wie möglich; unter Paketen mit gleich wenigen Blechen nehmen Sie das, das dem Spalt am nächsten kommt, unter gleich nahen das mit dem dicksten Blech, und wo diese gleich sind, das mit dem dickeren zweiten Blech. Metrische Bleche: 0,025; 0,05; 0,10; 0,20; 0,25; 0,40; 0,50; 0,70; 1,00; 2,00 mm. Zollbleche: 0,001; 0,002; 0,003; 0,004; 0,005; 0,010; 0,015; 0,020; 0,025; 0,050; 0,075; 0,100; 0,125 in. Eine Dicke darf zweimal vorkommen.
     .a = Wie groß ist die Verwindung des Grundrahmens, die Diagonale 1-3 positiv gezählt?
     .b = Welcher Fuß liegt nicht auf?
     .c = Wie groß ist der Spalt darunter?
@@ -111,11 +111,11 @@ item-foot-mean = Der Spalt in der Mitte des Fußes
     .a = Wie groß ist der Spalt in der Mitte des Fußes?
 
 item-foot-slopes = Wohin sich der Fuß neigt
-    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen, seine Schraube gelöst und die anderen fest. Maschine: { $machine }. Eine Steigung zählt positiv, wo der Spalt von Ecke 1 weg größer wird.
+    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen, seine Schraube gelöst und die anderen fest. Maschine: { $machine }. Eine Neigung zählt positiv, wo der Spalt von Ecke 1 weg größer wird.
     .a-hint-1 = Nehmen Sie den mittleren Spalt des Endes mit den Ecken 2 und 3 und ziehen Sie den mittleren Spalt des Endes mit den Ecken 1 und 4 ab.
-    .a = Wie groß ist die Steigung des Fußes längs der Welle?
+    .a = Wie groß ist die Neigung des Fußes längs der Welle?
     .b = Und quer zur Welle?
-    .c = Wie groß ist der Keil von Ecke zu Ecke nach den beiden Steigungen?
+    .c = Wie groß ist der Keil von Ecke zu Ecke nach den beiden Neigungen?
 
 item-wedge = Was ein ebenes Blech nicht ausfüllt
     .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen. Maschine: { $machine }. Ein ebenes Unterlegblech füllt den gleichmäßigen Teil des Spalts; der Keil von Ecke zu Ecke bleibt.
@@ -150,10 +150,10 @@ item-level-height = Wie weit ein Ende angehoben werden muss
     .text = Eine Richtwaage liegt längs der Welle auf dem bearbeiteten Grundrahmen. Maschine: { $machine }. Eine Ablesung über null heißt, dass das entfernte Ende hoch steht.
     .a = Um wie viel ändert sich die Höhe von einem Ende des Grundrahmens zum anderen? Behalten Sie das Vorzeichen der Ablesung.
 
-item-level-slope = Von Höhen zu einer Steigung
+item-level-slope = Von Höhen zu einer Neigung
     .text = Mit Lineal und Endmaß wurde der Höhenunterschied zwischen den beiden Enden des Grundrahmens ermittelt. Maschine: { $machine }. Eine Höhe, die zum entfernten Ende hin wächst, zählt positiv.
-    .a = Welche Steigung würde eine Richtwaage darauf zeigen?
+    .a = Welche Neigung würde eine Richtwaage darauf zeigen?
 
 item-level-verdict = Genug in der Waage für das Öl?
-    .text = Eine Richtwaage liegt auf dem bearbeiteten Grundrahmen. Maschine: { $machine }. Das Typenschild nennt die größte Steigung, bei der sich der Ölstand noch richtig ablesen lässt.
+    .text = Eine Richtwaage liegt auf dem bearbeiteten Grundrahmen. Maschine: { $machine }. Das Typenschild nennt die größte Neigung, bei der sich der Ölstand noch richtig ablesen lässt.
     .a = Was sagen Sie zum Grundrahmen?

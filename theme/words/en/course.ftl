@@ -26,7 +26,8 @@ frame-this-page-open = This page, solutions open
 frame-turn = Previous and next chapter
 frame-previous = Previous:
 frame-next = Next:
-frame-search = Search the course
+frame-on-this-page = On this page
+frame-search = Search
 # The heading of a box of caution in a chapter.
 frame-caution = Caution
 frame-warning = Warning
