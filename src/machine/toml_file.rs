@@ -135,11 +135,12 @@ fn headings(text: &str) -> impl Iterator<Item = Range<usize>> + '_ {
 /// What is wrong with the one piece of TOML in `text`, which could not be read into its type because of `error`.
 pub fn toml_problem<T: DeserializeOwned>(error: &Error, text: &str) -> Problem {
     let (table, faults) = DeTable::parse_recoverable(text);
-    let open = if faults.is_empty() { None } else { open::unclosed(text) };
-    match faults.first() {
-        Some(_) if let Some(at) = open.as_ref().and_then(|open| open.brackets.first()) => unclosed_list(*at),
-        Some(_) => of_syntax_faults(&faults, text).swap_remove(0),
-        None => of_shape(error, text, wanted::<T>(error, &table).as_deref()),
+    if faults.is_empty() {
+        return of_shape(error, text, wanted::<T>(error, &table).as_deref());
+    }
+    match open::unclosed(text).and_then(|open| open.brackets.first().copied()) {
+        Some(at) => unclosed_list(at),
+        None => of_syntax_faults(&faults, text).swap_remove(0),
     }
 }
 
