@@ -12,6 +12,7 @@ use drivecourse_quiz::{Bank, Item, Setting};
 
 use crate::check::Check;
 use crate::check_causes::Own;
+use crate::check_verdicts::each_alone;
 use crate::{bank, course};
 
 messages! { pub(crate) SAYS {
@@ -169,7 +170,7 @@ impl Check<'_> {
             *empty = kept;
             // One of them at least is filled: the first.
             let Some(first) = told.first() else { continue };
-            let machine = first_alone(plan, |alone| is_empty(first, alone));
+            let machine = each_alone(plan).find(|(_, alone)| is_empty(first, alone)).map(|(name, _)| name);
             let (path, text, span) = own.place(self.assets, *id, machine);
             let what =
                 NOT_ASKED.say(&[("id", id.get().id), ("why", &first.problem.what), ("places", &self.places(&told))]);
@@ -186,15 +187,4 @@ impl Check<'_> {
         let more = (blocks.len() > MOST_PLACES).then(|| "…".to_owned());
         blocks.iter().take(MOST_PLACES).map(place).chain(more).collect::<Vec<_>>().join(", ")
     }
-}
-
-/// The first machine of the family's table with which alone `fails` is so.
-fn first_alone(plan: &Plan, fails: impl Fn(&Plan) -> bool) -> Option<&str> {
-    let mut machines = plan.family.machines.iter().zip(&plan.family.pool);
-    let (name, _) = machines.find(|(name, row)| {
-        let mut family = plan.family.clone();
-        (family.pool, family.machines) = (vec![(*row).clone()], vec![(*name).clone()]);
-        Plan::new(family).is_ok_and(|alone| fails(&alone))
-    })?;
-    Some(name)
 }

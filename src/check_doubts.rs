@@ -1,10 +1,11 @@
 //! What `check` doubts in values of an author's own: a machine may have them, and seldom does.
 
 use drivecourse_machine::language::Message;
-use drivecourse_machine::{Case, Limit, Problem, QuantityId, Registry, amount, messages};
+use drivecourse_machine::{Case, Limit, Plan, Problem, QuantityId, Registry, amount, messages};
 
 use crate::check::Check;
 use crate::check_causes::{Own, inputs};
+use crate::check_verdicts;
 use crate::undrawable::FROM_TO;
 
 messages! { pub(crate) SAYS {
@@ -215,54 +216,58 @@ impl Check<'_> {
     }
 
     /// Looks for rows of a family's own table of which every sound machine lies beyond a bound that only keeps made-up machines
-    /// usual; all rows beyond one bound are told together.
+    /// usual; all rows beyond one bound are told together, at the value of the family's file that is behind it if there is one.
     pub(crate) fn unusual(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) {
         for limit in &own.plan.family.unbound {
-            let values =
-                |cases: &[Case]| cases.iter().filter_map(|case| case.value(limit.quantity)).collect::<Vec<_>>();
-            let beyond = |cases: &[Case], is: &dyn Fn(f64) -> bool| {
-                let values = values(cases);
-                !values.is_empty() && values.iter().all(|value| is(*value))
-            };
-            let above: Vec<_> =
-                rows.iter().filter(|(_, cases)| beyond(cases, &|value| value > limit.at_most)).collect();
-            let below: Vec<_> =
-                rows.iter().filter(|(_, cases)| beyond(cases, &|value| value < limit.at_least)).collect();
-            for (met, is_above) in [(above, true), (below, false)] {
+            for is_above in [true, false] {
+                let met = beyond(limit, is_above, rows);
                 let Some((first, cases)) = met.first() else { continue };
-                let all = met.iter().flat_map(|(_, cases)| values(cases));
-                // The one that is nearest to the bound: all of them are so far off.
-                let nearest =
-                    if is_above { all.fold(f64::INFINITY, f64::min) } else { all.fold(f64::NEG_INFINITY, f64::max) };
-                let names: Vec<_> = met.iter().map(|(name, _)| name.as_str()).collect();
-                let problem = unusual_said(own, limit, (is_above, nearest), &names.join(", "), &cases[0]);
-                let column = own.nearest_columns(limit.quantity).first().copied();
-                let whole = column.filter(|_| met.len() == rows.len() && rows.len() > 1);
-                let place =
-                    whole.map(|column| own.place(self.assets, column, None)).or_else(|| own.row(self.assets, first));
-                match place {
-                    Some((path, text, span)) => self.notice(&path, &text, Problem { span, ..problem }),
-                    None => self.notice(&own.path, &own.text, problem),
+                let problem = unusual_said(own, limit, is_above, &met, &cases[0]);
+                let mends = |usual: &Plan| beyond(limit, is_above, &check_verdicts::rows(usual)).is_empty();
+                let cause = own.cause(&[limit.quantity], mends);
+                let found = if cause.is_some() {
+                    self.placed(&own.path, &own.text, own.problem(cause, problem.what, problem.mend))
+                } else {
+                    let column = own.nearest_columns(limit.quantity).first().copied();
+                    let whole = column.filter(|_| met.len() == rows.len() && rows.len() > 1);
+                    let place = whole.map(|column| own.place(self.assets, column, None));
+                    match place.or_else(|| own.row(self.assets, first)) {
+                        Some((path, text, span)) => self.placed(&path, &text, Problem { span, ..problem }),
+                        None => self.placed(&own.path, &own.text, problem),
+                    }
+                };
+                // One value may carry machines beyond several bounds: once is enough.
+                if cause.is_none() || !self.notices.iter().any(|told| told.is_at(&found)) {
+                    self.notices.push(found);
                 }
             }
         }
     }
 }
 
-/// That these machines lie beyond `limit`, with the value nearest to it, and what it follows from on one of them.
-fn unusual_said(
-    own: &Own<'_>,
-    limit: &Limit,
-    (is_above, nearest): (bool, f64),
-    machines: &str,
-    case: &Case,
-) -> Problem {
+/// Those of the `rows` of which every sound machine lies beyond the bound of `limit`: above it, or below.
+fn beyond<'r>(limit: &Limit, is_above: bool, rows: &'r [(String, Vec<Case>)]) -> Vec<&'r (String, Vec<Case>)> {
+    let is_beyond = |value: f64| if is_above { value > limit.at_most } else { value < limit.at_least };
+    let all = |(_, cases): &&(String, Vec<Case>)| {
+        let mut values = cases.iter().filter_map(|case| case.value(limit.quantity)).peekable();
+        values.peek().is_some() && values.all(is_beyond)
+    };
+    rows.iter().filter(all).collect()
+}
+
+/// That the machines `met` lie beyond `limit`, with the value nearest to it, and what it follows from on one of them.
+fn unusual_said(own: &Own<'_>, limit: &Limit, is_above: bool, met: &[&(String, Vec<Case>)], case: &Case) -> Problem {
+    let values = met.iter().flat_map(|(_, cases)| cases).filter_map(|case| case.value(limit.quantity));
+    // All of them are at least so far off.
+    let nearest =
+        if is_above { values.fold(f64::INFINITY, f64::min) } else { values.fold(f64::NEG_INFINITY, f64::max) };
+    let machines = met.iter().map(|(name, _)| name.as_str()).collect::<Vec<_>>().join(", ");
     let written = |id: QuantityId, value| amount::write_exact(id.get(), value, own.plan.family.told_in);
     let from = inputs(own.plan, limit.quantity).into_iter();
     let from = from.map(|id| format!("{} {}", id.get().id, written(id, case.values[id.index()]))).collect::<Vec<_>>();
     let (says, bound) = if is_above { (UNUSUAL_ABOVE, limit.at_most) } else { (UNUSUAL_BELOW, limit.at_least) };
     let what = says.say(&[
-        ("machines", machines),
+        ("machines", &machines),
         ("id", limit.quantity.get().id),
         ("name", limit.quantity.get().name),
         ("value", &written(limit.quantity, nearest)),

@@ -252,15 +252,21 @@ fn sound(plan: &Plan) -> Vec<Case> {
     seeds.map_while(|seed| plan.draw_with(seed, Some(&[])).ok()).collect()
 }
 
+/// Each machine of the family's table by its name, with the family as it were if it had that one alone.
+pub(crate) fn each_alone(plan: &Plan) -> impl Iterator<Item = (&str, Plan)> {
+    let alone = |(name, row): (&'_ String, &Vec<_>)| {
+        let mut family = plan.family.clone();
+        (family.pool, family.machines) = (vec![row.clone()], vec![name.clone()]);
+        Plan::new(family).ok()
+    };
+    let machines = plan.family.machines.iter().zip(&plan.family.pool);
+    machines.filter_map(move |machine| Some((machine.0.as_str(), alone(machine)?)))
+}
+
 /// The rows of a table of machines, each by its name with some sound machines of it; the family as a whole without one.
-fn rows(plan: &Plan) -> Vec<(String, Vec<Case>)> {
+pub(crate) fn rows(plan: &Plan) -> Vec<(String, Vec<Case>)> {
     if plan.family.machines.is_empty() {
         return vec![(plan.family.id.clone(), sound(plan))];
     }
-    let alone = |(name, row): (&String, &Vec<_>)| {
-        let mut family = plan.family.clone();
-        (family.pool, family.machines) = (vec![row.clone()], vec![name.clone()]);
-        Some((name.clone(), sound(&Plan::new(family).ok()?)))
-    };
-    plan.family.machines.iter().zip(&plan.family.pool).filter_map(alone).collect()
+    each_alone(plan).map(|(name, alone)| (name.to_owned(), sound(&alone))).collect()
 }

@@ -62,7 +62,7 @@ fn what_is_empty_or_open_is_refused_where_it_stands() {
 
 #[test]
 fn headings_in_brackets_and_items_twice_are_told_with_the_other_place() {
-    told(&[(FAMILY, "[[limit]]", "[limit]")], 1, &["our-drive.toml:94:1:", "with two brackets:\n       [[limit]]"]);
+    told(&[(FAMILY, "[[limit]]", "[limit]")], 1, &["our-drive.toml:95:1:", "with two brackets:\n       [[limit]]"]);
     let twice = "[[limit]]\nquantity = \"chain.wrap_small\"";
     let both = "[limit]\nquantity = \"heat.ambient\"\nat_most = \"50 °C\"\n[limit]\nquantity = \"chain.wrap_small\"";
     told(&[(FAMILY, twice, both)], 1, &["with two brackets:\n       [[limit]]"]);
@@ -105,13 +105,14 @@ fn values_are_told_where_the_author_wrote_them() {
     let out = check(own(&low), 1, &["chain.movement_low is 20.00 % here, above chain.movement_high", "Swap them"]);
     assert!(!out.contains("Every sound machine") && !out.contains("could be drawn"), "{out}");
     // Of another family's limit, where the value stands that is behind it.
-    let share = (FAMILY, "\"65 %\", \"90 %\"".to_owned(), "\"6.5 %\", \"9 %\"".to_owned());
-    let out = check(
-        share,
-        1,
-        &["our-drive.toml:", "\"drive.load_share\" = { between", "With drive.load_share as the machines"],
-    );
+    let at = ["our-drive.toml:", "\"drive.load_share\" = { between"];
+    let share = (FAMILY, "\"65 %\", \"90 %\"".to_owned(), "\"120 %\", \"140 %\"".to_owned());
+    let out = check(share, 1, &[&at[..], &["With drive.load_share as the machines"]].concat());
     assert!(!out.contains("our-drive.csv:"), "{out}");
+    // Of a bound that real machines need not keep, where the value stands that is behind it, and once.
+    let share = (FAMILY, "\"65 %\", \"90 %\"".to_owned(), "\"6.5 %\", \"9 %\"".to_owned());
+    let out = check(share, 0, &[&at[..], &["bearings of such drives are chosen for this life"]].concat());
+    assert!(!out.contains("our-drive.csv:") && out.matches("made-up machines").count() == 1, "{out}");
     let share = (FAMILY, "\"65 %\", \"90 %\"".to_owned(), "\"65 %\", \"900 %\"".to_owned());
     check(share, 0, &["machines are rejected for each one kept", "| \"drive.load_share\""]);
     // Where the program's chapters cannot be filled in, one problem at the value.

@@ -64,13 +64,16 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
     told(table, swapped, &["our-drive.csv:3:1: ", "as SC-02, with nothing wrong", "the limit on chain.ratio"]);
     // A wrong unit in a heading: the column, with what is usual, whether machines can be drawn or not.
     let at = format!("our-drive.csv:1:{}: ", column("chain.centres_planned"));
-    let inches = rows.replace("chain.centres_planned [mm]", "chain.centres_planned [in]");
+    let unit = |unit: &str| rows.replace("chain.centres_planned [mm]", &format!("chain.centres_planned [{unit}]"));
+    let first = "Look first at the column chain.centres_planned";
+    let ran = told(table, unit("mil"), &[&at, first, "Is its unit right?"]);
+    assert!(ran.code == 1 && !ran.out.contains("without ="), "no fault is to blame: {}", ran.out);
     let ran = told(
         table,
-        inches,
-        &[&at, "Look first at the column chain.centres_planned", "chain.links", "Is its unit right?"],
+        unit("in"),
+        &[&at, "chain.centres_planned has 1295 in to", "chain.links", "mend the unit in its heading"],
     );
-    assert!(ran.code == 1 && !ran.out.contains("without ="), "no fault is to blame: {}", ran.out);
+    assert!(ran.code == 0 && !ran.out.contains("without ="), "such a chain can be drawn: {}", ran.out);
     let span = rows.replace("load.bearing_span [mm]", "load.bearing_span [in]");
     let ran = told(table, span, &["The column load.bearing_span has 150.0 in to"]);
     assert_eq!(ran.code, 0, "a bearing span is no reason to refuse: {}", ran.out);
@@ -303,10 +306,14 @@ fn a_value_that_follows_otherwise_from_the_others_is_told() {
         assert!(rest.starts_with("by calculation (chain.links/even: from chain.length_pitches)."), "{out}");
         links.parse::<u32>().unwrap()
     });
-    // The chain that is worked out, or one a pair of links longer, is nothing to be told; one machine of two is.
+    // The chain that is worked out is nothing to be told, and of one a pair of links longer no more than that; one machine
+    // of two is.
     assert!(worked.iter().all(|links| *links > 40 && *links < 120), "{worked:?}");
-    let out = check_links(&[(1, worked[0]), (2, worked[1] + 2)]);
+    let out = check_links(&[(1, worked[0]), (2, worked[1])]);
     assert!(!out.contains("scenarios/families"), "{out}");
+    let out = check_links(&[(1, worked[0]), (2, worked[1] + 2)]);
+    let longer = format!("SC-02: chain.links is {}, and the centres on the drawing", worked[1] + 2);
+    assert!(out.contains(&longer) && !out.contains("by calculation"), "{out}");
     let out = check_links(&[(1, worked[0]), (2, 140)]);
     assert!(out.contains("SC-02 has chain.links at 140") && !out.contains("SC-01"), "{out}");
     // Where all are otherwise, it is the column.
