@@ -4,7 +4,7 @@
 use core::ops::Range;
 use std::collections::VecDeque;
 
-use drivecourse_machine::{Draw, Family, OwnTable, Plan, Problem, QuantityId, amount, messages};
+use drivecourse_machine::{Draw, Family, OwnTable, Plan, Problem, QuantityId, amount, messages, quoted};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::response::decode;
 
@@ -160,10 +160,18 @@ impl<'a> Own<'a> {
         self.plan.family.place(id, None).filter(|span| span.end <= self.text.len())
     }
 
+    /// `value` of `id` as the family's author reads it.
+    pub(crate) fn written(&self, id: QuantityId, value: f64) -> String {
+        match id.get().choices.get(value as usize) {
+            Some(choice) => quoted(choice),
+            None => amount::write_exact(id.get(), value, self.plan.family.told_in),
+        }
+    }
+
     /// What the family fixes a quantity to, as a person reads it.
     pub(crate) fn fixed(&self, id: QuantityId) -> Option<String> {
         self.plan.family.roots.iter().find_map(|(root, draw)| match draw {
-            Draw::Fixed(value) if *root == id => Some(amount::write_exact(id.get(), *value, self.plan.family.told_in)),
+            Draw::Fixed(value) if *root == id => Some(self.written(id, *value)),
             _ => None,
         })
     }

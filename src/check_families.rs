@@ -3,7 +3,7 @@
 use core::ops::Range;
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Plan, Problem, Registry, heading, messages, quoted};
+use drivecourse_machine::{Plan, Problem, Registry, Rejections, heading, messages, quoted};
 use drivecourse_quiz::Bank;
 
 use crate::check::Check;
@@ -36,15 +36,19 @@ fn wasteful_by(own: &Own<'_>, worst: Option<usize>) -> Option<Range<usize>> {
         Some(limit) => vec![own.plan.family.limits[limit].quantity],
         None => Registry::get().quantities().filter(|id| own.plan.determines(*id)).collect(),
     };
-    let seeds = || (0..MACHINES).map(|machine| derive(0xc4ec, machine));
-    let behind = own.behind(&of, |id| own.names(id), |usual| usual.rejections(seeds()).rate() <= WASTEFUL);
+    let behind = own.behind(&of, |id| own.names(id), |usual| rejections(usual).rate() <= WASTEFUL);
     behind.first().and_then(|id| own.span(*id))
 }
 
 /// Machines drawn from each family to see how many it rejects.
 const MACHINES: u64 = 200;
 /// Rejected machines for each one kept from which on a family is called wasteful.
-const WASTEFUL: f64 = 5.0;
+pub(crate) const WASTEFUL: f64 = 5.0;
+
+/// What is rejected of machines drawn from a family.
+pub(crate) fn rejections(plan: &Plan) -> Rejections {
+    plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)))
+}
 
 impl Check<'_> {
     /// Draws machines from every family: of each sort that it has, and at random.
@@ -93,7 +97,7 @@ impl Check<'_> {
             self.topics_without_items(bank, plan, &path, &text);
             self.example_source(plan, &path, &text);
             // Now and then a machine cannot be drawn, one with two faults, say: that is a question of rate.
-            let rejections = plan.rejections((0..MACHINES).map(|machine| derive(0xc4ec, machine)));
+            let rejections = rejections(plan);
             let own = bank::is_own(self.assets, &plan.family.id);
             let span_of = |worst: Option<usize>| {
                 let span = worst.map(|place| plan.family.limits[place].span.clone());

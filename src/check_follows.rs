@@ -2,6 +2,7 @@
 //! asked about with two values of the same thing.
 
 use core::ops::Range;
+use std::collections::BTreeMap;
 
 use drivecourse_machine::{
     Case, Draw, Kind, Known, Linked, Problem, QuantityId, Registry, Role, System, amount, did_you_mean, messages,
@@ -15,6 +16,8 @@ use crate::undrawable::FROM_TO;
 messages! { pub(crate) SAYS {
     FOLLOWS = "check-follows", "{id} is {own} here, and {worked} by calculation ({relation}: from {from}).";
     FOLLOWS_OF = "check-follows-of", "{machine} has {id} at {own}, and {worked} by calculation ({relation}: from {from}).";
+    INHERITED = "check-inherited", "{machine} has {input} at {value}, which makes {worked} by calculation; {family} fixes {own}.";
+    INHERITED_MEND = "check-inherited-mend", "Give it values of its own for {ids}: as columns of the table, where machines differ, or under [fixed]. Or let a family of its own hold the machines that are so.";
     FOLLOWS_MEND = "check-follows-mend", "Leave out what follows from the others, or mend one of them.";
 } }
 
@@ -60,6 +63,55 @@ impl Check<'_> {
                 let named = family.machines.contains(name).then_some(name.as_str());
                 let (path, text, span) = own.place(self.assets, id, Some(name));
                 self.notice(&path, &text, tell(own, id, by, named, both, span));
+            }
+        }
+    }
+
+    /// Looks for what the family that theirs is like fixes, and that a value of an author's own makes otherwise: a steep drive
+    /// judged by the window of a level one. Told at that value, of each machine that has it so.
+    pub(crate) fn inherited(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) {
+        let is_fixed = |id: QuantityId| {
+            own.plan.family.roots.iter().any(|(root, draw)| *root == id && matches!(draw, Draw::Fixed(_)))
+        };
+        let inherited = own.plan.family.roots.iter().map(|(id, _)| *id).filter(|id| is_fixed(*id) && !own.gives(*id));
+        // Of each value of an author's own, what it makes otherwise by itself and with what else is fixed or in the table.
+        let mut made: BTreeMap<QuantityId, Vec<(QuantityId, &Linked)>> = BTreeMap::new();
+        for id in inherited.filter(|id| id.get().kind != Kind::Choice) {
+            for by in Registry::get().giving(id).iter().map(|by| by.get()) {
+                let is_known = by.inputs().all(|input| is_fixed(input) || own.plan.tabled(input));
+                if let Some(input) = by.inputs().find(|input| own.gives(*input)).filter(|_| is_known) {
+                    made.entry(input).or_default().push((id, by));
+                    break;
+                }
+            }
+        }
+        for (input, made) in made {
+            for (name, case) in rows.iter().filter_map(|(name, cases)| Some((name, cases.first()?))) {
+                let otherwise = made.iter().filter_map(|(id, by)| {
+                    let (fixed, worked) = (case.value(*id)?, by.eval(&case.values).ok()?);
+                    are_apart(*id, fixed, worked).then_some((*id, fixed, worked))
+                });
+                let otherwise: Vec<_> = otherwise.collect();
+                if otherwise.is_empty() {
+                    continue;
+                }
+                let written = |id: QuantityId, value| format!("{} {}", id.get().id, own.written(id, value));
+                let list = |texts: Vec<String>| texts.join(", ");
+                let what = INHERITED.say(&[
+                    ("machine", name.as_str()),
+                    ("input", input.get().id),
+                    ("value", &own.written(input, case.values[input.index()])),
+                    ("worked", &list(otherwise.iter().map(|(id, _, worked)| written(*id, *worked)).collect())),
+                    ("family", own.pattern.map_or("", |pattern| pattern.family.id.as_str())),
+                    ("own", &list(otherwise.iter().map(|(id, fixed, _)| written(*id, *fixed)).collect())),
+                ]);
+                let ids = list(otherwise.iter().map(|(id, ..)| id.get().id.to_owned()).collect());
+                let (path, text, span) = own.place(self.assets, input, Some(name));
+                self.notice(&path, &text, Problem { span, what, mend: INHERITED_MEND.say(&[("ids", &ids)]) });
+                // A value of the family's file is the same on all of them.
+                if own.names(input) {
+                    break;
+                }
             }
         }
     }

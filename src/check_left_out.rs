@@ -6,7 +6,7 @@ use toml::Spanned;
 
 use crate::check::Check;
 use crate::check_causes::Own;
-use crate::check_families::{LEFT_OUT, LEFT_OUT_MEND};
+use crate::check_families::{LEFT_OUT, LEFT_OUT_MEND, WASTEFUL, rejections};
 use crate::check_verdicts::{shown_by, verdicts};
 use crate::undrawable;
 
@@ -34,7 +34,8 @@ impl Check<'_> {
             let verdicts = verdicts();
             let shown = shown_by(pattern, usual, &verdicts).into_iter().filter(|id| plan.determines(*id));
             let hides = || shown.count() > 0 && shown_by(&plan, place, &verdicts).is_empty();
-            if undrawable::sort(&plan, &[place]).is_some() || hides() {
+            let is_rare = || rejections(&plan).rate() > WASTEFUL;
+            if undrawable::sort(&plan, &[place]).is_some() || hides() || is_rare() {
                 continue;
             }
             let name = &pattern.family.faults[usual].name;

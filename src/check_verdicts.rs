@@ -53,6 +53,7 @@ impl Check<'_> {
             let own = Own::of(self.assets, bank, &standard, plan);
             self.follows(&own, &rows);
             self.doubts(&own, &rows);
+            self.inherited(&own, &rows);
             self.unusual(&own, &rows);
             self.left_out(&own);
             // Whatever is judged by such a window follows from that.

@@ -33,6 +33,7 @@ messages! { pub(crate) SAYS {
     NOT_BARE = "problem-expression-not-bare", "With a unit on the left, the right must be a bare number; it is {is}.";
     OTHER_KIND = "problem-expression-other-kind", "This must be {wanted}, as {name} is; it is {is}.";
     BRACKETS = "problem-expression-brackets", "Write the units of the quantities in square brackets, as in chain.sag[mm].";
+    MEND_ALONE = "problem-expression-mend-alone", "Mend the expression, or write all units in square brackets and that of the answer on the left: [{unit}] = ...";
     MEND = "problem-expression-mend", "Mend the expression, or write all units in square brackets and that of the answer on the left: [{si}] = ... or [{us}] = ...";
     IS_CHOICE = "problem-expression-is-choice", "{name} is a choice; nothing can be worked out from it.";
     TAKE_OUT = "problem-expression-take-out", "Take it out.";
@@ -207,6 +208,7 @@ impl Expression {
             };
             let mend = match si {
                 "" => told!(BRACKETS),
+                _ if si == us => told!(MEND_ALONE, "unit" = si),
                 _ => told!(MEND, "si" = si, "us" = us),
             };
             return Err(Problem::at(0..text.len(), what, mend));

@@ -14,7 +14,7 @@
 //! [marking]                       # see `marking`; left out: right or wrong, units written
 //!
 //! [[row]]
-//! topic = "mount"                 # or skill = "..." or item = "..."
+//! topic = "mount"                 # or skill = "..." or item = "..."; a topic leaves what other rows name to them
 //! count = 3
 //! weight = 4                      # every question of the row is worth so many marks; left out: as its item says
 //! difficulty = [3, 12]            # only questions of a difficulty between these
@@ -79,6 +79,7 @@ messages! { pub(crate) SAYS {
     WRITE_CAUTION = "problem-exam-write-caution", "Write at least one, or take the line out for the usual ones.";
     ROWS = "problem-exam-rows", "A blueprint has between 1 and {most} rows.";
     ADD_ROW = "problem-exam-add-row", "Add a {row} with a topic, a skill or an item, and a count.";
+    BARE_SHARE = "problem-exam-bare-share", "Without a per cent sign {text} is {percent} %, and a share between 0 and {most} % is wanted.";
     NO_SHARE = "problem-exam-no-share", "{text} is no share between 0 and {most} %.";
     OF_TOPIC = "problem-exam-of-topic", "topic {name}";
     OF_SKILL = "problem-exam-of-skill", "skill {name}";
@@ -207,7 +208,7 @@ pub struct Row {
 }
 
 impl Row {
-    /// Whether the row may take `item`.
+    /// Whether the row may take `item`, whatever the other rows of its exam are; [`Blueprint::takes`] knows them.
     pub fn takes(&self, item: &Item) -> bool {
         let picked = match &self.pick {
             Pick::Topic(name) => item.topic == *name,
@@ -253,6 +254,17 @@ pub struct Blueprint {
 }
 
 impl Blueprint {
+    /// Whether `row`, one of this exam's, may take `item`. A topic leaves to the other rows what they name, as a skill or by
+    /// itself: where a row asks for safe work, another on mounting is not to ask for it too.
+    pub fn takes(&self, row: &Row, item: &Item) -> bool {
+        let is_named = |other: &Row| match &other.pick {
+            Pick::Topic(_) => false,
+            Pick::Skill(name) => item.skill == *name,
+            Pick::Item(name) => item.id == *name,
+        };
+        row.takes(item) && !(matches!(row.pick, Pick::Topic(_)) && self.rows.iter().any(is_named))
+    }
+
     /// Reads a blueprint from TOML. Whether the bank has what its rows ask for is seen when
     /// [`Draw::new`](crate::Draw::new) settles it.
     ///
@@ -348,15 +360,20 @@ pub(crate) fn share(problems: &mut Vec<Problem>, value: &Spanned<Toml>, name: &s
         Ok(share) if share > 0.0 && share <= most => share,
         read => {
             // 70 is a slip for 70 %, in all likelihood.
-            let percent = match read {
-                Ok(bare) if bare > 1.0 && bare <= 100.0 && !text.contains('%') => bare,
+            let bare = read.ok().filter(|bare| *bare > 1.0 && *bare <= 100.0 && !text.contains('%'));
+            let percent = match bare {
+                Some(bare) => bare,
                 _ if name == "pass" => 70.0,
                 _ if name == "band" => 5.0,
                 _ => 50.0,
             };
             problems.push(Problem::at(
                 value.span(),
-                NO_SHARE.say(&[("text", &quoted(&text)), ("most", &format!("{:.0}", most * 100.0))]),
+                if bare.is_some() { BARE_SHARE } else { NO_SHARE }.say(&[
+                    ("text", &quoted(&text)),
+                    ("percent", &format!("{:.0}", 100.0 * percent)),
+                    ("most", &format!("{:.0}", most * 100.0)),
+                ]),
                 WRITE_EITHER_SAY.say(&[
                     ("one", &format!("{name} = \"{percent} %\"")),
                     ("other", &format!("{name} = {}", percent / 100.0)),

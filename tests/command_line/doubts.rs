@@ -40,6 +40,14 @@ fn what_may_be_right_and_seldom_is_so_is_told_where_it_stands() {
         let said = told(&place, FAMILY, |text| steep(text, climb, lie));
         assert!(!said.contains("climbs"), "{said}");
     }
+    // Steep, and judged by the window of a level drive, which the other family fixes.
+    let says = "has chain.lie at \"steep or upright\", which makes chain.movement_low 2.000 %, chain.movement_high 3.000 % by \
+                calculation; quarry-conveyor fixes chain.movement_low 4.000 %, chain.movement_high 6.000 %.";
+    let one = told(&place, TABLE, |text| {
+        with_cell(&with_every(text, "chain.lie", "level or nearly so"), "chain.lie", 2, "steep or upright")
+    });
+    assert!(one.contains("our-drive.csv:3:") && one.contains(&format!("SC-02 {says}")), "{one}");
+    assert!(one.matches("by calculation").count() == 1, "{one}");
     // A machine of the table, in its own cell.
     let look = place.run(&["look", "our-drive", "--machine", "SC-01", "--module", "plant"]).done();
     let links = look.lines().find(|line| line.contains("number of links in the chain")).unwrap();
@@ -66,6 +74,12 @@ fn with_cell(text: &str, column: &str, row: usize, value: &str) -> String {
     }
     rows[row][place] = value;
     rows.iter().map(|cells| cells.join(",") + "\n").collect()
+}
+
+/// The table with a column more, the same in every row.
+fn with_every(text: &str, column: &str, value: &str) -> String {
+    let line = |(line, row): (usize, &str)| format!("{row},{}\n", if line == 0 { column } else { value });
+    text.lines().enumerate().map(line).collect()
 }
 
 #[test]

@@ -157,7 +157,8 @@ impl Amount {
 /// Whole and decimal numbers, groups of three, powers of ten (`1.2e3`, `1.2 × 10³`), fractions
 /// (`7/16`, `1-3/16`, `1⅜`), feet and inches (`12' 3-1/2"`), hours and minutes, a sign, any
 /// spelling of the unit that [`Unit::named`] knows. A ratio may be `15:1`. A word such as `about`
-/// or `approx`, `~` and `=` are passed over: they do not change which value is stated. A range,
+/// or `approx`, `~` and `=` are passed over, in answers also a name before `=` or `:` (`F₀ = 1880 lbf`): they do not change
+/// which value is stated. A range,
 /// a limit (`max`, `<`, `±`) or a second number is refused, because it states no single value.
 ///
 /// Where a unit's name has two meanings (`lb`, `°C`) the wanted kind decides; `75°` or `75 degrees` as a
@@ -186,7 +187,8 @@ pub fn read(text: &str, wanted: &Wanted) -> Result<Amount, ReadError> {
     if kind == Kind::Choice {
         return Err(ReadError::NoSuchChoice { written: clip(&clean), choices: Vec::new() });
     }
-    let (negative, start) = parts::sign(parts::without_hedge(&clean));
+    let named = if wanted.spoken { parts::without_name(&clean, kind) } else { &*clean };
+    let (negative, start) = parts::sign(parts::without_hedge(named));
     let in_words = words::number(start, wanted);
     if in_words.is_some() && kind != Kind::Count {
         return Err(ReadError::NumberInWords { what: clip(&clean), wanted: kind });

@@ -50,6 +50,7 @@ messages! { pub(crate) SAYS {
     NO_UNIT = "problem-table-no-unit", "{unit} is no unit of {name}, which is {kind}.";
     NO_UNIT_BARE = "problem-table-no-unit-bare", "Take the bracket out of the heading.";
     NO_UNIT_MEND = "problem-table-no-unit-mend", "Write [{si}] or [{us}], say.";
+    NO_UNIT_ALONE = "problem-table-no-unit-alone", "Write [{unit}], say.";
     LACKS = "problem-table-lacks", "This machine has no {name}.";
     LACKS_MEND = "problem-table-lacks-mend", "Fill the cell in, or take the column or the machine out.";
 } }
@@ -272,6 +273,7 @@ fn column(heading: &Cell, reader: &mut Reader) -> Option<Column> {
         let [si, us] = System::ALL.map(|system| quantity.unit(system).symbol);
         let mend = match si {
             "" => told!(NO_UNIT_BARE),
+            _ if si == us => told!(NO_UNIT_ALONE, "unit" = si),
             _ => told!(NO_UNIT_MEND, "si" = si, "us" = us),
         };
         reader.say(

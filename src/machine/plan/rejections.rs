@@ -28,7 +28,7 @@ messages! { pub(crate) SAYS {
     WIDEN = "problem-draw-widen", "Widen the limit, or narrow the draws that break it.";
     MEND_VALUES = "problem-draw-mend-values", "Mend the values that break it.";
     OTHER_LIMIT = "problem-draw-other-limit", "Where your drive is right and the limit is not, take another one here, in place of that of {family}; change what it allows:\n{lines}";
-    LEAVE_OUT = "problem-draw-leave-out", "Where your drive cannot have this fault, leave it out, beside `like`:\n{line}";
+    LEAVE_OUT = "problem-draw-leave-out", "Where your values are right, your drive has too much in reserve to have this fault, or cannot have it: leave it out, beside `like`:\n{line}\nElse mend the values that keep it from being drawn.";
 } }
 
 /// Why no machine of a family could be drawn.
@@ -287,9 +287,15 @@ impl Plan {
     /// What can be done where machines with these faults break `limit`, with lines to copy.
     fn mend(&self, limit: Option<&Limit>, faults: &[usize]) -> String {
         let Some(limit) = limit else { return told!(NARROW) };
-        let mut out = match limit.of.is_empty() {
-            true => told!(WIDEN),
-            false => told!(MEND_VALUES),
+        let leave_out = match faults {
+            [fault] if !limit.of.is_empty() => Some(format!("without = [\"{}\"]", self.family.faults[*fault].id)),
+            _ => None,
+        };
+        // Sound machines have been drawn with the same values: they are more likely right than not.
+        let mut out = match (&leave_out, limit.of.is_empty()) {
+            (Some(line), _) => told!(LEAVE_OUT, "line" = line),
+            (None, true) => told!(WIDEN),
+            (None, false) => told!(MEND_VALUES),
         };
         if !limit.of.is_empty() && !matches!(limit.asked, Asked::Fault(_)) {
             let bound = |name: &str, value: f64| match value.is_finite() {
@@ -304,10 +310,6 @@ impl Plan {
                 if limit.asked == Asked::Healthy { "\nhealthy = true" } else { "" }
             );
             out += &format!(" {}", told!(OTHER_LIMIT, "family" = limit.of, "lines" = lines));
-        }
-        if let ([fault], false) = (faults, limit.of.is_empty()) {
-            let line = format!("without = [\"{}\"]", self.family.faults[*fault].id);
-            out += &format!("\n{}", told!(LEAVE_OUT, "line" = line));
         }
         out
     }

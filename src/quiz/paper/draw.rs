@@ -95,7 +95,7 @@ impl<'a> Draw<'a> {
         for row in &blueprint.rows {
             problems.extend(unknown(bank, row));
         }
-        if !blueprint.no_safety && !blueprint.rows.iter().any(|row| is_safe(bank, row)) {
+        if !blueprint.no_safety && !blueprint.rows.iter().any(|row| is_safe(bank, blueprint, row)) {
             problems.push(Problem::whole(NO_SAFETY.text(), ADD_SAFETY.text()));
         }
         if !problems.is_empty() {
@@ -164,7 +164,7 @@ impl<'a> Draw<'a> {
             ];
             let mut mend: Vec<String> = Vec::new();
             for (key, _, wider) in keys.iter().filter(|(_, is_set, _)| *is_set) {
-                let would = fitting(&mut self.settings, wider, &plans, system);
+                let would = fitting(&mut self.settings, (blueprint, wider), &plans, system);
                 if would > from {
                     mend.push(WITHOUT.say(&[("key", *key), ("count", &would.to_string())]));
                 }

@@ -55,7 +55,12 @@ pub(super) struct Supply {
 }
 
 /// How many items `row` may take about the families at `plans`.
-pub(super) fn fitting(settings: &mut Settings<'_>, row: &Row, plans: &[usize], system: System) -> usize {
+pub(super) fn fitting(
+    settings: &mut Settings<'_>,
+    (blueprint, row): (&Blueprint, &Row),
+    plans: &[usize],
+    system: System,
+) -> usize {
     let bank = settings.bank;
     let mut fits = |item: usize, spec: &Item| {
         let known = |plan: &&usize| spec.families.is_empty() || spec.families.contains(&bank.plans[**plan].family.id);
@@ -64,7 +69,7 @@ pub(super) fn fitting(settings: &mut Settings<'_>, row: &Row, plans: &[usize], s
         difficulty
             .is_some_and(|difficulty| row.difficulty.is_none_or(|(least, most)| (least..=most).contains(&difficulty)))
     };
-    let taken = bank.items.iter().enumerate().filter(|(_, spec)| row.takes(spec));
+    let taken = bank.items.iter().enumerate().filter(|(_, spec)| blueprint.takes(row, spec));
     let taken = taken.filter(|(_, spec)| row.weight.is_none_or(|weight| weight as usize >= spec.parts.len()));
     taken.filter(|(item, spec)| fits(*item, spec)).count()
 }
@@ -147,8 +152,8 @@ pub(super) fn unknown(bank: &Bank, row: &Row) -> Option<Problem> {
 }
 
 /// Whether all that the row can take are safety questions.
-pub(super) fn is_safe(bank: &Bank, row: &Row) -> bool {
-    bank.items.iter().filter(|item| row.takes(item)).all(|item| item.safety)
+pub(super) fn is_safe(bank: &Bank, blueprint: &Blueprint, row: &Row) -> bool {
+    bank.items.iter().filter(|item| blueprint.takes(row, item)).all(|item| item.safety)
 }
 
 /// The rows with what they can take in `system`.
@@ -167,7 +172,7 @@ pub(super) fn supply(
     for row in &blueprint.rows {
         let mut from = Vec::new();
         let mut reasons: Vec<String> = Vec::new();
-        for (item, spec) in bank.items.iter().enumerate().filter(|(_, item)| row.takes(item)) {
+        for (item, spec) in bank.items.iter().enumerate().filter(|(_, item)| blueprint.takes(row, item)) {
             let parts = spec.parts.len() as u32;
             if let Some(weight) = row.weight.filter(|weight| *weight < parts) {
                 let says = if weight == 1 { NO_WEIGHT_ONE } else { NO_WEIGHT };

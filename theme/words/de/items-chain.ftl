@@ -95,7 +95,7 @@ item-sprocket-diameters = Von der Kettennummer zum Kettenrad
     .a = Welche Teilung hat die Kette?
     .b-hint-1 = Die Kette liegt als Vieleck auf dem Rad. Eine halbe Seite und die Linie zu ihrer Ecke schließen den halben Winkel eines Zahns ein, 180° geteilt durch die Zähnezahl.
     .b = Welchen Teilkreisdurchmesser hat das kleine Kettenrad?
-    .c = Was zeigt ein Messschieber über den Zahnspitzen (Kopfkreisdurchmesser)?
+    .c = Wie groß ist der Durchmesser des Kreises durch die Zahnspitzen (Kopfkreisdurchmesser)?
 
 item-large-sprocket-speed = Welches Rad dreht wie schnell
     .text = Das kleine Kettenrad sitzt auf der Abtriebswelle des Getriebes, das große auf der getriebenen Welle. Am Motor wird ein Drehzahlmesser angesetzt. Maschine: { $machine }.

@@ -123,6 +123,7 @@ problem-expression-not-bare = Mit einer Einheit links muss rechts eine reine Zah
 problem-expression-other-kind = Verlangt ist hier { $wanted }, wie bei { $name }; dort steht { $is }.
 problem-expression-brackets = Schreiben Sie die Einheiten der Größen in eckigen Klammern, wie in chain.sag[mm].
 problem-expression-mend = Verbessern Sie den Ausdruck, oder schreiben Sie alle Einheiten in eckigen Klammern und die der Antwort links: [{ $si }] = ... oder [{ $us }] = ...
+problem-expression-mend-alone = Verbessern Sie den Ausdruck, oder schreiben Sie alle Einheiten in eckigen Klammern und die der Antwort links: [{ $unit }] = ...
 problem-expression-is-choice = { $name } ist eine Auswahl; daraus lässt sich nichts berechnen.
 problem-expression-take-out = Streichen Sie es.
 problem-expression-no-unit = { $unit } ist keine Einheit dafür: Verlangt ist { $kind }.
@@ -224,6 +225,7 @@ problem-table-note-mend = { $mend } Streichen Sie eine Spalte mit anderem, oder 
 problem-table-no-unit = { $unit } ist keine Einheit von { $name }: Verlangt ist { $kind }.
 problem-table-no-unit-bare = Streichen Sie die Klammer aus der Überschrift.
 problem-table-no-unit-mend = Schreiben Sie etwa [{ $si }] oder [{ $us }].
+problem-table-no-unit-alone = Schreiben Sie etwa [{ $unit }].
 problem-table-lacks = Dieser Maschine fehlt { $name }.
 problem-table-lacks-mend = Füllen Sie die Zelle aus, oder streichen Sie die Spalte oder die Maschine.
 
@@ -271,8 +273,9 @@ problem-draw-other-limit =
     Stimmt Ihr Antrieb und die Grenze nicht, setzen Sie hier eine andere an die Stelle der von { $family }; ändern Sie, was sie erlaubt:
     { $lines }
 problem-draw-leave-out =
-    Kann Ihr Antrieb diesen Fehler nicht haben, lassen Sie ihn weg, neben `like`:
+    Stimmen Ihre Werte, hat Ihr Antrieb zu viel Reserve für diesen Fehler oder kann ihn nicht haben: Lassen Sie ihn weg, neben `like`:
     { $line }
+    Sonst verbessern Sie die Werte, wegen denen er nicht gezogen werden kann.
 
 problem-nearest-follows = Dort folgt es aus { $values }.
 problem-nearest-mend-own = Diesen Wert ändern, oder woran er gemessen wird ({ $inputs }).

@@ -115,6 +115,7 @@ problem-exam-no-cautions = Ein Blatt über Maschinen muss Warnungen tragen.
 problem-exam-write-caution = Schreiben Sie mindestens eine, oder nehmen Sie die Zeile heraus; dann stehen die üblichen da.
 problem-exam-rows = Ein Prüfungsplan hat 1 bis { $most } Posten.
 problem-exam-add-row = Fügen Sie { $row } mit einem Thema, einer Fertigkeit oder einer Aufgabe und einer Anzahl hinzu.
+problem-exam-bare-share = Ohne Prozentzeichen ist { $text } { $percent } %, und verlangt ist ein Anteil zwischen 0 und { $most } %.
 problem-exam-no-share = { $text } ist kein Anteil zwischen 0 und { $most } %.
 problem-exam-of-topic = Thema { $name }
 problem-exam-of-skill = Fertigkeit { $name }

@@ -51,6 +51,19 @@ pub(super) fn without_hedge(text: &str) -> &str {
     hedge.unwrap_or(text)
 }
 
+/// `text` without what an answer is often begun with, as it stands on the sheet: `n₂ = 36.3 r/min`, `sag: 11 mm`. A unit of
+/// what is wanted stands at the wrong end of its number, a limit is no name, and with a second `=` nobody can tell.
+pub(super) fn without_name(text: &str, kind: Kind) -> &str {
+    let Some((name, rest)) = text.split_once(['=', '≈', ':']) else { return text };
+    let name = name.trim_end();
+    let is_name = name.starts_with(char::is_alphabetic)
+        && before_second_number(name).is_none()
+        && !rest.contains(['=', '≈'])
+        && Unit::named(name).all(|unit| unit.kind != kind)
+        && !LIMITS.iter().any(|limit| name.eq_ignore_ascii_case(limit));
+    if is_name { rest.trim_start() } else { text }
+}
+
 fn strip_start<'a>(text: &'a str, start: &str) -> Option<&'a str> {
     let (head, rest) = text.split_at_checked(start.len())?;
     head.eq_ignore_ascii_case(start).then_some(rest)

@@ -463,3 +463,27 @@ fn nothing_that_is_typed_causes_a_panic() {
     }
     assert!(good > 50, "{good}");
 }
+
+#[test]
+fn an_answer_may_begin_with_its_name() {
+    for (text, kind, base) in [
+        ("F₀ = 1.25 kN", Kind::Force, 1250.0),
+        ("F=1.25kN", Kind::Force, 1250.0),
+        ("H = 633 N", Kind::Force, 633.0),
+        ("sag: 11 mm", Kind::Length, 0.011),
+        ("D1 ≈ 152 mm", Kind::Length, 0.152),
+        ("ratio = 15:1", Kind::Ratio, 15.0),
+        ("Δt = 35 °C", Kind::TemperatureRise, 35.0),
+        ("v = -0.5 mm", Kind::Length, -0.0005),
+    ] {
+        let wanted = Wanted::new(kind);
+        approx::assert_relative_eq!(read(text, &wanted.as_spoken()).unwrap().base, base, max_relative = 1e-12);
+        assert!(read(text, &wanted).is_err(), "{text}: a file names a quantity once");
+    }
+    let refused = |text: &str, kind| read(text, &Wanted::new(kind).as_spoken()).unwrap_err();
+    assert!(matches!(refused("max = 5 mm", Kind::Length), ReadError::Range { .. }));
+    assert!(matches!(refused("lbs: 250", Kind::Force), ReadError::UnitFirst { .. }));
+    for text in ["F = 2 × 4500 N = 9000 N", "F 2 = 4500 N = 9 kN", "F ="] {
+        refused(text, Kind::Force);
+    }
+}
