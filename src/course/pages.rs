@@ -115,7 +115,7 @@ pub(crate) fn is_unruly(c: char) -> bool {
     matches!(c, '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}') || (c.is_control() && !matches!(c, '\n' | '\t'))
 }
 
-/// Escapes for HTML text and quoted attributes, as it is [`printed`].
+/// Escapes for HTML text and quoted attributes, as it is [`printed()`].
 fn escape(text: &str, out: &mut dyn Write) -> io::Result<()> {
     escape_typed(&printed(text), out)
 }

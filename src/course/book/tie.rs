@@ -1,4 +1,4 @@
-//! Text of a chapter as a page prints it ([`printed`]): "10 kW" gets the space that does not break, which the program's own
+//! Text of a chapter as a page prints it ([`printed()`]): "10 kW" gets the space that does not break, which the program's own
 //! amounts have already, and "the motor's plate" its apostrophe.
 
 use crate::pages::printed;
