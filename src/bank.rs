@@ -6,7 +6,7 @@ use drivecourse_machine::{Plan, System, did_you_mean, messages, quoted};
 use drivecourse_quiz::{Bank, FileProblem, Manifest};
 
 use crate::assets::{Assets, Files, MANIFEST};
-use crate::check_causes::Own;
+use crate::own_family::Own;
 
 use crate::words;
 use crate::words_scenarios::{Native, translate};

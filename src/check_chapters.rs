@@ -11,8 +11,8 @@ use drivecourse_quiz::paper::why;
 use drivecourse_quiz::{Bank, Item, Setting};
 
 use crate::check::Check;
-use crate::check_causes::Own;
 use crate::check_verdicts::each_alone;
+use crate::own_family::Own;
 use crate::{bank, course};
 
 messages! { pub(crate) SAYS {

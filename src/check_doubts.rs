@@ -1,17 +1,16 @@
 //! What `check` doubts in values of an author's own: a machine may have them, and seldom does.
 
 use drivecourse_machine::language::Message;
-use drivecourse_machine::{Case, Limit, Plan, Problem, QuantityId, Registry, amount, messages};
+use drivecourse_machine::{Case, Limit, Plan, Problem, QuantityId, Registry, messages};
 
 use crate::check::Check;
-use crate::check_causes::{Own, inputs};
 use crate::check_verdicts;
-use crate::undrawable::FROM_TO;
+use crate::own_family::Own;
 
 messages! { pub(crate) SAYS {
     ODD_LINKS = "check-odd-links", "{machine}: {value} links are an odd number, and such a chain closes with an offset link only, which is weaker.";
-    STEEP_CALLED_LEVEL = "check-steep-called-level", "{machine}: chain.lie is \"{value}\", and the line of centres climbs at {with} (chain.incline).";
-    LEVEL_CALLED_STEEP = "check-level-called-steep", "{machine}: chain.lie is \"{value}\", and the line of centres climbs at {with} only (chain.incline).";
+    STEEP_CALLED_LEVEL = "check-steep-called-level", "{machine}: chain.lie is {value}, and the line of centres climbs at {with} (chain.incline).";
+    LEVEL_CALLED_STEEP = "check-level-called-steep", "{machine}: chain.lie is {value}, and the line of centres climbs at {with} only (chain.incline).";
     SWAPPED = "check-swapped", "{machine}: {low} is {value}, above {high}, which is {with}.";
     SWAPPED_OF_ALL = "check-swapped-of-all", "{low} is {value} here, above {high}, which is {with}.";
     SWAP = "check-swap", "Swap them, or mend the one that is wrong.";
@@ -137,14 +136,13 @@ impl Check<'_> {
                 Some((name.clone(), case.value(low)?, case.value(high)?))
             };
             for (name, below, above) in rows.iter().filter_map(both).filter(|(_, below, above)| below > above) {
-                let written = |id: QuantityId, value| amount::write_exact(id.get(), value, own.plan.family.told_in);
                 let of_all = own.names(told_at);
                 let what = if of_all { SWAPPED_OF_ALL } else { SWAPPED }.say(&[
                     ("machine", name.as_str()),
                     ("low", low.get().id),
-                    ("value", &written(low, below)),
+                    ("value", &own.written(low, below)),
                     ("high", high.get().id),
-                    ("with", &written(high, above)),
+                    ("with", &own.written(high, above)),
                 ]);
                 let (path, text, span) = own.place(self.assets, told_at, Some(&name));
                 self.say(&path, &text, Problem { span, what, mend: SWAP.text().into() });
@@ -162,13 +160,7 @@ impl Check<'_> {
     pub(crate) fn far(&mut self, own: &Own<'_>) {
         let Some(pattern) = own.pattern else { return };
         for strange in own.plan.family.strange_beside(&pattern.family) {
-            let ends = |(low, high): (f64, f64)| {
-                let written = |value| amount::write_exact(strange.quantity.get(), value, own.plan.family.told_in);
-                if low == high {
-                    return written(low);
-                }
-                FROM_TO.say(&[("low", &written(low)), ("high", &written(high))])
-            };
+            let ends = |(low, high)| own.ends(strange.quantity, [low, high]);
             let what = FAR.say(&[
                 ("id", strange.quantity.get().id),
                 ("own", &ends(strange.own)),
@@ -190,26 +182,29 @@ impl Check<'_> {
             let (Some(of), Some(with)) = (find(doubt.of), find(doubt.with)) else { continue };
             // What the other family has is told of there. The one that the author wrote is where it is told.
             let Some(told_at) = [of, with].into_iter().find(|id| own.gives(*id)) else { continue };
-            for (name, cases) in rows {
+            let first = |(name, cases): &'_ (String, Vec<Case>)| {
                 let values = |case: &Case| Some((case.value(of)?, case.value(with)?));
-                let met = cases.iter().filter_map(values).find(|(value, beside)| (doubt.when)(*value, *beside));
-                let Some((value, beside)) = met else { continue };
-                let written = |id: QuantityId, value| match id.get().choices.get(value as usize) {
-                    Some(choice) => (*choice).to_owned(),
-                    None => amount::write_exact(id.get(), value, own.plan.family.told_in),
-                };
-                let words =
-                    [("machine", name.as_str()), ("value", &written(of, value)), ("with", &written(with, beside))];
-                let (path, text, span) = own.place(self.assets, told_at, Some(name));
+                let met = cases.iter().filter_map(values).find(|(value, beside)| (doubt.when)(*value, *beside))?;
+                Some((name.clone(), met))
+            };
+            let mut met: Vec<(String, (f64, f64))> = rows.iter().filter_map(first).collect();
+            // A value of the family's file is the same on all machines; what all have in common is told once of their column.
+            let is_common = met.len() > 1 && (own.names(told_at) || met.len() == rows.len());
+            if own.names(told_at) {
+                met.truncate(1);
+            }
+            for met in met.chunks(if is_common { met.len() } else { 1 }) {
+                let machines = met.iter().map(|(name, _)| name.as_str()).collect::<Vec<_>>().join(", ");
+                let value = own.ends(of, met.iter().map(|(_, (value, _))| *value));
+                let beside = own.ends(with, met.iter().map(|(_, (_, beside))| *beside));
+                let words = [("machine", machines.as_str()), ("value", &value), ("with", &beside)];
+                let row = met.first().map(|(name, _)| name.as_str()).filter(|_| !is_common);
+                let (path, text, span) = own.place(self.assets, told_at, row);
                 let problem = Problem { span, what: doubt.says.say(&words), mend: doubt.mend.text().into() };
                 let found = self.placed(&path, &text, problem);
                 // That it follows otherwise from the others says more.
                 if !self.notices.iter().any(|told| told.is_at(&found)) {
                     self.notices.push(found);
-                }
-                // A value of the family's file is the same on all of them.
-                if own.names(told_at) {
-                    break;
                 }
             }
         }
@@ -262,18 +257,15 @@ fn unusual_said(own: &Own<'_>, limit: &Limit, is_above: bool, met: &[&(String, V
     let nearest =
         if is_above { values.fold(f64::INFINITY, f64::min) } else { values.fold(f64::NEG_INFINITY, f64::max) };
     let machines = met.iter().map(|(name, _)| name.as_str()).collect::<Vec<_>>().join(", ");
-    let written = |id: QuantityId, value| amount::write_exact(id.get(), value, own.plan.family.told_in);
-    let from = inputs(own.plan, limit.quantity).into_iter();
-    let from = from.map(|id| format!("{} {}", id.get().id, written(id, case.values[id.index()]))).collect::<Vec<_>>();
     let (says, bound) = if is_above { (UNUSUAL_ABOVE, limit.at_most) } else { (UNUSUAL_BELOW, limit.at_least) };
     let what = says.say(&[
         ("machines", &machines),
         ("id", limit.quantity.get().id),
         ("name", limit.quantity.get().name),
-        ("value", &written(limit.quantity, nearest)),
+        ("value", &own.written(limit.quantity, nearest)),
         ("family", &limit.of),
-        ("bound", &written(limit.quantity, bound)),
+        ("bound", &own.written(limit.quantity, bound)),
         ("because", &limit.reason()),
     ]);
-    Problem::whole(what, UNUSUAL_MEND.say(&[("from", &from.join(", "))]))
+    Problem::whole(what, UNUSUAL_MEND.say(&[("from", &own.inputs_on(case, limit.quantity))]))
 }

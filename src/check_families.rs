@@ -7,8 +7,8 @@ use drivecourse_machine::{Plan, Problem, Registry, Rejections, heading, messages
 use drivecourse_quiz::Bank;
 
 use crate::check::Check;
-use crate::check_causes::Own;
 use crate::check_found::Found;
+use crate::own_family::Own;
 use crate::{bank, new, undrawable};
 
 messages! { pub(crate) SAYS {

@@ -5,13 +5,12 @@ use core::ops::Range;
 use std::collections::BTreeMap;
 
 use drivecourse_machine::{
-    Case, Draw, Kind, Known, Linked, Problem, QuantityId, Registry, Role, System, amount, did_you_mean, messages,
-    rounded_away,
+    Case, Draw, Kind, Known, Linked, Otherwise, Problem, QuantityId, Registry, Role, System, did_you_mean,
+    fixed_otherwise, messages, rounded_away,
 };
 
 use crate::check::Check;
-use crate::check_causes::Own;
-use crate::undrawable::FROM_TO;
+use crate::own_family::Own;
 
 messages! { pub(crate) SAYS {
     FOLLOWS = "check-follows", "{id} is {own} here, and {worked} by calculation ({relation}: from {from}).";
@@ -70,40 +69,35 @@ impl Check<'_> {
     /// Looks for what the family that theirs is like fixes, and that a value of an author's own makes otherwise: a steep drive
     /// judged by the window of a level one. Told at that value, of each machine that has it so.
     pub(crate) fn inherited(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)]) {
-        let is_fixed = |id: QuantityId| {
-            own.plan.family.roots.iter().any(|(root, draw)| *root == id && matches!(draw, Draw::Fixed(_)))
-        };
-        let inherited = own.plan.family.roots.iter().map(|(id, _)| *id).filter(|id| is_fixed(*id) && !own.gives(*id));
         // Of each value of an author's own, what it makes otherwise by itself and with what else is fixed or in the table.
-        let mut made: BTreeMap<QuantityId, Vec<(QuantityId, &Linked)>> = BTreeMap::new();
-        for id in inherited.filter(|id| id.get().kind != Kind::Choice) {
-            for by in Registry::get().giving(id).iter().map(|by| by.get()) {
-                let is_known = by.inputs().all(|input| is_fixed(input) || own.plan.tabled(input));
-                if let Some(input) = by.inputs().find(|input| own.gives(*input)).filter(|_| is_known) {
-                    made.entry(input).or_default().push((id, by));
-                    break;
-                }
+        let mut made: BTreeMap<QuantityId, Vec<Otherwise>> = BTreeMap::new();
+        for found in fixed_otherwise(&own.plan.family) {
+            let is_told = made.values().flatten().any(|told| told.id == found.id);
+            if found.id.get().kind == Kind::Choice || own.gives(found.id) || is_told {
+                continue;
+            }
+            if let Some(input) = found.by.inputs().find(|input| own.gives(*input)) {
+                made.entry(input).or_default().push(found);
             }
         }
         for (input, made) in made {
-            for (name, case) in rows.iter().filter_map(|(name, cases)| Some((name, cases.first()?))) {
-                let otherwise = made.iter().filter_map(|(id, by)| {
-                    let (fixed, worked) = (case.value(*id)?, by.eval(&case.values).ok()?);
-                    are_apart(*id, fixed, worked).then_some((*id, fixed, worked))
+            for (name, cases) in rows {
+                // A family without a table is its own only machine.
+                let place = own.plan.family.machines.iter().position(|machine| machine == name).unwrap_or_default();
+                let otherwise = made.iter().filter_map(|Otherwise { id, fixed, worked, .. }| {
+                    let worked = *worked.get(place)?;
+                    are_apart(*id, *fixed, worked).then_some((*id, *fixed, worked))
                 });
                 let otherwise: Vec<_> = otherwise.collect();
-                if otherwise.is_empty() {
-                    continue;
-                }
-                let written = |id: QuantityId, value| format!("{} {}", id.get().id, own.written(id, value));
+                let Some(case) = cases.first().filter(|_| !otherwise.is_empty()) else { continue };
                 let list = |texts: Vec<String>| texts.join(", ");
                 let what = INHERITED.say(&[
                     ("machine", name.as_str()),
                     ("input", input.get().id),
                     ("value", &own.written(input, case.values[input.index()])),
-                    ("worked", &list(otherwise.iter().map(|(id, _, worked)| written(*id, *worked)).collect())),
+                    ("worked", &list(otherwise.iter().map(|(id, _, worked)| own.named(*id, *worked)).collect())),
                     ("family", own.pattern.map_or("", |pattern| pattern.family.id.as_str())),
-                    ("own", &list(otherwise.iter().map(|(id, fixed, _)| written(*id, *fixed)).collect())),
+                    ("own", &list(otherwise.iter().map(|(id, fixed, _)| own.named(*id, *fixed)).collect())),
                 ]);
                 let ids = list(otherwise.iter().map(|(id, ..)| id.get().id.to_owned()).collect());
                 let (path, text, span) = own.place(self.assets, input, Some(name));
@@ -126,18 +120,12 @@ fn tell(
     both: &[Both],
     span: Option<Range<usize>>,
 ) -> Problem {
-    let ends = |values: &mut dyn Iterator<Item = f64>| {
-        let (low, high) =
-            values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| (low.min(value), high.max(value)));
-        let [low, high] = [low, high].map(|value| amount::write_exact(id.get(), value, own.plan.family.told_in));
-        if low == high { low } else { FROM_TO.say(&[("low", &low), ("high", &high)]) }
-    };
     let from: Vec<_> = by.inputs().map(|input| input.get().id).collect();
     let what = if machine.is_some() { FOLLOWS_OF } else { FOLLOWS }.say(&[
         ("machine", machine.unwrap_or_default()),
         ("id", id.get().id),
-        ("own", &ends(&mut both.iter().map(|(own, _)| *own))),
-        ("worked", &ends(&mut both.iter().map(|(_, worked)| *worked))),
+        ("own", &own.ends(id, both.iter().map(|(own, _)| *own))),
+        ("worked", &own.ends(id, both.iter().map(|(_, worked)| *worked))),
         ("relation", by.relation.id),
         ("from", &from.join(", ")),
     ]);

@@ -5,9 +5,9 @@ use serde::Deserialize;
 use toml::Spanned;
 
 use crate::check::Check;
-use crate::check_causes::Own;
 use crate::check_families::{LEFT_OUT, LEFT_OUT_MEND, WASTEFUL, rejections};
 use crate::check_verdicts::{shown_by, verdicts};
+use crate::own_family::Own;
 use crate::undrawable;
 
 /// The faults that the family in `text` leaves out, each with its place.

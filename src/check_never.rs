@@ -8,8 +8,8 @@ use drivecourse_machine::{Case, Plan, Problem, QuantityId, messages};
 use drivecourse_quiz::Bank;
 
 use crate::check::Check;
-use crate::check_causes::{Own, inputs};
 use crate::check_verdicts::verdicts;
+use crate::own_family::{Own, inputs};
 
 messages! { pub(crate) SAYS {
     NEVER = "check-never", "On no machine of this family is {id} (“{name}”) at “{verdict}”; of those of {family} {share} in 100 are. It is judged by {input}.";

@@ -4,12 +4,12 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Case, Kind, Plan, Problem, QuantityId, Registry, amount, messages, quoted};
+use drivecourse_machine::{Case, Kind, Plan, Problem, QuantityId, Registry, messages, quoted};
 use drivecourse_quiz::Bank;
 
 use crate::bank;
 use crate::check::Check;
-use crate::check_causes::{Own, inputs};
+use crate::own_family::{Own, inputs};
 
 messages! { pub(crate) SAYS {
     ALWAYS = "check-always", "Every sound machine of this family has {id} (“{name}”) at “{verdict}”; no sound machine of the program's own families has that.";
@@ -104,7 +104,7 @@ impl Check<'_> {
                 let met = |case: &&Case| case.value(id) == Some(verdict as f64);
                 let met = rows.iter().find_map(|(name, cases)| Some((name, cases.iter().find(met)?)));
                 let valued = met.map(|(name, case)| {
-                    let values = from.iter().map(|id| written(plan, case, *id)).collect::<Vec<_>>().join(", ");
+                    let values = own.inputs_on(case, id);
                     if names.len() == rows.len() && always { values } else { format!("{values} ({name})") }
                 });
                 let mut mend = says.say(&[("from", &valued.unwrap_or_default()), ("starts", &starts.join(", "))]);
@@ -158,7 +158,7 @@ impl Check<'_> {
             for (place, fault, usual, shown) in told {
                 said.extend(&shown);
                 let mends = |usual: &Plan| !shown_by(usual, place, &verdicts).is_empty();
-                if let Some((id, problem)) = shown.iter().find_map(|id| Some((*id, shared(plan, place, usual, *id)?))) {
+                if let Some((id, problem)) = shown.iter().find_map(|id| Some((*id, shared(&own, place, usual, *id)?))) {
                     let problem = own.problem(own.cause(&[id], mends), problem.what, problem.mend);
                     self.notice(&own.path, &own.text, problem);
                     continue;
@@ -176,12 +176,6 @@ impl Check<'_> {
             self.far(&own);
         }
     }
-}
-
-/// A quantity with its value on the machine of `case`, as the family's author reads it: `chain.rating 7.205 kW`.
-fn written(plan: &Plan, case: &Case, id: QuantityId) -> String {
-    let value = amount::write_exact(id.get(), case.values[id.index()], plan.family.told_in);
-    format!("{} {value}", id.get().id)
 }
 
 /// Every verdict that the program knows.
@@ -203,7 +197,8 @@ pub(crate) fn shown_by(plan: &Plan, fault: usize, verdicts: &[QuantityId]) -> BT
 
 /// That sound machines of `plan` break the limit of the verdict `id` as those with this `fault` do, which so shows no more; `usual`
 /// is a family in which none does. `None` where it is otherwise: a limit out of reach hides a fault too.
-fn shared(plan: &Plan, fault: usize, usual: &Plan, id: QuantityId) -> Option<Problem> {
+fn shared(own: &Own<'_>, fault: usize, usual: &Plan, id: QuantityId) -> Option<Problem> {
+    let plan = own.plan;
     let value = |case: &Case| case.value(id).map(|value| value as usize);
     let kept: BTreeSet<usize> = sound(usual).iter().filter_map(value).collect();
     let cases = sound(plan);
@@ -224,7 +219,6 @@ fn shared(plan: &Plan, fault: usize, usual: &Plan, id: QuantityId) -> Option<Pro
         ("fault", &fault.id),
         ("name", &fault.name),
     ]);
-    let from = inputs(plan, id).into_iter().map(|id| written(plan, first, id)).collect::<Vec<_>>().join(", ");
     // A bound has no holes: what lies between two verdicts of sound machines is one of theirs.
     let (low, high) = (*kept.first()?, *kept.last()?);
     let bound = |name: &str, place: usize, is_end: bool| match is_end {
@@ -237,7 +231,7 @@ fn shared(plan: &Plan, fault: usize, usual: &Plan, id: QuantityId) -> Option<Pro
         bound("at_least", low, low == 0),
         bound("at_most", high, high + 1 == quantity.choices.len()),
     );
-    Some(Problem::whole(what, SHARED_MEND.say(&[("from", &from), ("lines", &lines)])))
+    Some(Problem::whole(what, SHARED_MEND.say(&[("from", &own.inputs_on(first, id)), ("lines", &lines)])))
 }
 
 /// Some machines of `plan` with this fault, always the same ones.

@@ -6,7 +6,6 @@
 mod assets;
 mod bank;
 mod check;
-mod check_causes;
 mod check_chapters;
 mod check_doubts;
 mod check_families;
@@ -32,6 +31,7 @@ mod look;
 mod manual;
 mod new;
 mod new_table;
+mod own_family;
 mod papers;
 mod papers_alike;
 mod pdf;

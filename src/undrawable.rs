@@ -3,12 +3,12 @@
 use drivecourse_machine::chance::derive;
 use drivecourse_machine::language::Message;
 use drivecourse_machine::{
-    CannotDraw, OwnTable, Plan, Problem, QuantityId, Registry, Strange, System, amount, messages, quoted,
+    CannotDraw, OwnTable, Plan, Problem, QuantityId, Registry, Strange, System, messages, quoted,
 };
 use drivecourse_quiz::{Bank, FileProblem};
 
 use crate::assets::Assets;
-use crate::check_causes::{Own, text_of};
+use crate::own_family::{Own, from_to, text_of};
 use crate::{bank, check_left_out};
 
 messages! { pub(crate) SAYS {
@@ -21,7 +21,6 @@ messages! { pub(crate) SAYS {
     STRANGE_MEND = "check-strange-mend", "If your machines are so, leave it. If not, mend the unit in its heading, or the values.";
     BEHIND = "check-behind", "With {values} as the machines of {family} have it, they could be drawn: mend it here.";
     ALL_IN_ONE = "check-all-in-one", "All that your drive cannot have stands in one line; take out of it what it can have.";
-    FROM_TO = "check-from-to", "{low} to {high}";
 } }
 
 /// Seeds with which a machine of one sort is tried for before it is said that none can be drawn.
@@ -187,15 +186,8 @@ pub(crate) fn far(assets: &Assets, plan: &Plan, table: &OwnTable, strange: &Stra
 
 /// What is strange, as it is said of a column or of a cell.
 fn say(plan: &Plan, strange: &Strange, system: System, [column, cell]: [Message; 2]) -> String {
-    let ends = |(low, high): (f64, f64)| {
-        let write = |value: f64| amount::write_exact(strange.quantity.get(), value, system);
-        if low == high {
-            return write(low);
-        }
-        FROM_TO.say(&[("low", &write(low)), ("high", &write(high))])
-    };
     let machine = strange.row.and_then(|row| plan.family.machines.get(row)).cloned().unwrap_or_default();
-    let (own, usual) = (ends(strange.own), ends(strange.usual));
+    let [own, usual] = [strange.own, strange.usual].map(|ends| from_to(strange.quantity, ends, system));
     let said = if strange.row.is_some() { cell } else { column };
     said.say(&[
         ("machine", &machine),

@@ -14,8 +14,8 @@ use crate::assets::Assets;
 use crate::words::{self, foreseen, load, read, skills, take_on};
 use crate::words_scenarios::Native;
 use crate::{
-    assets, bank, check, check_causes, check_chapters, check_doubts, check_families, check_follows, check_found,
-    check_items, check_never, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, papers,
+    assets, bank, check, check_chapters, check_doubts, check_families, check_follows, check_found, check_items,
+    check_never, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, own_family, papers,
     papers_alike, pdf, practise, record, report_words, schema, serve, solve, spread, undrawable, usage,
     words_scenarios as scenarios,
 };
@@ -154,7 +154,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         bank::SAYS,
         check_families::SAYS,
         check_verdicts::SAYS,
-        check_causes::SAYS,
+        own_family::SAYS,
         check_doubts::SAYS,
         check_follows::SAYS,
         check_never::SAYS,

@@ -56,7 +56,9 @@ pub use family::{
 };
 pub use instrument::{Display, Figures, Instrument, Step};
 pub use path::{Choice as PathChoice, NoPath, Path};
-pub use plan::{CannotDraw, Case, Favoured, MOST_ATTEMPTS, Needs, Plan, Rejections, rounded_away};
+pub use plan::{
+    CannotDraw, Case, Favoured, MOST_ATTEMPTS, Needs, Otherwise, Plan, Rejections, fixed_otherwise, rounded_away,
+};
 #[cfg(not(wordless))]
 pub use plan::{Nearest, Short};
 pub use problem::{Problem, did_you_mean, did_you_mean_as, line_number, quoted, refusal};

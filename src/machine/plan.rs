@@ -20,7 +20,7 @@ use crate::registry::{QuantityId, Registry, RelationId};
 use crate::relation::{Eval, Given, Role, work};
 
 pub(crate) use agree::SAYS as AGREE_SAYS;
-pub use agree::rounded_away;
+pub use agree::{Otherwise, fixed_otherwise, rounded_away};
 pub use case::Case;
 #[cfg(not(wordless))]
 pub(crate) use nearest::SAYS as NEAREST_SAYS;

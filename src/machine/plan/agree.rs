@@ -3,10 +3,10 @@
 
 use super::placed;
 use crate::family::{Draw, Family, fixed_line, written};
-use crate::messages;
 use crate::problem::Problem;
 use crate::registry::{QuantityId, Registry};
 use crate::unit::Kind;
+use crate::{Linked, messages};
 
 messages! { pub(crate) SAYS {
     DISAGREES = "problem-plan-disagrees", "{name} is fixed to {value} here, but follows as {worked} from {inputs} ({relation}).";
@@ -18,66 +18,89 @@ messages! { pub(crate) SAYS {
 /// What a plate or a catalogue may round away: two figures.
 const ROUNDED: f64 = 0.05;
 
+/// A value that a family fixes, beside what a relation makes of others that it fixes or that stand in its table of machines.
+pub struct Otherwise {
+    /// Which quantity.
+    pub id: QuantityId,
+    /// What the family fixes it to (SI).
+    pub fixed: f64,
+    /// The relation that gives it.
+    pub by: &'static Linked,
+    /// What that makes of it (SI), for each machine in the order of the table; once in a family without one.
+    pub worked: Vec<f64>,
+}
+
+/// Of every value that `family` fixes and that is no limit with a source of its own, every relation that gives it from others
+/// which are fixed or in the table, whether it gives the same or not.
+pub fn fixed_otherwise(family: &Family) -> Vec<Otherwise> {
+    let fixed: Vec<(QuantityId, f64)> = family
+        .roots
+        .iter()
+        .filter_map(|(id, draw)| match draw {
+            Draw::Fixed(value) => Some((*id, *value)),
+            _ => None,
+        })
+        .collect();
+    let mut machines = vec![vec![f64::NAN; Registry::get().len()]; family.pool.len().max(1)];
+    for (place, values) in machines.iter_mut().enumerate() {
+        let row = family.pool.get(place).into_iter().flatten();
+        fixed.iter().chain(row).for_each(|(id, value)| values[id.index()] = *value);
+    }
+    let mut found = Vec::new();
+    for (id, fixed) in fixed {
+        if family.stated.iter().any(|stated| stated.quantity == id) {
+            continue;
+        }
+        for by in Registry::get().giving(id).iter().map(|by| by.get()) {
+            let known = |values: &Vec<f64>| by.inputs().all(|input| !values[input.index()].is_nan());
+            let worked: Option<Vec<f64>> =
+                machines.iter().map(|values| by.eval(values).ok().filter(|_| known(values))).collect();
+            found.extend(worked.map(|worked| Otherwise { id, fixed, by, worked }));
+        }
+    }
+    found
+}
+
 /// The values under `[fixed]`, without a source of their own, that a relation makes otherwise of other values that are
 /// fixed or in the table of machines, whichever of its machines is drawn; and those of the family that this one is like, where
 /// it is a value of the author's own that makes them otherwise.
 pub(super) fn disagreements(family: &Family) -> Vec<Problem> {
-    let mut fixed = vec![f64::NAN; Registry::get().len()];
-    for (id, draw) in &family.roots {
-        if let Draw::Fixed(value) = draw {
-            fixed[id.index()] = *value;
-        }
-    }
-    let mut machines = vec![fixed; family.pool.len().max(1)];
-    for (values, row) in machines.iter_mut().zip(&family.pool) {
-        row.iter().for_each(|(id, value)| values[id.index()] = *value);
-    }
-    let fixed = family.roots.iter().filter_map(|(id, draw)| match draw {
-        Draw::Fixed(value) => Some((*id, *value)),
-        _ => None,
-    });
-    let own_fixed: Vec<_> =
-        fixed.clone().filter(|(id, _)| family.place(*id, None).is_some()).map(|(id, _)| id).collect();
-    let common = fixed.filter(|(id, _)| !family.stated.iter().any(|stated| stated.quantity == *id));
-    let mut problems = Vec::new();
-    for (id, value) in common {
+    let is_own = |id: QuantityId| {
+        family.place(id, None).is_some()
+            && family.roots.iter().any(|(root, draw)| *root == id && matches!(draw, Draw::Fixed(_)))
+    };
+    let mut problems: Vec<Problem> = Vec::new();
+    let mut told = None;
+    for Otherwise { id, fixed, by, worked } in fixed_otherwise(family) {
         let own = family.place(id, None);
-        let Some((by, worked)) = Registry::get().giving(id).iter().find_map(|by| {
-            // What another family's file fixes, and nothing here changes, is told of there.
-            if own.is_none() && !by.get().inputs().any(|input| own_fixed.contains(&input)) {
-                return None;
-            }
-            let known = |values: &&Vec<f64>| by.get().inputs().all(|input| !values[input.index()].is_nan());
-            let machines = machines.iter().map(|values| Some(values).filter(known));
-            let worked: Option<Vec<f64>> = machines.map(|values| by.get().eval(values?).ok()).collect();
-            let worked = worked.filter(|worked| worked.iter().all(|worked| are_apart(id, value, *worked)))?;
-            Some((by, *worked.first()?))
-        }) else {
+        // What another family's file fixes, and nothing here changes, is told of there.
+        let concerns = own.is_some() || by.inputs().any(is_own);
+        // One relation that tells is enough.
+        if told == Some(id) || !concerns || !worked.iter().all(|worked| are_apart(id, fixed, *worked)) {
             continue;
-        };
-        let inputs: Vec<_> = by.get().inputs().map(|input| input.get().id).collect();
+        }
+        told = Some(id);
+        let Some(worked) = worked.first() else { continue };
+        let inputs: Vec<_> = by.inputs().map(|input| input.get().id).collect();
         let written = |value| written(id, value, family.told_in);
-        let is_own = own.is_some();
-        let says = if is_own { DISAGREES } else { OTHERWISE };
+        let says = if own.is_some() { DISAGREES } else { OTHERWISE };
         let what = told!(
             says,
             "name" = id.get().id,
-            "value" = written(value),
-            "worked" = written(worked),
+            "value" = written(fixed),
+            "worked" = written(*worked),
             "inputs" = inputs.join(", "),
-            "relation" = by.get().relation.id,
+            "relation" = by.relation.id,
         );
-        let mend = match is_own {
+        let mend = match own.is_some() {
             true => {
-                let line = format!("\"{}\" = {{ value = \"{}\", source = \"...\" }}", id.get().id, written(value));
+                let line = format!("\"{}\" = {{ value = \"{}\", source = \"...\" }}", id.get().id, written(fixed));
                 told!(DISAGREES_MEND, "line" = line)
             }
-            false => told!(OTHERWISE_MEND, "line" = fixed_line(id, worked, family.told_in)),
+            false => told!(OTHERWISE_MEND, "line" = fixed_line(id, *worked, family.told_in)),
         };
-        let place = own.or_else(|| {
-            let inputs = by.get().inputs().filter(|input| own_fixed.contains(input));
-            inputs.filter_map(|input| family.place(input, None)).next()
-        });
+        let place =
+            own.or_else(|| by.inputs().filter(|input| is_own(*input)).find_map(|input| family.place(input, None)));
         problems.push(placed(place, what, mend));
     }
     problems

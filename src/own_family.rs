@@ -1,10 +1,10 @@
-//! Which value of an author's own is behind what `check` finds in verdicts: the one that, put back to what it is in the family
-//! that theirs is like, makes the finding go away.
+//! A family of an author's own beside the one that it is like: what its file and its table give and where, and which of its
+//! values is behind what is found: the one that, put back to what it is in the other family, makes the finding go away.
 
 use core::ops::Range;
 use std::collections::VecDeque;
 
-use drivecourse_machine::{Draw, Family, OwnTable, Plan, Problem, QuantityId, amount, messages, quoted};
+use drivecourse_machine::{Case, Draw, Family, OwnTable, Plan, Problem, QuantityId, System, amount, messages, quoted};
 use drivecourse_quiz::Bank;
 use drivecourse_quiz::response::decode;
 
@@ -12,6 +12,7 @@ use crate::assets::Assets;
 
 messages! { pub(crate) SAYS {
     HERE = "check-here", "{id} is {value} here.";
+    FROM_TO = "check-from-to", "{low} to {high}";
     TABLE_STARTS = "check-table-starts", "In your table it starts from {columns}.";
 } }
 
@@ -162,10 +163,26 @@ impl<'a> Own<'a> {
 
     /// `value` of `id` as the family's author reads it.
     pub(crate) fn written(&self, id: QuantityId, value: f64) -> String {
-        match id.get().choices.get(value as usize) {
-            Some(choice) => quoted(choice),
-            None => amount::write_exact(id.get(), value, self.plan.family.told_in),
-        }
+        from_to(id, (value, value), self.plan.family.told_in)
+    }
+
+    /// As [`Self::written`], of several values: from the lowest to the highest.
+    pub(crate) fn ends(&self, id: QuantityId, values: impl IntoIterator<Item = f64>) -> String {
+        let ends = values
+            .into_iter()
+            .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| (low.min(value), high.max(value)));
+        from_to(id, ends, self.plan.family.told_in)
+    }
+
+    /// A quantity with its value, as the family's author reads it: `chain.rating 7.205 kW`.
+    pub(crate) fn named(&self, id: QuantityId, value: f64) -> String {
+        format!("{} {}", id.get().id, self.written(id, value))
+    }
+
+    /// What the family works `id` out from, each with its value on the machine of `case`.
+    pub(crate) fn inputs_on(&self, case: &Case, id: QuantityId) -> String {
+        let inputs = inputs(self.plan, id).into_iter();
+        inputs.map(|id| self.named(id, case.values[id.index()])).collect::<Vec<_>>().join(", ")
     }
 
     /// What the family fixes a quantity to, as a person reads it.
@@ -188,6 +205,15 @@ impl<'a> Own<'a> {
         let columns: Vec<_> = self.nearest_columns(id).iter().take(MOST_COLUMNS).map(|id| id.get().id).collect();
         (!columns.is_empty()).then(|| TABLE_STARTS.say(&[("columns", &columns.join(", "))]))
     }
+}
+
+/// From the lowest to the highest of some values of `id`, as a person writes them; one value where they are the same.
+pub(crate) fn from_to(id: QuantityId, (low, high): (f64, f64), system: System) -> String {
+    let [low, high] = [low, high].map(|value| match id.get().choices.get(value as usize) {
+        Some(choice) => quoted(choice),
+        None => amount::write_exact(id.get(), value, system),
+    });
+    if low == high { low } else { FROM_TO.say(&[("low", &low), ("high", &high)]) }
 }
 
 /// The text of a file beside the families, as its places count it.
