@@ -109,7 +109,7 @@ impl<'a> Cards<'a> {
 /// What papers, keys and results say besides their templates.
 #[must_use]
 pub fn messages() -> Vec<Message> {
-    [paper::SAYS, results::SAYS, crate::reference::SAYS].concat()
+    [paper::SAYS, results::SAYS, crate::reference::SAYS, crate::expand::OWN_SAYS].concat()
 }
 
 #[derive(Debug, Serialize)]

@@ -19,6 +19,7 @@
 //! are there, and the page's switch chooses.
 
 mod directive;
+mod own;
 mod question;
 
 #[cfg(test)]
@@ -46,7 +47,10 @@ use crate::portray::PICTURES;
 use crate::reference;
 
 use directive::{Body, FigureKeys, TopicKeys};
+use own::own_note;
 use question::Questions;
+
+pub(crate) use own::SAYS as OWN_SAYS;
 
 messages! { pub(crate) SAYS {
     // Names of something that is not there.
@@ -231,6 +235,7 @@ pub fn keys(word: &str) -> &'static [&'static str] {
 struct Workshop<'a> {
     cards: Cards<'a>,
     questions: Questions<'a>,
+    items: &'a [Item],
     plans: &'a [Plan],
     slots: Option<&'a Slots>,
 }
@@ -238,14 +243,22 @@ struct Workshop<'a> {
 impl<'a> Workshop<'a> {
     fn new(data: &'a CourseData, slots: Option<&'a Slots>) -> Self {
         let cards = Cards::new(&data.pages);
-        Self { cards, questions: Questions::new(&data.items, &data.plans, cards), plans: &data.plans, slots }
+        let questions = Questions::new(&data.items, &data.plans, cards);
+        Self { cards, questions, items: &data.items, plans: &data.plans, slots }
     }
 
     fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
         let mut out = String::with_capacity(text.len());
         let mut problems = Vec::new();
         let mut done = 0;
-        for (place, block) in directive::find(text).into_iter().enumerate() {
+        let blocks = directive::find(text);
+        let mut note = own_note(text, &blocks, self.items, self.plans);
+        for (place, block) in blocks.into_iter().enumerate() {
+            if let Some((at, note)) = note.take_if(|(at, _)| *at <= block.span.start) {
+                out.push_str(&text[done..at]);
+                out.push_str(&note);
+                done = at;
+            }
             let spot = Spot {
                 id: format!("{}-{}", slug(path), place + 1),
                 seed: name_hash(&format!("{path}#{}", place + 1)) % SEEDS,
@@ -265,6 +278,11 @@ impl<'a> Workshop<'a> {
                 }
                 Err(problem) => problems.push(block.placed(problem)),
             }
+        }
+        if let Some((at, note)) = note.filter(|(at, _)| *at >= done) {
+            out.push_str(&text[done..at]);
+            out.push_str(&note);
+            done = at;
         }
         out.push_str(&text[done..]);
         if problems.is_empty() { Ok(out) } else { Err(problems) }

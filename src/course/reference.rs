@@ -9,7 +9,7 @@ use drivecourse_machine::registry::nearest;
 use drivecourse_machine::topics::{self, Topic};
 use drivecourse_machine::working::formula_mathml;
 use drivecourse_machine::{
-    Draw, Kind, Linked, Plan, Registry, Role, Source, System, Unit, amount, did_you_mean, messages, told,
+    Draw, Kind, Linked, Plan, QuantityId, Registry, Role, Source, System, Unit, amount, did_you_mean, messages, told,
 };
 
 use crate::card::Cards;
@@ -99,9 +99,10 @@ struct Name {
 /// # Errors
 /// When the template has a fault.
 pub fn formulas(cards: &Cards<'_>, relations: &[&'static Linked], plans: &[Plan]) -> Result<Trusted, PageError> {
-    let rows = (relations.iter())
-        .filter(|linked| linked.relation.role != Role::Model)
-        .map(|linked| FormulaRow { own: own_values(linked, plans), ..formula_row(linked) });
+    let rows = (relations.iter()).filter(|linked| linked.relation.role != Role::Model).map(|linked| FormulaRow {
+        own: own_values(plans, |id| linked.inputs().any(|input| input == id)),
+        ..formula_row(linked)
+    });
     cards.fill("reference-formulas.html", &Rows { rows: rows.collect() })
 }
 
@@ -124,11 +125,12 @@ fn formula_row(linked: &'static Linked) -> FormulaRow {
     }
 }
 
-/// What a family states for itself of the inputs of a formula: `Our drive: gap allowed 0.04 mm (standard M-12)`.
-fn own_values(linked: &Linked, plans: &[Plan]) -> Vec<String> {
-    let mut out = Vec::new();
+/// What the families of `plans` state for themselves of the `wanted` quantities, told once where several state the same:
+/// `Our drive: gap allowed 0.04 mm (standard M-12)`.
+pub(crate) fn own_values(plans: &[Plan], wanted: impl Fn(QuantityId) -> bool) -> Vec<String> {
+    let mut out: Vec<(Vec<&str>, String)> = Vec::new();
     for family in plans.iter().map(|plan| &plan.family) {
-        for stated in family.stated.iter().filter(|stated| linked.inputs().any(|input| input == stated.quantity)) {
+        for stated in family.stated.iter().filter(|stated| wanted(stated.quantity)) {
             let quantity = stated.quantity.get();
             let value = family.roots.iter().find_map(|(id, draw)| match draw {
                 Draw::Fixed(value) if *id == stated.quantity => Some(*value),
@@ -138,17 +140,14 @@ fn own_values(linked: &Linked, plans: &[Plan]) -> Vec<String> {
                 System::ALL.map(|system| value.map(|value| amount::write(quantity, value, system))).to_vec();
             values.dedup();
             let values: Vec<String> = values.into_iter().flatten().collect();
-            let text = format!(
-                "{}: {} {} ({})",
-                family.name,
-                quantity.name,
-                values.join(&format!(" {} ", OR.text())),
-                stated.text()
-            );
-            out.push(capital(&text));
+            let text = format!("{} {} ({})", quantity.name, values.join(&format!(" {} ", OR.text())), stated.text());
+            match out.iter_mut().find(|(_, other)| *other == text) {
+                Some((names, _)) => names.push(&family.name),
+                None => out.push((vec![&family.name], text)),
+            }
         }
     }
-    out
+    out.into_iter().map(|(names, text)| capital(&format!("{}: {text}", names.join(", ")))).collect()
 }
 
 /// What the letters of a formula stand for and in which units their numbers enter: the result first.

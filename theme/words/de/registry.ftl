@@ -188,7 +188,7 @@ relation-drive-efficiency-powers = Wirkungsgrad des Getriebes aus zugeführter u
     .turn-lost-part = Sie haben den Verlustanteil angegeben; der Wirkungsgrad ist der Anteil, der durchkommt.
 
 relation-heat-rise-over-ambient = Übertemperatur des Gehäuses
-    .limits = bis 56 °C (100 °F) über der Umgebung ist zulässig; beide zur selben Zeit abgelesen, die Umgebung im Schatten neben dem Getriebe
+    .limits = beide zur selben Zeit abgelesen, die Umgebung im Schatten neben dem Getriebe
     .source = Definition der Temperaturdifferenz
     .turn-celsius-reading = Sie haben die Gehäusetemperatur selbst angegeben; eine Übertemperatur zählt ab der Umgebung, ziehen Sie diese also ab.
     .turn-fahrenheit-reading = Sie haben die Gehäusetemperatur selbst angegeben; eine Übertemperatur zählt ab der Umgebung, ziehen Sie diese also ab.
@@ -202,7 +202,7 @@ relation-heat-rise-over-ambient = Übertemperatur des Gehäuses
     .turn-added-in-f = Sie haben die beiden Temperaturen zusammengezählt; die Übertemperatur ist ihre Differenz.
 
 relation-heat-allowed-lower-of-two = Höchste zulässige Temperatur bei dieser Umgebung
-    .limits = 93 °C (200 °F) auf Dauer oder 56 °C (100 °F) über der Umgebung, das Niedrigere gilt
+    .limits = das Niedrigere gilt; üblich sind 93 °C (200 °F) auf Dauer und 56 °C (100 °F) über der Umgebung
     .turn-higher-of-two = Sie haben die höhere der beiden Grenzen genommen; beide müssen halten, also gilt die niedrigere.
     .turn-rise-as-reading-c = Sie haben die Grenze der Übertemperatur für eine Temperatur genommen; sie zählt ab der Umgebung, zählen Sie diese also dazu.
     .turn-rise-as-reading-f = Sie haben die Grenze der Übertemperatur für eine Temperatur genommen; sie zählt ab der Umgebung, zählen Sie diese also dazu.
@@ -219,7 +219,7 @@ relation-heat-allowed-rise-from-allowed-temperature = Größte zulässige Übert
 
 relation-heat-verdict-rise-and-sump-limit = Urteil über die Beharrungstemperatur
     .method = Über der Ölsumpfgrenze: anhalten und Ursache suchen. Sonst, über der Grenze der Übertemperatur: beobachten. Sonst zulässig. Ein Wert auf der Grenze besteht.
-    .limits = Beharrungstemperatur, keine aus der Erwärmung; bis 56 °C (100 °F) über der Umgebung zulässig, über 93 °C (200 °F) auf Dauer bedenklich
+    .limits = Beharrungstemperatur, keine aus der Erwärmung; übliche Grenzen sind 56 °C (100 °F) über der Umgebung und 93 °C (200 °F) auf Dauer
     .turn-celsius-reading = Sie haben die Gehäusetemperatur selbst gegen die Grenze der Übertemperatur gehalten; nur die Übertemperatur darf man dagegenhalten.
     .turn-fahrenheit-reading = Sie haben die Gehäusetemperatur selbst gegen die Grenze der Übertemperatur gehalten; nur die Übertemperatur darf man dagegenhalten.
     .turn-sump-limit-only = Sie haben nur auf die Temperatur gesehen; die Übertemperatur hat eine eigene Grenze.

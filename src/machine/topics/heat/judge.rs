@@ -75,7 +75,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             "added in °F" in Us: f_as_rise(t) + f_as_rise(a) => "You added the two temperatures; the rise is their difference.";
         },
     }
-    .limits("up to 100 °F (56 °C) over ambient is acceptable; both read at the same time, ambient in the shade beside the unit"),
+    .limits("both read at the same time, ambient in the shade beside the unit"),
     relation! {
         "heat.allowed/lower of two": "Highest temperature allowed at this ambient",
         "heat.allowed": Temperature = lower(sump, surface(a, limit)),
@@ -93,7 +93,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             "ambient taken off": surface(a, -limit) => "You took the rise limit off the ambient; add it.";
         },
     }
-    .limits("200 °F (93 °C) sustained, or 100 °F (56 °C) over ambient, whichever is lower"),
+    .limits("the lower rules; usual are 200 °F (93 °C) sustained and 100 °F (56 °C) over ambient"),
     relation! {
         "heat.allowed_rise/from allowed temperature": "Largest rise allowed at this ambient",
         "heat.allowed_rise": TemperatureRise = rise(allowed, a),
@@ -130,7 +130,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         },
     }
     .method("Above the sump limit: stop and find out why. Otherwise, above the rise limit: watch it. Otherwise acceptable. A value on the limit passes.")
-    .limits("settled temperature, not one met while warming up; up to 100 °F (56 °C) over ambient acceptable, above 200 °F (93 °C) sustained a worry"),
+    .limits("settled temperature, not one met while warming up; usual limits are 100 °F (56 °C) over ambient and 200 °F (93 °C) sustained"),
     relation! {
         "heat.peak_verdict/where it settles": "Verdict on the highest reading of the warm-up",
         "heat.peak_verdict": Choice = peak_verdict(peak, t, allowed),
