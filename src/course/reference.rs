@@ -130,7 +130,10 @@ fn formula_row(linked: &'static Linked) -> FormulaRow {
 pub(crate) fn own_values(plans: &[Plan], wanted: impl Fn(QuantityId) -> bool) -> Vec<String> {
     let mut out: Vec<(Vec<&str>, String)> = Vec::new();
     for family in plans.iter().map(|plan| &plan.family) {
-        for stated in family.stated.iter().filter(|stated| wanted(stated.quantity)) {
+        let mut own: Vec<_> = family.stated.iter().filter(|stated| wanted(stated.quantity)).collect();
+        // The least before the most.
+        own.sort_by_key(|stated| stated.quantity);
+        for stated in own {
             let quantity = stated.quantity.get();
             let value = family.roots.iter().find_map(|(id, draw)| match draw {
                 Draw::Fixed(value) if *id == stated.quantity => Some(*value),

@@ -8,6 +8,9 @@ use crate::marking::{Marking, Written};
 use crate::predict::{self, Cause};
 use crate::question::{Body, Key, Part, Question, keys};
 
+/// Rounding to two figures moves an answer by no more than this share of it.
+const COARSE: f64 = 0.05;
+
 /// How an answer turned out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, serde::Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -196,12 +199,19 @@ fn mark_part(
             {
                 return (quoted(Verdict::Carried, part.marks, explain::carried(part)), value);
             }
+            // What is right and rounded to two figures is no wrong turn, whatever else comes near it.
+            let coarse = amount.is_some_and(|read| {
+                let off = |key: &Key| (key.value - base).abs() / key.value.abs();
+                let near = 0.5 * read.step() / base.abs();
+                read.figures < 3 && again.iter().flatten().chain(keys).any(|key| off(key) <= near.min(COARSE))
+            });
             // Diagnose against the person's own earlier number where there is one.
             let mut causes = match &again {
+                _ if coarse => Vec::new(),
                 None => foreseen(predicted, *base),
                 Some(again) => foreseen(&foreseen_again(question, part, again), *base),
             };
-            if causes.is_empty() && again.is_some() {
+            if !coarse && causes.is_empty() && again.is_some() {
                 causes = foreseen(predicted, *base);
             }
             if causes.is_empty() && asked.get().kind != Kind::Choice {

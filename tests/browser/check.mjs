@@ -247,6 +247,9 @@ export const papers = async (browser, folder, report) => {
           texts.forEach((text, at) => {
             check(text.includes(`Sheet ${at + 1} of ${count}`), `${place}, sheet ${at + 1}`, "does not say which sheet it is");
             if (code) check(text.includes(code), `${place}, sheet ${at + 1}`, "does not carry the paper code");
+            // The line to write on stands with what is asked.
+            const lone = place.startsWith("papers") && /^\s*(Answer|Antwort)\b/.test(text);
+            check(!lone, `${place}, sheet ${at + 1}`, "begins with the line for an answer that is asked on the sheet before");
           });
         }
         page.quiet();

@@ -11,7 +11,7 @@ use super::directive::{Block, Body};
 use crate::reference::own_values;
 
 messages! { pub(crate) SAYS {
-    OWN_VALUES = "chapter-own-values", "Here these values are laid down. They go before the usual ones that this chapter names:";
+    OWN_VALUES = "chapter-own-values", "At your plant these values are laid down. They go before the usual ones that this chapter names:";
 } }
 
 /// A note with the values that the families of `plans` state for themselves, of the topics that the `blocks` of a chapter are

@@ -66,6 +66,32 @@ fn near_misses_earn_their_share_and_known_mistakes_nothing() {
 }
 
 #[test]
+fn what_is_right_and_rounded_to_two_figures_is_accused_of_nothing() {
+    let bank = bank();
+    let mut question = question(&bank, "angled", 10);
+    let value = question.parts[0].key().unwrap().value;
+    let accused = |question: &Question, figures: u8| {
+        let answer = written(question, 0, value, figures);
+        let answer = if figures == 2 { answer } else { written(question, 0, value * 1.02, figures) };
+        let mark = mark(question, &[&answer]).swap_remove(0);
+        (mark.verdict, !mark.causes.is_empty())
+    };
+    // A wrong turn that ends where rounding to two figures does, and so wide that it takes in two per cent more besides.
+    let crate::Body::Quantity { predicted, .. } = &mut question.parts[0].body else { panic!("a quantity is asked") };
+    let mut turn = predicted[0].clone();
+    (turn.value, turn.tolerance) = (value, 0.05 * value.abs());
+    *predicted = vec![turn];
+    let coarse: f64 = written(&question, 0, value, 2).split('\u{a0}').next().unwrap().parse().unwrap();
+    let unit = question.parts[0].asked().unwrap().get().unit(System::Si);
+    assert!(
+        (unit.to_base(coarse) - value).abs() > question.parts[0].key().unwrap().tolerance,
+        "the machine of the test must not be right in two figures: {coarse}"
+    );
+    assert_eq!(accused(&question, 2), (Verdict::Wrong, false), "rounded");
+    assert_eq!(accused(&question, 4), (Verdict::Wrong, true), "a wrong turn, given exactly");
+}
+
+#[test]
 fn figures_cost_a_mark_but_never_the_last() {
     let rule = Marking { figures: Some(Quoted { least: 3, most: 5, costs: 2 }), ..Marking::default() };
     let force = drivecourse_machine::Registry::get().find("load.overhung").unwrap();

@@ -52,7 +52,7 @@ reference-one-of-a-list = eines aus einer Liste
 reference-number = Anzahl
 reference-no-unit = ohne Einheit
 reference-or = oder
-chapter-own-values = Hier sind diese Werte festgelegt. Sie gehen den üblichen vor, die dieses Kapitel nennt:
+chapter-own-values = In Ihrem Betrieb sind diese Werte festgelegt. Sie gehen den üblichen vor, die dieses Kapitel nennt:
 
 ## Was an abgegebenen Dateien auffällt
 

@@ -103,6 +103,8 @@ pub(super) fn unit(rest: &str, wanted: &Wanted) -> Option<Result<(&'static Unit,
             let scale = wanted.scale.filter(|scale| scale.kind == kind);
             Some(scale.map(|scale| (scale, true)).ok_or(ReadError::WhichDegrees { wanted: kind }))
         }
+        // `35.1 pitches` is a plain number of them.
+        Some(found) if found.kind == Kind::Count && kind == Kind::Ratio => Some(missing()),
         Some(found) => Some(Err(ReadError::WrongKind { found, wanted: kind })),
         None => {
             let rest = HEDGES.iter().find_map(|hedge| strip_end(rest, hedge))?;

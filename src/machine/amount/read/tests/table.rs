@@ -113,6 +113,8 @@ pub(super) const READ: &[(&str, Kind, &str, f64, u8)] = &[
     ("75 deg F", Kind::Temperature, "°F", 75.0, 2),
     ("75 degrees Fahrenheit", Kind::Temperature, "°F", 75.0, 2),
     ("75℉", Kind::Temperature, "°F", 75.0, 2),
+    // A plain number of things that are counted.
+    ("35.1 pitches", Kind::Ratio, "", 35.1, 3),
     ("75 ºC", Kind::Temperature, "°C", 75.0, 2),
     ("-5 C", Kind::Temperature, "°C", -5.0, 1),
     ("35 °C", Kind::TemperatureRise, "°C", 35.0, 2),
