@@ -117,7 +117,7 @@ fn reports_come_as_text_page_table_and_json_the_same_each_time() {
     assert!(class.contains("<svg") && class.contains("decimal point"));
     // A yes that rests on one paper says so, on pages, in the terminal and in tables.
     assert!(class.contains("yes, on 1 paper (2 answers)") && class.contains("One paper alone is little to go by."));
-    assert!(due.starts_with("person,name,group,exam,state,alone,papers,answers,sat,"), "{due}");
+    assert!(due.contains("person,name,group,exam,state,alone,papers,answers,sat,"), "{due}");
     assert!(due.contains(",yes,1,2,"), "{due}");
     let told = |day: &str, language: &str| {
         let all = ["report", "class", "--records", "kept", "--as-of", day, "--language", language];
