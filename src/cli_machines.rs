@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use clap::Args;
 
 use crate::cli::{Module, Units};
+use crate::usage::seed;
 
 /// Options of `look`.
 #[derive(Debug, Args)]
@@ -12,7 +13,7 @@ pub(crate) struct Look {
     /// Name of a drive family; without it, the families are listed
     pub(crate) family: Option<String>,
     /// The machine's number: the same number is the same machine, everywhere
-    #[arg(long, default_value_t = 1, allow_negative_numbers = true)]
+    #[arg(long, default_value_t = 1, allow_negative_numbers = true, value_parser = seed)]
     pub(crate) seed: u64,
     /// Units to show; without it, those that the module names, else si
     #[arg(long, value_enum)]
@@ -58,7 +59,7 @@ pub(crate) struct Practise {
     #[arg(long)]
     pub(crate) family: Option<String>,
     /// Where the numbers start; the same seed gives the same questions
-    #[arg(long, default_value_t = 1, allow_negative_numbers = true)]
+    #[arg(long, default_value_t = 1, allow_negative_numbers = true, value_parser = seed)]
     pub(crate) seed: u64,
     /// How many questions
     #[arg(long, default_value_t = 5, value_parser = clap::value_parser!(u32).range(1..))]

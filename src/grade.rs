@@ -4,7 +4,7 @@ use std::io::Write as _;
 use std::path::Path;
 
 use anyhow::{Result, bail};
-use drivecourse_course::card::{candidate_result, class_results, unread};
+use drivecourse_course::card::{candidate_result, class_results, otherwise, unread};
 use drivecourse_course::pages::Pages;
 use drivecourse_course::pages::model::Head;
 use drivecourse_machine::messages;
@@ -19,7 +19,9 @@ messages! { pub(crate) SAYS {
     RESULTS_IN = "grade-results-in", "results in {folder}; open {file}";
     UNREAD_ONE = "grade-unread-one", "1 answer could not be read, and earned nothing so far:";
     UNREAD_MORE = "grade-unread-more", "{count} answers could not be read, and earned nothing so far:";
-    /// What an assessor can do about answers that could not be read.
+    OTHERWISE_ONE = "grade-otherwise-one", "1 answer is wrong as it was read, and would be right as it may be meant; its mark stands so far:";
+    OTHERWISE_MORE = "grade-otherwise-more", "{count} answers are wrong as they were read, and would be right as they may be meant; their marks stand so far:";
+    /// What an assessor can do about answers that could not be read, or may be meant otherwise.
     WHAT_TO_DO = "grade-what-to-do", "Look at the sheets. What was copied wrongly, mend with `drivecourse enter` and grade again; once it is recorded, record it\nagain with --correction. What stands so on the sheet and is worth marks, settle with `drivecourse override`.";
 } }
 
@@ -49,11 +51,13 @@ pub(crate) fn run(options: &cli::Grade, speech: &cli::Speech) -> Result<()> {
     if nothing {
         bail!(NO_ANSWERS.text());
     }
-    let unread = unread(&graded);
-    if !unread.is_empty() {
-        let said = if unread.len() == 1 { UNREAD_ONE } else { UNREAD_MORE };
-        eprintln!("drivecourse: {}", said.say(&[("count", &unread.len().to_string())]));
-        unread.iter().for_each(|line| eprintln!("  {}", clean(line)));
+    let told = [(unread(&graded), UNREAD_ONE, UNREAD_MORE), (otherwise(&graded), OTHERWISE_ONE, OTHERWISE_MORE)];
+    for (answers, one, more) in told.iter().filter(|(answers, ..)| !answers.is_empty()) {
+        let said = if answers.len() == 1 { one } else { more };
+        eprintln!("drivecourse: {}", said.say(&[("count", &answers.len().to_string())]));
+        answers.iter().for_each(|line| eprintln!("  {}", clean(line)));
+    }
+    if told.iter().any(|(answers, ..)| !answers.is_empty()) {
         WHAT_TO_DO.text().lines().for_each(|line| eprintln!("  {line}"));
     }
     // The exam may be named by its record.

@@ -122,7 +122,7 @@ pub(crate) fn person(report: &PersonReport) -> Result<Report> {
     Ok(Report {
         title: format!("{} ({}{group})", report.name, report.person),
         foot: format!("{}, {}", report.name, report.as_of.said()),
-        about: vec![as_of(report.as_of)],
+        about: [as_of(report.as_of)].into_iter().chain(rests_on(&report.standings)).collect(),
         cautions: cautions(&report.standings),
         sections: vec![
             ReportSection {
@@ -176,12 +176,30 @@ fn cautions(standings: &[Standing]) -> Vec<String> {
     missed.map(|standing| format!("{}, {}: {}", standing.name, standing.title, standing.says)).collect()
 }
 
+/// Whether a person may work alone, and on how much that rests.
+fn alone(standing: &Standing) -> String {
+    if !standing.alone {
+        return NOT_YET.text().to_owned();
+    }
+    let answers = match standing.answers {
+        1 => ONE_ANSWER.text().to_owned(),
+        count => said(ANSWERS, "count", &count.to_string()),
+    };
+    let says = if standing.papers == 1 { YES_ON_ONE } else { YES_ON };
+    says.say(&[("papers", &standing.papers.to_string()), ("answers", &answers)])
+}
+
+/// What is said beside a “yes”, where there is one among `standings`.
+fn rests_on(standings: &[Standing]) -> Option<String> {
+    standings.iter().any(|standing| standing.alone).then(|| YES_RESTS_ON.text().to_owned())
+}
+
 fn standing_row(standing: &Standing, named: bool) -> Vec<String> {
     let mut row = if named { vec![standing.name.clone(), standing.group.clone()] } else { Vec::new() };
     row.extend([
         standing.title.clone(),
         standing.state.says().text().to_owned(),
-        if standing.alone { YES } else { NOT_YET }.text().to_owned(),
+        alone(standing),
         day(standing.until),
         standing.says.clone(),
     ]);
@@ -233,7 +251,9 @@ pub(crate) fn class(report: &ClassReport) -> Result<Report> {
     Ok(Report {
         title: report.group.as_ref().map_or_else(|| CLASS.text().to_owned(), |group| said(CLASS_OF, "group", group)),
         foot: format!("{}, {}", CLASS.text(), report.as_of.said()),
-        about: vec![as_of(report.as_of), LATEST_DECIDES.text().into()],
+        about: ([as_of(report.as_of), LATEST_DECIDES.text().into()].into_iter())
+            .chain(rests_on(&report.standings))
+            .collect(),
         cautions: cautions(&report.standings),
         sections: vec![
             part(NOT_ALONE, false),
@@ -261,7 +281,10 @@ pub(crate) fn due(report: &DueReport) -> Report {
     Report {
         title: DUE_FOR_PAPER.text().into(),
         foot: format!("{}, {}", DUE.text(), report.as_of.said()),
-        about: vec![LAPSED_OR_LAPSING.say(&[("day", &report.as_of.said()), ("months", &report.within.to_string())])],
+        about: ([LAPSED_OR_LAPSING.say(&[("day", &report.as_of.said()), ("months", &report.within.to_string())])]
+            .into_iter())
+        .chain(rests_on(&report.due))
+        .collect(),
         cautions: Vec::new(),
         sections: vec![ReportSection {
             heading: EARLIEST.text().into(),

@@ -17,7 +17,10 @@ fn yes(value: bool) -> String {
 }
 
 pub(crate) fn standings_csv(standings: &[Standing]) -> String {
-    let names = ["person", "name", "group", "exam", "state", "alone", "sat", "until", "paper", "share", "says"];
+    let names = [
+        "person", "name", "group", "exam", "state", "alone", "papers", "answers", "sat", "until", "paper", "share",
+        "says",
+    ];
     let mut out = Writer::new(&names);
     for standing in standings {
         out.row(&[
@@ -27,6 +30,8 @@ pub(crate) fn standings_csv(standings: &[Standing]) -> String {
             standing.exam.clone(),
             standing.state.says().english.to_owned(),
             yes(standing.alone),
+            standing.papers.to_string(),
+            standing.answers.to_string(),
             date(standing.sat),
             date(standing.until),
             standing.code.clone(),

@@ -115,7 +115,11 @@ messages! { pub(crate) SAYS {
     POINTS = "report-points", "{points} points";
     REMOVED_COUNT = "report-removed-count", "People whose data was taken out on request are counted here, and nowhere by name.";
     UNEQUALLY_HARD = "report-unequal", "unequal";
-    YES = "report-yes", "yes";
+    YES_ON_ONE = "report-yes-on-one", "yes, on 1 paper ({answers})";
+    YES_ON = "report-yes-on", "yes, on {papers} papers ({answers})";
+    ONE_ANSWER = "report-one-answer", "1 answer";
+    ANSWERS = "report-answers", "{count} answers";
+    YES_RESTS_ON = "report-yes-rests-on", "Beside “yes” stands on how many papers it rests, passed one after the other and still holding, and on how many answers. One paper alone is little to go by.";
     NONE_HANDED_IN = "report-none-handed-in", "No paper that was handed in is in the records.";
     NONE_OF_THESE = "report-none-of-these", "No paper of that group or exam that was handed in is in the records; look at the names after --group and --exam.";
     NONE_ASKED = "report-none-asked", "No paper in the records asks such an item; look at the names after --item and --family.";

@@ -1,7 +1,7 @@
 //! What was typed: the arguments of a run, or help, or what is wrong with them, in the language of the run.
 //!
-//! English help and errors are clap's own. In another language help is shown by clap from the texts of `help.rs`, and
-//! errors are said here, from what clap tells of them.
+//! English help and errors are clap's own, save for numbers that are none. In another language help is shown by clap from
+//! the texts of `help.rs`, and errors are said here, from what clap tells of them.
 
 use std::ffi::OsString;
 use std::num::{IntErrorKind, ParseIntError};
@@ -36,9 +36,10 @@ messages! { pub(crate) ERRORS {
     NEEDS_EQUALS = "usage-needs-equals", "equal sign is needed when assigning values to '{argument}'";
     OTHER = "usage-other", "the arguments cannot be used";
     // Why a value is none.
-    NO_NUMBER = "usage-no-number", "invalid digit found in string";
-    NO_DIGITS = "usage-no-digits", "cannot parse integer from empty string";
-    TOO_LARGE = "usage-too-large", "number too large to fit in target type";
+    NO_NUMBER = "usage-no-number", "that is no whole number, such as 3";
+    NO_DIGITS = "usage-no-digits", "no number is written";
+    TOO_LARGE = "usage-too-large", "the number is too large or too small";
+    SEED = "usage-seed", "a seed is a whole number from 0 to {most}; the same seed draws the same numbers again";
     OUT_OF_RANGE = "usage-out-of-range", "{value} is not in {least}..={most}";
     NO_CHARACTER = "usage-no-character", "one character is wanted";
     // Tips.
@@ -67,12 +68,22 @@ pub(crate) fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Argu
     let code = ExitCode::from(u8::try_from(error.exit_code()).unwrap_or(2));
     let spoken =
         words::foreseen(Module::new(module).folder().as_deref(), &speech).filter(|words| words::take_on(words).is_ok());
+    // What the number reader says is meant for programmers.
+    let of_a_number = std::error::Error::source(&error).is_some_and(|source| source.is::<ParseIntError>());
     // Nothing more can be said where the terminal has gone away.
     let _ = match spoken {
-        None => error.print(),
-        Some(_) => tell(&error, &arguments),
+        None if !of_a_number => error.print(),
+        _ => tell(&error, &arguments),
     };
     Err(code)
+}
+
+/// The seed that `text` is.
+///
+/// # Errors
+/// A sentence that says what a seed is.
+pub(crate) fn seed(text: &str) -> Result<u64, String> {
+    text.parse().map_err(|_| SEED.say(&[("most", &u64::MAX.to_string())]))
 }
 
 /// What can be told of the language before the arguments are understood: what is asked for, the folder of the module, and

@@ -7,6 +7,7 @@ use anyhow::{Result, bail};
 use drivecourse_course::card;
 use drivecourse_course::words::{self as fluent, ENGLISH};
 use drivecourse_machine::language::{self, Message};
+use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{messages, words as registry};
 use drivecourse_quiz::explain::{name_skills, skill_as_written, skill_id};
 
@@ -37,6 +38,11 @@ messages! { pub(crate) SAYS {
     ITEMS = "words-items", "questions";
     EXAMS = "words-exams", "titles of exams";
     NOT_TRANSLATED = "words-not-translated", "{count} of {all} texts are not translated.";
+} }
+
+messages! { pub(crate) ERRORS {
+    NO_SUCH_TEXT = "error-no-such-text", "no text has {word} in its id; {mend}";
+    LISTS_ALL = "error-words-lists-all", "`drivecourse words` lists them all";
 } }
 
 /// One text that can be translated.
@@ -81,8 +87,18 @@ pub(crate) fn run(options: &cli::Words, speech: &cli::Speech) -> Result<()> {
     }
     let translated = |id: &str| known.as_ref().is_some_and(|words| words.places().contains_key(id));
     let mut out = String::new();
-    if !options.missing && options.only.is_none() {
-        out.push_str(&interface);
+    if let Some(word) = &options.only {
+        let of_interface = read(&assets, ENGLISH, false)?;
+        let ids = (groups.iter().flat_map(|group| &group.entries).map(|entry| entry.id.as_str()))
+            .chain(of_interface.places().keys().map(String::as_str));
+        is_there(word, ids)?;
+    }
+    if !options.missing {
+        let word = options.only.as_deref();
+        out.extend(interface.iter().filter_map(|(path, text)| {
+            let text = word.map_or_else(|| text.clone(), |word| with_ids(text, word));
+            (!text.is_empty()).then(|| format!("\n# theme/{path}\n\n{text}"))
+        }));
     }
     let (mut all, mut missing) = (0, 0);
     for group in groups {
@@ -107,13 +123,48 @@ pub(crate) fn run(options: &cli::Words, speech: &cli::Speech) -> Result<()> {
     }
 }
 
-/// The interface's words as they stand in their files.
-fn interface(assets: &Assets) -> Result<String> {
-    let mut out = String::new();
-    for (path, bytes) in assets.theme.iter().filter(|(path, _)| path.starts_with("words/en/")) {
-        let _ = write!(out, "\n# theme/{path}\n\n{}", files::text(path, bytes.clone())?);
+/// The interface's words as they stand in their files, by the path of each.
+fn interface(assets: &Assets) -> Result<Vec<(&str, String)>> {
+    let files = assets.theme.iter().filter(|(path, _)| path.starts_with("words/en/"));
+    files.map(|(path, bytes)| Ok((path.as_str(), files::text(path, bytes.clone())?))).collect()
+}
+
+/// The messages of a Fluent file whose ids hold `word`, with the lines that belong to each.
+fn with_ids(text: &str, word: &str) -> String {
+    let (mut out, mut wanted) = (String::new(), false);
+    for line in text.lines() {
+        // What belongs to a message is indented under it.
+        if !line.starts_with(' ') {
+            wanted = !line.starts_with('#') && line.split_once(" =").is_some_and(|(id, _)| id.contains(word));
+        }
+        if wanted {
+            out.push_str(&format!("{line}\n"));
+        }
     }
-    Ok(out)
+    out
+}
+
+/// Says which of `ids` is meant by `word`, where none of them holds it.
+fn is_there<'a>(word: &str, ids: impl Iterator<Item = &'a str> + Clone) -> Result<()> {
+    if ids.clone().any(|id| id.contains(word)) {
+        return Ok(());
+    }
+    // A word of one part may be a slip for one part of an id, and so on.
+    let parted = |c: char| matches!(c, '-' | '.');
+    let count = word.split(parted).count();
+    let parts = ids.clone().flat_map(|id| {
+        let starts = std::iter::once(0).chain(id.match_indices(parted).map(|(at, _)| at + 1));
+        starts.filter_map(move |start| {
+            let end = id[start..].match_indices(parted).nth(count - 1).map_or(id.len(), |(at, _)| start + at);
+            (id[start..end].split(parted).count() == count).then(|| &id[start..end])
+        })
+    });
+    let near = nearest(word, ids.chain(parts));
+    let mend = match near {
+        Some(near) => words::MEANT.say(&[("name", &format!("{near:?}"))]),
+        None => LISTS_ALL.text().to_owned(),
+    };
+    bail!(NO_SUCH_TEXT.say(&[("word", &format!("{word:?}")), ("mend", &mend)]))
 }
 
 /// Messages in the order of the list, attributes under their message.
@@ -196,6 +247,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         serve::ERRORS,
         schema::ERRORS,
         words::ERRORS,
+        ERRORS,
     ]
     .concat();
     let problems = [

@@ -18,7 +18,7 @@ use crate::trusted::Trusted;
 use crate::view;
 
 pub use paper::{Sheet, ask_for_the_way, asks_for_more, key_model, paper_model};
-pub use results::{candidate_result, class_results, unread};
+pub use results::{candidate_result, class_results, otherwise, unread};
 
 /// Fills the templates of cards.
 #[derive(Debug, Clone, Copy)]

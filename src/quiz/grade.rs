@@ -6,6 +6,7 @@
 //! nothing was handed in is absent: not passed, and left out of the statistics.
 
 mod export;
+mod otherwise;
 mod statistics;
 
 pub use export::{candidates_csv, parts_csv};
@@ -55,6 +56,9 @@ pub struct GradedPart {
     pub of: u32,
     /// How it was understood.
     pub read_as: String,
+    /// How else it may be meant, where that would be right and what was read is not; empty elsewhere.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub may_mean: String,
     /// The right answer.
     pub expected: String,
     /// How far off it may be; empty where it must be exact.
@@ -303,7 +307,11 @@ fn grade_question(number: usize, placed: &Placed, answers: &[Written], marking: 
     let marks = mark_by(question, answers, &marking);
     let danger = marks.iter().any(|mark| mark.causes.contains(&Cause::StopAccepted));
     let parts = (question.parts.iter().zip(marks).zip(answers).enumerate())
-        .map(|(index, ((part, mark), answer))| grade_part(index, question, part, mark, *answer))
+        .map(|(index, ((part, mark), answer))| {
+            let doubtful = matches!(mark.verdict, Verdict::Wrong | Verdict::Partial);
+            let may_mean = doubtful.then(|| otherwise::may_mean(question, index, answers, &marking)).flatten();
+            GradedPart { may_mean: may_mean.unwrap_or_default(), ..grade_part(index, question, part, mark, *answer) }
+        })
         .collect::<Vec<_>>();
     GradedQuestion {
         number,
@@ -329,6 +337,7 @@ fn grade_part(index: usize, question: &Question, part: &Part, mark: Mark, writte
         earned: mark.earned,
         of: mark.of,
         read_as: mark.read_as,
+        may_mean: String::new(),
         expected: part.right_answer(question.system),
         tolerance: explain::tolerance(question, part),
         says: mark.says,

@@ -260,6 +260,13 @@ fn mark_part(
     }
 }
 
+/// Whether `base` (SI) is right as the answer to `part`, or right from the person's `own` earlier answers.
+pub(crate) fn is_right(question: &Question, part: &Part, base: f64, own: &[Option<f64>]) -> bool {
+    let Body::Quantity { keys, .. } = &part.body else { return false };
+    let fitting = |keys: &[Key]| keys.iter().any(|key| fits(key, base));
+    fitting(keys) || from_own(question, part, own).is_some_and(|again| fitting(&again))
+}
+
 fn fits(key: &Key, base: f64) -> bool {
     // A hair above the tolerance still counts: the last bit of a conversion must not cost a mark.
     (base - key.value).abs() <= key.tolerance * (1.0 + 1e-9) + 1e-12 * key.value.abs()

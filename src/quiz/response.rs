@@ -7,7 +7,8 @@
 //! Decisions, each reported as a [`Notice`] with its line:
 //!
 //! * an unknown paper code, question or part: the row is left out; a code with a slip in it is told
-//!   from one that belongs to another exam, and the code that was meant is named, never assumed;
+//!   from one that belongs to another exam, and the code that was meant is named, never assumed; what is
+//!   wrong with a code is said once a file, with all its lines;
 //! * the same part answered twice: identical answers count once, else the later one counts; a blank
 //!   never wipes an answer;
 //! * a part without its letter is part a of a question with one part; of any other it is left out;
@@ -41,7 +42,7 @@ messages! { pub(crate) SAYS {
     UNCLOSED = "notice-unclosed", "A quotation mark opens here and is never closed: the rest was read as one cell.";
     TOO_MANY_CELLS = "notice-too-many-cells", "This row has more cells than the headings; it was left out.";
     SEVERAL_CELLS = "notice-several-cells", "The answer runs over several cells; it was read as {answer}.";
-    SWAPPED = "notice-swapped", "Paper {code} is {name}'s, but the row says {said}: swapped papers, or a code miscopied. It was left out.";
+    SWAPPED = "notice-swapped", "Paper {code} is {name}'s, but the row says {said}: swapped papers, or a code miscopied.";
     NO_QUESTION = "notice-no-question", "Paper {code} has questions 1 to {count}, and no {said}; the row was left out.";
     NO_PART = "notice-no-part", "Question {question} of paper {code} has parts a to {last}, and no {said}; the row was left out.";
     PLACE = "notice-place", "question {question} ({part}) of paper {code}";
@@ -51,11 +52,16 @@ messages! { pub(crate) SAYS {
     ANSWER_STANDS = "notice-answer-stands", "Blank, but {place} was answered at {line}; that answer stands.";
     OTHER_ANSWER = "notice-other-answer", "Another answer to {place} than at {line}: {later} counts, {earlier} does not.";
     NAMES_NO_PAPER = "notice-names-no-paper", "This row names no paper; it was left out.";
-    NO_PAPER = "notice-no-paper", "There is no paper {code} in the exam {exam}: it belongs to another exam or sitting. The row was left out.";
+    NO_PAPER = "notice-no-paper", "There is no paper {code} in the exam {exam}: it belongs to another exam or sitting.";
     SLIP = "notice-slip", "{said} has a slip in it: a character is wrong, or two are swapped.";
     NO_CODE = "notice-no-code", "{said} is no paper code: that has ten letters and figures, never 0 or O.";
     WAS_MEANT = "notice-was-meant", "Was {code} meant?";
     LEFT_OUT = "notice-left-out", "The row was left out.";
+    LINES_LEFT_OUT = "notice-lines-left-out", "Lines {lines} were left out.";
+    /// Of a file that has no lines, but answers one after another.
+    ANSWERS_LEFT_OUT = "notice-answers-left-out", "Answers {lines} were left out.";
+    FROM_TO = "notice-from-to", "{first} to {last}";
+    AND = "notice-and", "and";
     DAMAGED = "notice-damaged", "Some characters of this file are damaged; they are shown as \u{fffd}.";
     UTF_16 = "notice-utf-16", "Read as UTF-16, without its mark.";
     NO_UTF_8 = "notice-no-utf-8", "This file is not UTF-8; it was read as Windows-1252.";
@@ -116,13 +122,39 @@ pub struct Responses<'e> {
     files: Vec<String>,
     /// What was noticed, in the order of the files.
     pub notices: Vec<Notice>,
+    /// What is wrong with the codes of the file that is being read: what is said of each, and whose rows.
+    codes: BTreeMap<String, Refused>,
+}
+
+/// Rows of a file that are left out for what is wrong with their code.
+#[derive(Debug, Clone)]
+struct Refused {
+    /// Which notice tells of them.
+    notice: usize,
+    lines: Vec<usize>,
+}
+
+/// Why a row is left out.
+enum Why {
+    /// For what is wrong with its code, as with every row of that paper.
+    Code(String),
+    /// For something of its own.
+    Row(String),
 }
 
 impl<'e> Responses<'e> {
     /// None yet.
     pub fn new(exam: &'e Exam) -> Self {
         let papers = exam.papers.iter().map(|record| (record.code, record)).collect();
-        Self { exam, papers, given: BTreeMap::new(), kept: 0, files: Vec::new(), notices: Vec::new() }
+        Self {
+            exam,
+            papers,
+            given: BTreeMap::new(),
+            kept: 0,
+            files: Vec::new(),
+            notices: Vec::new(),
+            codes: BTreeMap::new(),
+        }
     }
 
     /// Adds a file, CSV or JSON as its first character says; later files count as later answers.
@@ -133,11 +165,13 @@ impl<'e> Responses<'e> {
             self.say(None, false, note);
         }
         let before = self.kept;
-        if text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']) {
+        let is_json = text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '[']);
+        if is_json {
             self.json(&text);
         } else {
             self.csv(&text);
         }
+        self.tell_codes(if is_json { ANSWERS_LEFT_OUT } else { LINES_LEFT_OUT });
         if self.kept == before && !self.notices.iter().any(|notice| notice.file == file) {
             self.say(None, false, NO_NEW.text());
         }
@@ -195,31 +229,56 @@ impl<'e> Responses<'e> {
     }
 
     fn take(&mut self, line: usize, written: Row) {
-        if let Err(says) = self.place(line, &written) {
-            self.say(Some(line), !(written.answer.trim().is_empty() && written.steps.trim().is_empty()), says);
+        let lost = !(written.answer.trim().is_empty() && written.steps.trim().is_empty());
+        match self.place(line, &written) {
+            Ok(()) => {}
+            Err(Why::Row(says)) => self.say(Some(line), lost, says),
+            Err(Why::Code(says)) => match self.codes.get_mut(&says) {
+                Some(refused) => {
+                    refused.lines.push(line);
+                    self.notices[refused.notice].lost |= lost;
+                }
+                None => {
+                    let refused = Refused { notice: self.notices.len(), lines: vec![line] };
+                    self.codes.insert(says, refused);
+                    self.say(Some(line), lost, String::new());
+                }
+            },
         }
     }
 
-    fn place(&mut self, line: usize, written: &Row) -> Result<(), String> {
+    /// Says what is wrong with the codes of a file that is read to its end, once for each; `several` names the rows where
+    /// more than one is left out.
+    fn tell_codes(&mut self, several: Message) {
+        for (says, Refused { notice, lines }) in std::mem::take(&mut self.codes) {
+            let left_out = match lines[..] {
+                [_] => LEFT_OUT.text().to_owned(),
+                _ => several.say(&[("lines", &runs(&lines))]),
+            };
+            self.notices[notice].says = format!("{says} {left_out}");
+        }
+    }
+
+    fn place(&mut self, line: usize, written: &Row) -> Result<(), Why> {
         let record = self.record(&written.paper)?;
         let code = record.code;
         let same = |name: &str| written.candidate.trim().to_lowercase() == name.to_lowercase();
         if !written.candidate.trim().is_empty() && !same(&record.candidate.name) && !same(&record.candidate.id) {
             let words = [("code", &*code.to_string()), ("name", &record.candidate.name), ("said", &written.candidate)];
-            return Err(SWAPPED.say(&words));
+            return Err(Why::Code(SWAPPED.say(&words)));
         }
         let count = record.questions.len();
         let question = number(&written.question).filter(|number| (1..=count).contains(number)).ok_or_else(|| {
             let words =
                 [("code", &*code.to_string()), ("count", &count.to_string()), ("said", &quoted(&written.question))];
-            NO_QUESTION.say(&words)
+            Why::Row(NO_QUESTION.say(&words))
         })?;
         let parts = record.questions[question - 1].parts;
         let part = part(&written.part, parts).ok_or_else(|| {
             let last = part_letter(parts.saturating_sub(1));
             let (code, question, last) = (code.to_string(), question.to_string(), last.to_string());
             let words = [("question", &*question), ("code", &code), ("last", &last), ("said", &quoted(&written.part))];
-            NO_PART.say(&words)
+            Why::Row(NO_PART.say(&words))
         })?;
         let place = (code, question - 1, part);
         let given = Given { text: written.answer.clone(), steps: written.steps.clone(), file: self.files.len(), line };
@@ -267,16 +326,14 @@ impl<'e> Responses<'e> {
         self.given.insert(place, given);
     }
 
-    fn record(&self, text: &str) -> Result<&'e Record, String> {
+    fn record(&self, text: &str) -> Result<&'e Record, Why> {
         if text.trim().is_empty() {
-            return Err(NAMES_NO_PAPER.text().into());
+            return Err(Why::Row(NAMES_NO_PAPER.text().into()));
         }
         match Code::read(text) {
-            Ok(code) => self
-                .papers
-                .get(&code)
-                .copied()
-                .ok_or_else(|| NO_PAPER.say(&[("code", &code.to_string()), ("exam", &quoted(&self.exam.id))])),
+            Ok(code) => self.papers.get(&code).copied().ok_or_else(|| {
+                Why::Code(NO_PAPER.say(&[("code", &code.to_string()), ("exam", &quoted(&self.exam.id))]))
+            }),
             Err(error) => {
                 let meant = Code::meant(text, self.papers.keys().copied());
                 let hint = meant
@@ -285,7 +342,7 @@ impl<'e> Responses<'e> {
                     NoCode::Slip => SLIP,
                     NoCode::Shape => NO_CODE,
                 };
-                Err(format!("{}{hint} {}", why.say(&[("said", &quoted(text))]), LEFT_OUT.text()))
+                Err(Why::Code(format!("{}{hint}", why.say(&[("said", &quoted(text))]))))
             }
         }
     }
@@ -310,6 +367,23 @@ impl<'e> Responses<'e> {
                 None => Written::default(),
             })
             .collect()
+    }
+}
+
+/// Numbers in the order of a file, runs of three and more as such: `2 to 9, 12 and 14`.
+fn runs(numbers: &[usize]) -> String {
+    let mut out: Vec<String> = Vec::new();
+    for run in numbers.chunk_by(|one, next| one + 1 == *next) {
+        match run {
+            [first, _, .., last] => {
+                out.push(FROM_TO.say(&[("first", &first.to_string()), ("last", &last.to_string())]));
+            }
+            few => out.extend(few.iter().map(usize::to_string)),
+        }
+    }
+    match out.split_last() {
+        Some((last, before)) if !before.is_empty() => format!("{} {} {last}", before.join(", "), AND.text()),
+        _ => out.concat(),
     }
 }
 

@@ -168,6 +168,56 @@ fn answers_that_cannot_be_read_are_named_with_what_to_do() {
     assert!(ran.err.contains("1 answer could not be read") && ran.err.contains("“12 mm”"), "{}", ran.err);
 }
 
+/// A right answer with a mark that people read in two ways: `1.250` for 1250, `63,100` for 63.1.
+fn marked_otherwise(expected: &str) -> String {
+    let (number, unit) = expected.rsplit_once(' ').unwrap();
+    let number: f64 = number.replace(' ', "").parse().unwrap();
+    if number < 1000.0 {
+        return format!("{number:.3} {unit}").replace('.', ",");
+    }
+    format!("{}.{:03} {unit}", number as u64 / 1000, number as u64 % 1000)
+}
+
+/// What is wrong as it was read and right as it may be meant is told beside what could not be read, and keeps its mark.
+#[test]
+fn answers_that_may_be_meant_otherwise_are_named_with_both_readings() {
+    let place = Place::new();
+    small(&place);
+    let right = answered(&place);
+    let mut answers = right.clone();
+    let code = answers[0].paper.clone();
+    answers[0].answer = marked_otherwise(&right[0].answer);
+    answers[1].answer = "1 N·m".into();
+    answers[2].answer = marked_otherwise(&right[2].answer);
+    answers[3].answer = "12".into();
+    let all = small_graded(&place, &answers);
+    let told: Vec<_> = parts(&all).iter().map(|(_, _, part)| plain(part["may_mean"].as_str().unwrap_or(""))).collect();
+    assert!(!told[0].is_empty() && !told[2].is_empty() && told[1].is_empty() && told[3].is_empty(), "{told:?}");
+    assert_eq!((&parts(&all)[0].2["verdict"], &parts(&all)[0].2["earned"]), (&json!("wrong"), &json!(0)));
+    let ran = place.run(&["grade", "exam", "filled.csv", "--module", "plant"]);
+    let err = plain(&ran.err);
+    for part in [
+        "drivecourse: 1 answer could not be read, and earned nothing so far:",
+        "drivecourse: 2 answers are wrong as they were read, and would be right as they may be meant; their marks stand so far:",
+        &format!("  Paper {code}, Ada Brenn, question 1 (a): “{}” was read as ", answers[0].answer),
+        &format!(", which is wrong; meant as {} it would be right.", told[0]),
+        "Bo Carrow, question 1 (a): ",
+    ] {
+        assert!(err.contains(part), "{part}: {err}");
+    }
+    assert_eq!(err.matches("drivecourse override").count(), 1, "what can be done is said once: {err}");
+    ran.done();
+    let page = plain(&place.text("exam/results/results.html"));
+    assert!(page.contains(&format!("meant as {} it would be right.", told[0])), "the class's page says so too");
+    // With the answers as they are right, and wrong ones that are wrong either way, there is nothing to settle.
+    answers[0].answer = right[0].answer.clone();
+    answers[2].answer = format!("9{}", marked_otherwise(&right[2].answer));
+    answers[3].answer = right[3].answer.clone();
+    place.write("filled.csv", csv(&answers));
+    let ran = place.run(&["grade", "exam", "filled.csv", "--module", "plant"]);
+    assert_eq!(ran.err, "", "{}", ran.err);
+}
+
 #[test]
 fn results_name_the_plant_and_date_of_the_papers() {
     let place = Place::new();

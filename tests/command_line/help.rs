@@ -103,8 +103,8 @@ fn what_is_wrong_with_a_command_is_told_in_german() {
         (&["look", "--fualt", "x"], &["die Angabe „--fualt“ gibt es hier nicht", "„--fault“"]),
         (&["papers"], &["diese Angaben fehlen:\n  --roster <LISTE>\n  --secret <DATEI>", "Aufruf: drivecourse papers"]),
         (&["look", "--units", "metric"], &["„metric“ ist kein Wert für „--units <EINHEITEN>“\n  [möglich: si, us]"]),
-        (&["look", "--seed", "x"], &["keine ganze Zahl"]),
-        (&["look", "--seed", "18446744073709551616"], &["zu groß"]),
+        (&["look", "--seed", "x"], &["„x“ ist kein Wert", "eine ganze Zahl von 0 bis 18446744073709551615"]),
+        (&["practise", "--count", "99999999999999999999"], &["zu groß"]),
         (&["look", "--spread", "1"], &["1 liegt nicht zwischen 2 und 100000"]),
         (&["look", "--fault", "a", "--spread", "5"], &["geht nicht zusammen mit „--spread <MASCHINEN>“"]),
         (&["practise", "--count"], &["braucht einen Wert"]),
@@ -117,7 +117,7 @@ fn what_is_wrong_with_a_command_is_told_in_german() {
             assert!(ran.err.contains(part), "{part}: {}", ran.err);
         }
         said_in_german(&told(&ran.err));
-        // In English clap itself speaks.
+        // In English clap itself speaks, save for numbers.
         assert!(place.run(arguments).err.starts_with("error: "), "{arguments:?}");
     }
     place.write("exam/nothing", "");
@@ -147,6 +147,30 @@ fn what_is_wrong_with_a_command_is_told_in_german() {
     place.run(&["grade", "exam", "antworten.csv"]).refused(&["kein Ordner einer Prüfung", "in diesem Ordner liegt"]);
     place.run(&["record", "exam", "--records", "r.db"]).refused(&["kein Ordner einer Prüfung"]);
     place.run(&["grade", "exam", "a.csv", "--language", "en"]).refused(&["is no exam folder"]);
+}
+
+/// English, too, says what is wanted, and not what a number reader tells a programmer.
+#[test]
+fn numbers_that_are_none_are_told_in_plain_words() {
+    let place = Place::new();
+    let seed = "a seed is a whole number from 0 to 18446744073709551615; the same seed draws the same numbers again";
+    for (arguments, because) in [
+        (&["look", "mixer", "--seed", "x"][..], seed),
+        (&["look", "mixer", "--seed", "-1"], seed),
+        (&["look", "mixer", "--seed", "1.5"], seed),
+        (&["look", "mixer", "--seed", "18446744073709551616"], seed),
+        (&["practise", "--seed="], seed),
+        (&["practise", "--count", "few"], "that is no whole number, such as 3"),
+        (&["look", "mixer", "--spread", "99999999999999999999"], "the number is too large or too small"),
+        (&["report", "due", "--within="], "no number is written"),
+    ] {
+        let ran = place.run(arguments);
+        assert_eq!((ran.code, ran.out.as_str()), (2, ""), "{arguments:?}");
+        let first = ran.err.lines().next().unwrap();
+        assert!(first.starts_with("error: invalid value '") && first.ends_with(because), "{arguments:?}: {}", ran.err);
+        assert!(ran.err.contains("For more information, try '--help'."), "{}", ran.err);
+    }
+    assert!(place.run(&["look", "mixer", "--seed", "18446744073709551615"]).done().contains("18446744073709551615"));
 }
 
 #[test]

@@ -115,6 +115,17 @@ fn reports_come_as_text_page_table_and_json_the_same_each_time() {
     let class = place.text("once/class.html");
     assert!(class.find("Must not work alone yet").unwrap() < class.find("Bo Carrow").unwrap());
     assert!(class.contains("<svg") && class.contains("decimal point"));
+    // A yes that rests on one paper says so, on pages, in the terminal and in tables.
+    assert!(class.contains("yes, on 1 paper (2 answers)") && class.contains("One paper alone is little to go by."));
+    assert!(due.contains("person,name,group,exam,state,alone,papers,answers,sat,"), "{due}");
+    assert!(due.contains(",yes,1,2,"), "{due}");
+    let told = |day: &str, language: &str| {
+        let all = ["report", "class", "--records", "kept", "--as-of", day, "--language", language];
+        place.run(&all).done()
+    };
+    assert!(told("2027-02-15", "en").contains("yes, on 1 paper (2 answers)"));
+    assert!(told("2027-02-15", "de").contains("ja, nach 1 Blatt (2 Antworten)"));
+    assert!(!told("2027-03-03", "en").contains("little to go by"), "where nobody may, nothing is said of it");
     let items = json(&place, &["items"]);
     assert_eq!((&items["items"][0]["asked"], &items["exams"][0]["papers"]), (&2.into(), &2.into()));
     // Ada's pass lapses; on the last day it still holds.

@@ -84,6 +84,25 @@ fn every_word_is_there_in_both_languages_and_none_is_left_over() {
 }
 
 #[test]
+fn a_word_that_no_id_holds_is_told_with_what_is_like_it() {
+    let place = Place::new();
+    for (word, mend) in [
+        ("unraed", "did you mean \"unread\"?"),
+        ("grade-unraed", "did you mean \"grade-unread\"?"),
+        ("grade-what-to-doo", "did you mean \"grade-what-to-do\"?"),
+        ("quite-another-thing", "`drivecourse words` lists them all"),
+    ] {
+        let told = format!("no text has {word:?} in its id; {mend}");
+        place.run(&["words", "--only", word]).refused(&[&told]);
+        place.run(&["words", "--missing", "--language", "de", "--only", word]).refused(&["Kennung"]);
+    }
+    // What pages say is listed with the rest, and with all its lines.
+    let said = place.run(&["words", "--only", "decimal-mark"]).done();
+    assert!(said.contains("# theme/words/en/") && said.contains("\ndecimal-mark ="), "{said}");
+    assert!(place.run(&["words", "--only", "grade-unread-one"]).done().contains("grade-unread-one = 1 answer"));
+}
+
+#[test]
 fn a_number_that_could_be_two_is_read_by_the_language() {
     let place = Place::new();
     german(&place);
@@ -223,7 +242,7 @@ fn commands_and_reports_speak_the_language_of_the_exam() {
     // Tables keep the names that spreadsheets go by; another language is there for the asking.
     let table = place.text("aus/class.csv");
     assert!(table.starts_with("\u{feff}person,") || table.starts_with("person,"), "{table}");
-    assert!(table.contains(",not passed,no,2026-03-02"), "{table}");
+    assert!(table.contains(",not passed,no,0,0,2026-03-02"), "{table}");
     let english =
         place.run(&["report", "class", "--records", "kept", "--language", "en", "--as-of", "2026-04-01"]).done();
     assert!(english.contains("As of 2026-04-01.") && english.contains("Must not work alone yet"), "{english}");

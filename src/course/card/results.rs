@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use drivecourse_machine::language::Message;
 use drivecourse_machine::{messages, topics};
 use drivecourse_quiz::Verdict;
 use drivecourse_quiz::explain::skill_name;
@@ -19,6 +20,8 @@ messages! { pub(crate) SAYS {
     NOT_PASSED = "result-not-passed", "not passed";
     UNREAD = "result-unread", "Paper {code}, {candidate}, question {number}: “{answer}” could not be read. {says}";
     UNREAD_PART = "result-unread-part", "Paper {code}, {candidate}, question {number} ({part}): “{answer}” could not be read. {says}";
+    OTHERWISE = "result-otherwise", "Paper {code}, {candidate}, question {number}: “{answer}” was read as {amount}, which is wrong; meant as {other} it would be right.";
+    OTHERWISE_PART = "result-otherwise-part", "Paper {code}, {candidate}, question {number} ({part}): “{answer}” was read as {amount}, which is wrong; meant as {other} it would be right.";
     MISSED = "result-missed", "not passed: safety question missed";
 } }
 
@@ -82,11 +85,23 @@ fn to_practise(paper: &GradedPaper) -> Vec<String> {
 /// unit of another kind is one of them: what was meant is not known.
 #[must_use]
 pub fn unread(graded: &Graded) -> Vec<String> {
+    let unread = |part: &GradedPart| matches!(part.verdict, Verdict::Unreadable | Verdict::WrongUnit);
+    answers(graded, unread, UNREAD, UNREAD_PART)
+}
+
+/// Every answer that is wrong as it was read and would be right as it may be meant: whose, where, what was written, how it was
+/// read and how else it may be meant, in the order of the papers.
+#[must_use]
+pub fn otherwise(graded: &Graded) -> Vec<String> {
+    answers(graded, |part| !part.may_mean.is_empty(), OTHERWISE, OTHERWISE_PART)
+}
+
+/// A line for each answer that is `among` those wanted; `in_part` says it of a question with several parts.
+fn answers(graded: &Graded, among: fn(&GradedPart) -> bool, alone: Message, in_part: Message) -> Vec<String> {
     let mut out = Vec::new();
     for paper in &graded.candidates {
         for question in &paper.questions {
-            let unread = |part: &&GradedPart| matches!(part.verdict, Verdict::Unreadable | Verdict::WrongUnit);
-            for part in question.parts.iter().filter(unread) {
+            for part in question.parts.iter().filter(|part| among(part)) {
                 let words = [
                     ("code", &*paper.code.to_string()),
                     ("candidate", &paper.candidate.name),
@@ -94,8 +109,10 @@ pub fn unread(graded: &Graded) -> Vec<String> {
                     ("part", &part.part.to_string()),
                     ("answer", part.answer.trim()),
                     ("says", &part.says),
+                    ("amount", &part.read_as),
+                    ("other", &part.may_mean),
                 ];
-                out.push(if question.parts.len() > 1 { UNREAD_PART.say(&words) } else { UNREAD.say(&words) });
+                out.push(if question.parts.len() > 1 { in_part } else { alone }.say(&words));
             }
         }
     }
@@ -138,7 +155,7 @@ pub fn class_results(plant: &str, date: Option<String>, graded: &Graded, remarks
             .map(|paper| Practice { candidate: paper.candidate.name.clone(), topics: to_practise(paper) })
             .filter(|practice| !practice.topics.is_empty())
             .collect(),
-        remarks: [remarks, unread(graded)].concat(),
+        remarks: [remarks, unread(graded), otherwise(graded)].concat(),
     }
 }
 

@@ -49,6 +49,17 @@ pub enum DecimalMark {
     Comma,
 }
 
+impl DecimalMark {
+    /// The other one.
+    #[must_use]
+    pub fn other(self) -> Self {
+        match self {
+            Self::Point => Self::Comma,
+            Self::Comma => Self::Point,
+        }
+    }
+}
+
 /// What sort of amount is wanted.
 #[derive(Debug, Clone, Copy)]
 pub struct Wanted {
@@ -150,6 +161,13 @@ impl Amount {
     pub fn understood(&self) -> String {
         error::READ_AS.say(&[("amount", &self.as_read())])
     }
+}
+
+/// `text` as one reads it who parts decimals with the other mark, where that is another number: `1.250` for 1250. `amount` is
+/// what it is as `wanted`.
+pub fn with_other_mark(text: &str, wanted: &Wanted, amount: &Amount) -> Option<Amount> {
+    let other = read(text, &wanted.with_mark(wanted.decimal.other())).ok()?;
+    (other.written != amount.written).then_some(other)
 }
 
 /// The amount that `text` states, in words and marks as people write them.

@@ -108,6 +108,44 @@ fn every_mess_is_said_at_its_line() {
     assert!(read(&exam, deep.as_bytes()).2.contains("not sound JSON"));
 }
 
+/// One slip is one remark, however many rows of the paper bear it: with its first line, and all its lines named.
+#[test]
+fn a_code_is_told_once_a_file_with_all_its_lines() {
+    let exam = exam();
+    let code = exam.papers[0].code;
+    let stranger = Code::new(12_345);
+    let mut rows = vec!["paper,candidate,question,part,answer".to_owned()];
+    // Lines 2 to 6, 8 and 9, 12 and 13, 15: a slip, with a row of the paper itself between.
+    for line in 2..=15 {
+        rows.push(match line {
+            7 => format!("{code},,1,a,1 mm"),
+            10 => format!("{stranger},,1,a,"),
+            11 => format!("{stranger},,1,b,2 mm"),
+            14 => format!("{code},Person 1,1,a,3 mm"),
+            _ => format!("OOPS,,1,a,{line} mm"),
+        });
+    }
+    let text = rows.join("\n");
+    let (answer, lines, says) = read(&exam, text.as_bytes());
+    assert_eq!(answer, "1 mm");
+    assert_eq!(lines, [(Some(2), true), (Some(10), true), (Some(14), true)], "{says}");
+    let said: Vec<&str> = says.lines().collect();
+    assert!(said[0].ends_with("never 0 or O. Lines 2 to 6, 8, 9, 12, 13 and 15 were left out."), "{says}");
+    assert!(said[1].ends_with("another exam or sitting. Lines 10 and 11 were left out."), "{says}");
+    assert!(said[2].ends_with("a code miscopied. The row was left out."), "{says}");
+    // Another file has its own remark, and blank rows alone lose nothing.
+    let mut responses = Responses::new(&exam);
+    responses.add("one.csv", b"paper,question,part,answer\nOOPS,1,a,\nOOPS,1,b,\nOOPS,2,a,\n");
+    responses.add(
+        "two.json",
+        b"[{\"paper\":\"OOPS\",\"question\":1,\"answer\":\"1\"},{\"paper\":\"OOPS\",\"question\":2,\"answer\":\"1\"}]",
+    );
+    let told: Vec<_> = responses.notices.iter().map(|n| (n.file.as_str(), n.line, n.lost)).collect();
+    assert_eq!(told, [("one.csv", Some(2), false), ("two.json", Some(1), true)]);
+    assert!(responses.notices[0].says.ends_with("Lines 2 to 4 were left out."), "{}", responses.notices[0]);
+    assert!(responses.notices[1].says.ends_with("Answers 1 and 2 were left out."), "{}", responses.notices[1]);
+}
+
 #[test]
 fn swapped_papers_are_seen() {
     let exam = exam();

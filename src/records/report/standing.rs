@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use drivecourse_machine::language::Message;
 use drivecourse_machine::messages;
+use drivecourse_quiz::Verdict;
 use serde::Serialize;
 
 use crate::date::Date;
@@ -75,6 +76,11 @@ pub struct Standing {
     pub state: State,
     /// Whether the person may work alone as far as this exam says.
     pub alone: bool,
+    /// On how many papers that rests: the latest and those right before it that pass and still hold. Nought where the
+    /// person may not work alone.
+    pub papers: usize,
+    /// How many answers stand on those papers, blanks left out.
+    pub answers: usize,
     /// Day of the latest paper handed in.
     pub sat: Option<Date>,
     /// Last day on which a pass holds; nothing where it holds for ever or there is none.
@@ -93,18 +99,21 @@ pub struct Standing {
 ///
 /// The latest paper that was handed in decides, passed or not; one not handed in decides only where there is no other.
 pub fn standings(papers: &[PaperRow], as_of: Date, within: u32) -> Vec<Standing> {
-    let mut latest: BTreeMap<(&str, &str), &PaperRow> = BTreeMap::new();
+    let mut of_each: BTreeMap<(&str, &str), Vec<&PaperRow>> = BTreeMap::new();
     for paper in papers {
-        let place = latest.entry((&paper.person, &paper.exam.name)).or_insert(paper);
-        // Nothing handed in sorts before every day.
-        if (paper.sat, paper.sitting) >= (place.sat, place.sitting) {
-            *place = paper;
-        }
+        of_each.entry((&paper.person, &paper.exam.name)).or_default().push(paper);
     }
-    latest.into_values().map(|paper| standing(paper, as_of, within)).collect()
+    let stands = |mut papers: Vec<&PaperRow>| {
+        // Nothing handed in sorts before every day.
+        papers.sort_by_key(|paper| (paper.sat, paper.sitting));
+        let (latest, before) = papers.split_last()?;
+        Some(standing(latest, before, as_of, within))
+    };
+    of_each.into_values().filter_map(stands).collect()
 }
 
-fn standing(paper: &PaperRow, as_of: Date, within: u32) -> Standing {
+/// How a person stands whose latest paper is `paper`; `before` are the others in this exam, the latest last.
+fn standing(paper: &PaperRow, before: &[&PaperRow], as_of: Date, within: u32) -> Standing {
     let until = paper.holds_until();
     let state = match (paper.sat, paper.passed, until) {
         (None, ..) => State::NothingHandedIn,
@@ -112,6 +121,17 @@ fn standing(paper: &PaperRow, as_of: Date, within: u32) -> Standing {
         (.., Some(until)) if until < as_of => State::Lapsed,
         (.., Some(until)) if until <= as_of.plus_months(within) => State::Due,
         _ => State::Ready,
+    };
+    let holds =
+        |paper: &&PaperRow| paper.sat.is_some() && paper.passed && paper.holds_until().is_none_or(|day| day >= as_of);
+    // The latest paper decides; what those before it say counts as far back as they say the same.
+    let rests_on: Vec<&PaperRow> = match state.alone() {
+        true => std::iter::once(paper).chain(before.iter().rev().copied().take_while(holds)).collect(),
+        false => Vec::new(),
+    };
+    let answers = |paper: &&PaperRow| {
+        let parts = paper.questions.iter().flat_map(|question| &question.parts);
+        parts.filter(|part| part.verdict != Verdict::Blank.name()).count()
     };
     let says = match (state, until) {
         (State::Lapsed, Some(until)) => HAS_LAPSED.say(&[("day", &until.said())]),
@@ -127,6 +147,8 @@ fn standing(paper: &PaperRow, as_of: Date, within: u32) -> Standing {
         title: paper.exam.title.clone(),
         state,
         alone: state.alone(),
+        papers: rests_on.len(),
+        answers: rests_on.iter().map(answers).sum(),
         sat: paper.sat,
         until,
         code: paper.code.clone(),

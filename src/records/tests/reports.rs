@@ -55,6 +55,32 @@ fn the_latest_paper_decides_and_a_pass_lapses() {
     assert_eq!(list, [("b2", "2026-01-10".to_owned(), false), ("a1", "2026-07-10".to_owned(), true)]);
 }
 
+/// Who may work alone does so on one paper, or on several passed in a row that still hold: the report says on how many.
+#[test]
+fn a_yes_says_on_how_many_papers_and_answers_it_rests() {
+    let ada = |number, right| paper(number, "a1", "Ada Brenn", right);
+    let store = store(&[
+        ("check", "2025-01-10", vec![ada(1, "1111"), paper(2, "b2", "Bo Carrow", "w111")]),
+        ("check", "2025-06-10", vec![ada(4, "1110"), paper(5, "b2", "Bo Carrow", "11w1")]),
+        ("check", "2025-08-10", vec![ada(6, "")]),
+        ("other", "2025-03-10", vec![ada(7, "1111")]),
+    ]);
+    let rests = |person: &str, day: &str| {
+        let class = store.class(&Filter { exam: Some("check".into()), ..Filter::default() }, date(day), 2).unwrap();
+        let own = class.standings.into_iter().find(|standing| standing.person == person).unwrap();
+        (own.alone, own.papers, own.answers)
+    };
+    assert_eq!(rests("a1", "2025-01-10"), (true, 1, 4));
+    // Blanks are no answers; a paper that was not handed in counts for nothing, nor does one of another exam.
+    assert_eq!(rests("a1", "2025-09-01"), (true, 2, 7));
+    // What has lapsed is nothing to rest on.
+    assert_eq!(rests("a1", "2026-01-11"), (true, 1, 3));
+    assert_eq!(rests("a1", "2026-06-11"), (false, 0, 0));
+    assert_eq!(rests("b2", "2025-01-10"), (false, 0, 0));
+    // The one before was not passed.
+    assert_eq!(rests("b2", "2025-07-01"), (true, 1, 4));
+}
+
 #[test]
 fn one_apprentice_with_skills_and_trend() {
     let store = store(&[

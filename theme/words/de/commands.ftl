@@ -22,6 +22,8 @@ papers-translated = alle { $all } Texte auf Blättern, Lösungen und Ergebnissen
 grade-results-in = Ergebnisse in { $folder }; zu öffnen: { $file }
 grade-unread-one = 1 Antwort war nicht zu lesen und zählt bisher nicht:
 grade-unread-more = { $count } Antworten waren nicht zu lesen und zählen bisher nicht:
+grade-otherwise-one = 1 Antwort ist falsch, wie sie gelesen wurde, und wäre richtig, wie sie gemeint sein kann; ihre Punkte bleiben bisher so:
+grade-otherwise-more = { $count } Antworten sind falsch, wie sie gelesen wurden, und wären richtig, wie sie gemeint sein können; ihre Punkte bleiben bisher so:
 grade-what-to-do =
     Sehen Sie die Blätter an. Was falsch abgeschrieben wurde, mit `drivecourse enter` verbessern und neu bewerten; ist es schon
     verbucht, mit --correction noch einmal verbuchen. Was so auf dem Blatt steht und Punkte verdient, mit `drivecourse override` regeln.

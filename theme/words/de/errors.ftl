@@ -23,6 +23,7 @@ usage-other = mit diesen Angaben geht es nicht
 usage-no-number = das ist keine ganze Zahl, wie sie hier gebraucht wird
 usage-no-digits = da steht keine Zahl
 usage-too-large = die Zahl ist zu groß oder zu klein
+usage-seed = hier gehört eine ganze Zahl von 0 bis { $most } hin; mit derselben Zahl wird wieder dasselbe gezogen
 usage-out-of-range = { $value } liegt nicht zwischen { $least } und { $most }
 usage-no-character = es muss genau ein Zeichen sein
 usage-like-argument = eine ähnliche Angabe gibt es: „{ $name }“
@@ -62,6 +63,8 @@ error-module-language = Für die Sprache { $code } gibt es keine Wörter.
 error-module-language-mend = Es gibt sie für { $codes }; Englisch braucht keine Zeile. Für eine andere legen Sie Dateien theme/words/{ $code }/*.ftl in das Modul.
 error-language-changed = die Sprache hat sich von { $before } in { $after } geändert: diesen Lauf beenden und neu beginnen
 error-which-language = die Sprache fehlt: --missing --language de
+error-no-such-text = kein Text hat { $word } in seiner Kennung; { $mend }
+error-words-lists-all = `drivecourse words` zählt sie alle auf
 error-did-you-mean = war { $name } gemeint?
 
 # Blätter und Prüfungen.

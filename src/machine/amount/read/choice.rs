@@ -17,7 +17,11 @@ pub fn letter(index: usize) -> char {
 /// The first of these that fits: the label, regardless of case, spaces and hyphens; its letter
 /// (`b`, `B)`), as every list of choices is shown with letters; its number counted from one
 /// (`2`, `2.`), or, if labels hold figures themselves, the label that holds that number
-/// (`2` is `foot 2`); the beginning of one label only.
+/// (`2` is `foot 2`); the beginning of one label only. Brackets, quotation marks, exclamation marks and the like round
+/// any of them do not matter (`"b"`, `Stop!`); a question mark does, for it says that somebody is in doubt.
+///
+/// A word from the middle or the end of one label is not enough, though no other label holds it: `stop` in `run on to the
+/// next planned stop` and `guard` in `take off the guard` may be meant for the opposite of their labels.
 ///
 /// # Errors
 /// [`ReadError::Ambiguous`] names the choices that fit alike, [`ReadError::NoSuchChoice`] all of them.
@@ -40,8 +44,9 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
             })),
         }
     };
-    if plain(&text).next().is_some() {
-        if let Some(found) = one_of(&|index| plain(choices[index]).eq(plain(&text))) {
+    let bare = unmarked(&text);
+    if plain(bare).next().is_some() {
+        if let Some(found) = one_of(&|index| plain(unmarked(choices[index])).eq(plain(bare))) {
             return found;
         }
         if let Some(index) = index_of_letter(&text, choices.len()) {
@@ -56,7 +61,7 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
             if let Some(found) = found {
                 return found;
             }
-        } else if let Some(found) = one_of(&|index| begins(choices[index], &text)) {
+        } else if let Some(found) = one_of(&|index| begins(choices[index], bare)) {
             return found;
         }
     }
@@ -110,9 +115,10 @@ fn begins(label: &str, text: &str) -> bool {
     plain(text).all(|c| label.next() == Some(c))
 }
 
-/// `text` without the brackets and full stop that may surround a letter or number.
+/// `text` without the marks that may stand round a choice. A point before a figure is part of a number.
 fn unmarked(text: &str) -> &str {
-    text.trim_start_matches('(').trim_end_matches([')', '.', ':', ' ']).trim()
+    const ROUND: [char; 10] = ['(', ')', '[', ']', '"', '\'', '!', ',', ';', ' '];
+    text.trim_start_matches(ROUND).trim_end_matches(|c| ROUND.contains(&c) || matches!(c, '.' | ':'))
 }
 
 fn index_of_letter(text: &str, count: usize) -> Option<usize> {
@@ -211,6 +217,17 @@ mod tests {
             ("input e", SIDES, 1),
             ("2", &["2 shims", "1 shim", "no shim"], 0),
             ("10", &["10", "1"], 0),
+            ("STOP!!", STATES, 2),
+            ("Stop.", STATES, 2),
+            ("\"stop\"", STATES, 2),
+            ("„Stop“!", STATES, 2),
+            ("(stop and report).", STATES, 2),
+            ("[b]", STATES, 1),
+            ("'B',", STATES, 1),
+            ("(3)!", STATES, 2),
+            ("(#3)", STATES, 2),
+            ("\"foot 2\"", FEET, 1),
+            ("tight (over 5 %)", &["slack", "tight (over 5 %)", "tight (over 5 %) and hot"], 1),
         ] {
             assert_eq!(read_choice(text, choices), Ok(index), "{text:?}");
         }
@@ -221,6 +238,15 @@ mod tests {
             ("0", STATES, "“0” is not one of the choices: write A, B or C."),
             ("4", STATES, "“4” is not one of the choices: write A, B or C."),
             ("-", SIDES, "“-” is not one of the choices: write A, B or C."),
+            ("()", SIDES, "“()” is not one of the choices: write A, B or C."),
+            ("!", SIDES, "“!” is not one of the choices: write A, B or C."),
+            // In doubt: an assessor decides.
+            ("stop?", STATES, "“stop?” is not one of the choices: write A, B or C."),
+            ("b?", STATES, "“b?” is not one of the choices: write A, B or C."),
+            (".2", STATES, "“.2” is not one of the choices: write A, B or C."),
+            // A word from within a label may be meant for its opposite.
+            ("stop", &["run on to the next planned stop", "report"], "“stop” is not one of the choices: write A or B."),
+            ("tight", &["not tight", "slack"], "“tight” is not one of the choices: write A or B."),
             ("foot 9", &["x"; 9], "“foot 9” is not one of the choices: write the letter of one of them."),
             (
                 "1",
@@ -245,6 +271,7 @@ mod tests {
             "b → d → a → c",
             "2 4 1 3",
             "B) D) A) C)",
+            "(B) (D) (A) (C)",
             "b-d-a-c",
         ] {
             assert_eq!(read_order(text, 4), Ok(vec![1, 3, 0, 2]), "{text:?}");

@@ -1,6 +1,6 @@
 //! Amounts as files state them: the same whatever the language, and only where they have one meaning.
 
-use super::{Amount, DecimalMark, Wanted, read};
+use super::{Amount, Wanted, read, with_other_mark};
 use crate::instrument::Figures;
 use crate::messages;
 use crate::problem::quoted;
@@ -68,8 +68,8 @@ fn in_doubt(text: &str, amount: &Amount) -> Option<[String; 2]> {
     if !text.contains(',') {
         return None;
     }
-    let other = read(text, &Wanted::new(amount.unit.kind).with_mark(DecimalMark::Comma)).ok()?;
-    (other.written != amount.written).then(|| [amount, &other].map(plainly))
+    let other = with_other_mark(text, &Wanted::new(amount.unit.kind), amount)?;
+    Some([amount, &other].map(plainly))
 }
 
 /// `amount` without any mark but the decimal point.

@@ -101,6 +101,7 @@ fn question(number: u64, place: usize, c: char) -> GradedQuestion {
                 ""
             }
             .into(),
+            may_mean: String::new(),
             expected: "1 mm".into(),
             tolerance: "± 0.1 mm".into(),
             says: if wrong { "You left out the 8." } else { "" }.into(),
