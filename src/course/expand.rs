@@ -20,11 +20,12 @@
 
 mod directive;
 mod question;
+mod whose;
 
 #[cfg(test)]
 mod tests;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
@@ -47,6 +48,7 @@ use crate::reference;
 
 use directive::{Body, FigureKeys, TopicKeys};
 use question::Questions;
+use whose::Said;
 
 messages! { pub(crate) SAYS {
     // Names of something that is not there.
@@ -108,6 +110,7 @@ pub struct CourseData {
 #[derive(Debug)]
 pub struct Expander {
     data: CourseData,
+    own: BTreeSet<String>,
     slots: Option<Slots>,
 }
 
@@ -115,7 +118,14 @@ impl Expander {
     /// An expander for a course with these items, families and templates.
     #[must_use]
     pub fn new(data: CourseData) -> Self {
-        Self { data, slots: None }
+        Self { data, own: BTreeSet::new(), slots: None }
+    }
+
+    /// Of a module that has the families called `own` itself: chapters say of their examples whether the machine is one of
+    /// these.
+    #[must_use]
+    pub fn of_module(self, own: BTreeSet<String>) -> Self {
+        Self { own, ..self }
     }
 
     /// Keeps cards and pictures back from the chapters: they are for [`crate::book::Options::slots`].
@@ -133,7 +143,7 @@ impl Expander {
         let next = AtomicUsize::new(0);
         let work = || {
             // A workshop for each thread: what was made ready for one card serves the next.
-            let workshop = Workshop::new(&self.data, self.slots.as_ref());
+            let workshop = Workshop::new(self, self.slots.as_ref());
             let mut done = Vec::new();
             loop {
                 let Some(place) = order.get(next.fetch_add(1, Ordering::Relaxed)) else { return done };
@@ -158,7 +168,7 @@ impl Expander {
     /// # Errors
     /// Every [`Problem`] in the chapter, each with its place in `text`.
     pub fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
-        Workshop::new(&self.data, None).chapter(path, text)
+        Workshop::new(self, None).chapter(path, text)
     }
 }
 
@@ -236,20 +246,26 @@ struct Workshop<'a> {
 }
 
 impl<'a> Workshop<'a> {
-    fn new(data: &'a CourseData, slots: Option<&'a Slots>) -> Self {
+    fn new(expander: &'a Expander, slots: Option<&'a Slots>) -> Self {
+        let Expander { data, own, .. } = expander;
         let cards = Cards::new(&data.pages);
-        Self { cards, questions: Questions::new(&data.items, &data.plans, cards), plans: &data.plans, slots }
+        Self { cards, questions: Questions::new(&data.items, &data.plans, own, cards), plans: &data.plans, slots }
     }
 
     fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
         let mut out = String::with_capacity(text.len());
         let mut problems = Vec::new();
         let mut done = 0;
-        for (place, block) in directive::find(text).into_iter().enumerate() {
+        let said = Said::default();
+        let blocks = directive::find(text);
+        // A worked example is what is leant on most: where there is one, nothing is said before it.
+        let worked = blocks.iter().position(|block| matches!(block.body, Ok(Body::Worked(_)))).unwrap_or(0);
+        for (place, block) in blocks.into_iter().enumerate() {
             let spot = Spot {
                 id: format!("{}-{}", slug(path), place + 1),
                 seed: name_hash(&format!("{path}#{}", place + 1)) % SEEDS,
                 level: block.level,
+                said: (place >= worked).then_some(&said),
             };
             match block.body.as_ref().map_err(Clone::clone).and_then(|body| self.expand(body, &spot)) {
                 Ok(html) => {
@@ -271,7 +287,7 @@ impl<'a> Workshop<'a> {
     }
 
     /// The HTML of one directive; a problem's place counts from the start of its TOML.
-    fn expand(&self, body: &Body, spot: &Spot) -> Result<Trusted, Problem> {
+    fn expand(&self, body: &Body, spot: &Spot<'_>) -> Result<Trusted, Problem> {
         match body {
             Body::Practice(keys) => self.questions.card("card.html", keys, spot),
             Body::Worked(keys) => self.questions.card("card-worked.html", keys, spot),
@@ -288,7 +304,7 @@ impl<'a> Workshop<'a> {
         }
     }
 
-    fn figure(&self, keys: &FigureKeys, spot: &Spot) -> Result<Trusted, Problem> {
+    fn figure(&self, keys: &FigureKeys, spot: &Spot<'_>) -> Result<Trusted, Problem> {
         let name = keys.name.get_ref();
         if !PICTURES.contains(&name.as_str()) {
             return Err(unknown(&keys.name, Sort::Picture, PICTURES.into_iter()));
@@ -298,13 +314,15 @@ impl<'a> Workshop<'a> {
 }
 
 /// Where a directive stands.
-struct Spot {
+struct Spot<'a> {
     /// Begins every id in its HTML; unique in the book.
     id: String,
     /// The seed it has by its place.
     seed: u64,
     /// Level of a heading that belongs here.
     level: u8,
+    /// What its chapter has said of its machines; none where it is too early for that.
+    said: Option<&'a Said>,
 }
 
 /// The relations that a table is about, at least one where `wanted`.

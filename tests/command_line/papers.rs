@@ -254,3 +254,67 @@ fn a_short_table_is_told_with_what_helps_and_keys_name_the_machine() {
         assert!(key.contains("That is the temperature of the housing itself"), "{key}");
     }
 }
+
+/// What each question of a paper says of its machine, and the table of what it gives.
+fn machines(paper: &str) -> Vec<(String, Vec<(String, String)>)> {
+    let paper = plain(paper);
+    let between = |text: &str, from: &str, to: &str| {
+        text.split_once(from).and_then(|(_, rest)| rest.split_once(to)).map(|(found, _)| found.to_owned())
+    };
+    let mut out = Vec::new();
+    for question in paper.split("<section class=\"question\"").skip(1) {
+        let first = between(question, "<p>", "</p>").unwrap();
+        let table = between(question, "<table class=\"givens\"", "</table>").unwrap_or_default();
+        let rows = table.split("<tr>").filter_map(|row| {
+            let name = between(row, "<th scope=\"row\">", "</th>")?;
+            Some((
+                name,
+                between(row, "<td class=\"number\">", " <span class=\"also-within\">")
+                    .or_else(|| between(row, "<td class=\"number\">", "</td>"))?,
+            ))
+        });
+        out.push((first, rows.collect()));
+    }
+    out
+}
+
+#[test]
+fn a_machine_that_comes_again_says_that_it_is_another_day() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,load,heat,start"]).done();
+    let table = place.text("plant/scenarios/families/our-drive.csv");
+    let (mut days, mut figures, mut firsts) = (0, 0, 0);
+    for rows in [1, 2] {
+        let kept: Vec<&str> = table.lines().take(1 + rows).collect();
+        place.write("plant/scenarios/families/our-drive.csv", kept.join("\n") + "\n");
+        let out = format!("exam-{rows}");
+        let papers = ["papers", "--module", "plant", "--exam", "first-check", "--roster", "first-group"];
+        place.run(&[&papers[..], &["--secret", "secret", "--out", &out]].concat()).done();
+        for file in std::fs::read_dir(place.path(&format!("{out}/papers"))).unwrap() {
+            let questions = machines(&std::fs::read_to_string(file.unwrap().path()).unwrap());
+            assert!(questions.len() > 6, "{questions:?}");
+            for (place, (first, givens)) in questions.iter().enumerate() {
+                let name = first.split(['.', ' ']).find(|word| word.starts_with("SC-")).unwrap();
+                let before: Vec<_> = questions[..place].iter().filter(|(first, _)| first.contains(name)).collect();
+                let again = first.starts_with(&format!("Machine {name} again, but "));
+                assert!(again || *first == format!("Machine {name}."), "{first}");
+                // Once a table of numbers has been seen, every other one of the machine says that it is not of that day.
+                let seen = before.iter().any(|(_, givens)| !givens.is_empty());
+                assert!(again || givens.is_empty() || !seen, "{first} {givens:?} after {before:?}");
+                assert!(!again || !before.is_empty(), "{first}");
+                let plates = ["Full-load current on the motor", "Design life", "Life wanted of the near bearing"];
+                let changed = |(name, value): &(String, String)| {
+                    plates.iter().any(|plate| name.starts_with(plate))
+                        && before.iter().flat_map(|(_, givens)| givens).any(|(was, old)| was == name && old != value)
+                };
+                if givens.iter().any(changed) {
+                    assert!(first.contains("with other figures"), "no day changes a plate: {first} {givens:?}");
+                }
+                days += usize::from(first.contains("on another day"));
+                figures += usize::from(first.contains("with other figures"));
+                firsts += usize::from(!again);
+            }
+        }
+    }
+    assert!(days > 10 && figures > 0 && firsts >= 9, "{days} {figures} {firsts}");
+}
