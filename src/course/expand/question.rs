@@ -100,7 +100,7 @@ impl<'a> Questions<'a> {
         let put = self.put(&keys.item, keys.family.as_ref(), keys.seed, keys.units, spot.seed)?;
         let show = if name == "card-worked.html" { Show::Worked } else { Show::Practice };
         let mut card = self.dress(&put, show, &spot.id, spot.level).map_err(|problem| at(problem, &keys.item))?;
-        card.whose = self.whose(put.plan, spot);
+        card.whose = self.whose(&put, spot);
         page(self.cards.fill(name, &card))
     }
 
@@ -161,7 +161,7 @@ impl<'a> Questions<'a> {
             let put = Put { item: &self.items[self.item(name)?], plan, case, questions };
             let id = format!("{}-{}", spot.id, number + 1);
             let mut card = self.dress(&put, Show::Practice, &id, spot.level).map_err(|problem| at(problem, name))?;
-            card.whose = self.whose(plan, spot);
+            card.whose = self.whose(&put, spot);
             html.push_str(page(self.cards.fill("card.html", &card))?.as_str());
             html.push_str("\n\n");
         }
@@ -317,9 +317,11 @@ impl<'a> Questions<'a> {
         Ok(out)
     }
 
-    /// Whose a machine of `plan` is, where that is said at `spot`.
-    fn whose(&self, plan: &Plan, spot: &Spot<'_>) -> Option<Whose> {
-        spot.said?.first(Whose::of(plan, self.own))
+    /// Whose the machine of a card is, where that is said at `spot`; nothing where the card has no number of it.
+    fn whose(&self, put: &Put<'_>, spot: &Spot<'_>) -> Option<Whose> {
+        let mut parts = put.questions.iter().flat_map(|question| &question.parts);
+        let has_numbers = parts.any(|part| !part.givens.is_empty() || part.asked().is_some());
+        spot.said.filter(|_| has_numbers)?.first(Whose::of(put.plan, self.own))
     }
 
     fn dress<'c>(&self, put: &'c Put<'a>, show: Show, id: &'c str, level: u8) -> Result<Card<'c>, Problem> {
