@@ -9,7 +9,7 @@ use drivecourse_quiz::Bank;
 use crate::check::Check;
 use crate::check_found::Found;
 use crate::own_family::Own;
-use crate::{bank, new, undrawable};
+use crate::{bank, new, sold_sizes, undrawable};
 
 messages! { pub(crate) SAYS {
     LACKS_COLUMN = "check-lacks-column", "The table of machines has no column {columns}; what would need it is not asked of this family.";
@@ -75,6 +75,7 @@ impl Check<'_> {
                 // Where it is what keeps machines from being drawn, that is said.
                 let far = far.filter(|far: &Found| told.iter().all(|told| !told.is_at(far)));
                 self.notices.extend(far);
+                self.notices.extend(sold_sizes::doubts(self.assets, plan, table).into_iter().map(Found::from));
             }
             self.found.extend(told);
             if !is_drawn {

@@ -51,6 +51,7 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
         bail!(broken.iter().map(|problem| problem.report(&file, &list)).collect::<Vec<_>>().join("\n"));
     }
     let pages = pages(assets)?;
+    let own = bank.plans.iter().map(|plan| plan.family.id.clone()).filter(|id| bank::is_own(assets, id)).collect();
     let bank = bank::for_chapters(assets, bank);
     let manifest = bank::manifest(assets).unwrap_or_default();
     let chapters = chapters(assets);
@@ -64,7 +65,8 @@ pub(crate) fn build(assets: &Assets, bank: Bank, out: &Path, units: Units, modul
         bank: bundle.bank().to_owned(),
     };
     let slots = Slots::default();
-    let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages }).keeping(&slots);
+    let expander = Expander::new(CourseData { items: bank.items, plans: bank.plans, pages });
+    let expander = expander.of_module(own).keeping(&slots);
     let or_usual = |own: String, usual: &str| if own.is_empty() { assets.words.say(usual, &[]) } else { own };
     let options = Options {
         title: or_usual(manifest.title, "course-title"),

@@ -43,6 +43,7 @@ mod report_tables;
 mod report_words;
 mod schema;
 mod serve;
+mod sold_sizes;
 mod solve;
 mod spread;
 mod terminal;

@@ -199,7 +199,7 @@ fn say(plan: &Plan, strange: &Strange, system: System, [column, cell]: [Message;
 }
 
 /// A problem in a file beside the families, at its line.
-fn in_file(assets: &Assets, name: &str, mut problem: Problem) -> FileProblem {
+pub(crate) fn in_file(assets: &Assets, name: &str, mut problem: Problem) -> FileProblem {
     let text = text_of(assets, name);
     let file = assets.shown(&format!("scenarios/families/{name}"));
     // A family of the program that is reused does not lie in the module.

@@ -17,7 +17,7 @@ use crate::words_scenarios::Native;
 use crate::{
     assets, bank, check, check_chapters, check_doubts, check_families, check_follows, check_found, check_items,
     check_never, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, own_family, papers,
-    papers_alike, pdf, practise, record, report_words, schema, serve, solve, spread, undrawable, usage,
+    papers_alike, pdf, practise, record, report_words, schema, serve, sold_sizes, solve, spread, undrawable, usage,
     words_scenarios as scenarios,
 };
 
@@ -210,6 +210,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         check_follows::SAYS,
         check_never::SAYS,
         undrawable::SAYS,
+        sold_sizes::SAYS,
         record::REFUSALS,
         look::SAYS,
         spread::SAYS,

@@ -3,6 +3,7 @@
 //! Everything goes through the templates below `theme/pages`, which escape all text; only formulas and drawings, which
 //! our own code makes, go in as they are.
 
+mod again;
 mod paper;
 mod results;
 
@@ -109,7 +110,7 @@ impl<'a> Cards<'a> {
 /// What papers, keys and results say besides their templates.
 #[must_use]
 pub fn messages() -> Vec<Message> {
-    [paper::SAYS, results::SAYS, crate::reference::SAYS, crate::expand::OWN_SAYS].concat()
+    [paper::SAYS, again::SAYS, results::SAYS, crate::reference::SAYS, crate::expand::OWN_SAYS].concat()
 }
 
 #[derive(Debug, Serialize)]

@@ -21,11 +21,12 @@
 mod directive;
 mod own;
 mod question;
+mod whose;
 
 #[cfg(test)]
 mod tests;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
@@ -49,6 +50,7 @@ use crate::reference;
 use directive::{Body, FigureKeys, TopicKeys};
 use own::own_note;
 use question::Questions;
+use whose::Said;
 
 pub(crate) use own::SAYS as OWN_SAYS;
 
@@ -112,6 +114,7 @@ pub struct CourseData {
 #[derive(Debug)]
 pub struct Expander {
     data: CourseData,
+    own: BTreeSet<String>,
     slots: Option<Slots>,
 }
 
@@ -119,7 +122,14 @@ impl Expander {
     /// An expander for a course with these items, families and templates.
     #[must_use]
     pub fn new(data: CourseData) -> Self {
-        Self { data, slots: None }
+        Self { data, own: BTreeSet::new(), slots: None }
+    }
+
+    /// Of a module that has the families called `own` itself: chapters say of their examples whether the machine is one of
+    /// these.
+    #[must_use]
+    pub fn of_module(self, own: BTreeSet<String>) -> Self {
+        Self { own, ..self }
     }
 
     /// Keeps cards and pictures back from the chapters: they are for [`crate::book::Options::slots`].
@@ -137,7 +147,7 @@ impl Expander {
         let next = AtomicUsize::new(0);
         let work = || {
             // A workshop for each thread: what was made ready for one card serves the next.
-            let workshop = Workshop::new(&self.data, self.slots.as_ref());
+            let workshop = Workshop::new(self, self.slots.as_ref());
             let mut done = Vec::new();
             loop {
                 let Some(place) = order.get(next.fetch_add(1, Ordering::Relaxed)) else { return done };
@@ -162,7 +172,7 @@ impl Expander {
     /// # Errors
     /// Every [`Problem`] in the chapter, each with its place in `text`.
     pub fn chapter(&self, path: &str, text: &str) -> Result<String, Vec<Problem>> {
-        Workshop::new(&self.data, None).chapter(path, text)
+        Workshop::new(self, None).chapter(path, text)
     }
 }
 
@@ -241,9 +251,10 @@ struct Workshop<'a> {
 }
 
 impl<'a> Workshop<'a> {
-    fn new(data: &'a CourseData, slots: Option<&'a Slots>) -> Self {
+    fn new(expander: &'a Expander, slots: Option<&'a Slots>) -> Self {
+        let Expander { data, own, .. } = expander;
         let cards = Cards::new(&data.pages);
-        let questions = Questions::new(&data.items, &data.plans, cards);
+        let questions = Questions::new(&data.items, &data.plans, own, cards);
         Self { cards, questions, items: &data.items, plans: &data.plans, slots }
     }
 
@@ -251,8 +262,11 @@ impl<'a> Workshop<'a> {
         let mut out = String::with_capacity(text.len());
         let mut problems = Vec::new();
         let mut done = 0;
+        let said = Said::default();
         let blocks = directive::find(text);
         let mut note = own_note(text, &blocks, self.items, self.plans);
+        // A worked example is what is leant on most: where there is one, nothing is said before it.
+        let worked = blocks.iter().position(|block| matches!(block.body, Ok(Body::Worked(_)))).unwrap_or(0);
         for (place, block) in blocks.into_iter().enumerate() {
             if let Some((at, note)) = note.take_if(|(at, _)| *at <= block.span.start) {
                 out.push_str(&text[done..at]);
@@ -263,6 +277,7 @@ impl<'a> Workshop<'a> {
                 id: format!("{}-{}", slug(path), place + 1),
                 seed: name_hash(&format!("{path}#{}", place + 1)) % SEEDS,
                 level: block.level,
+                said: (place >= worked).then_some(&said),
             };
             match block.body.as_ref().map_err(Clone::clone).and_then(|body| self.expand(body, &spot)) {
                 Ok(html) => {
@@ -289,7 +304,7 @@ impl<'a> Workshop<'a> {
     }
 
     /// The HTML of one directive; a problem's place counts from the start of its TOML.
-    fn expand(&self, body: &Body, spot: &Spot) -> Result<Trusted, Problem> {
+    fn expand(&self, body: &Body, spot: &Spot<'_>) -> Result<Trusted, Problem> {
         match body {
             Body::Practice(keys) => self.questions.card("card.html", keys, spot),
             Body::Worked(keys) => self.questions.card("card-worked.html", keys, spot),
@@ -306,7 +321,7 @@ impl<'a> Workshop<'a> {
         }
     }
 
-    fn figure(&self, keys: &FigureKeys, spot: &Spot) -> Result<Trusted, Problem> {
+    fn figure(&self, keys: &FigureKeys, spot: &Spot<'_>) -> Result<Trusted, Problem> {
         let name = keys.name.get_ref();
         if !PICTURES.contains(&name.as_str()) {
             return Err(unknown(&keys.name, Sort::Picture, PICTURES.into_iter()));
@@ -316,13 +331,15 @@ impl<'a> Workshop<'a> {
 }
 
 /// Where a directive stands.
-struct Spot {
+struct Spot<'a> {
     /// Begins every id in its HTML; unique in the book.
     id: String,
     /// The seed it has by its place.
     seed: u64,
     /// Level of a heading that belongs here.
     level: u8,
+    /// What its chapter has said of its machines; none where it is too early for that.
+    said: Option<&'a Said>,
 }
 
 /// The relations that a table is about, at least one where `wanted`.

@@ -28,7 +28,7 @@
 //! because = "less wrap lets the chain climb the teeth"
 //! # source = "site standard M-12" # where the bound comes from, if it comes from somewhere
 //! # healthy = true              # asked only of machines with nothing wrong
-//! # usual = true                # only keeps made-up machines usual: real ones, in a table of a family like this, need not keep it
+//! # usual = true                # only keeps made-up machines usual: real ones, in the table of a family like this, need not keep it
 //!
 //! [faults]
 //! healthy = 0.4                  # share of machines with nothing wrong
@@ -52,6 +52,7 @@
 //! name = "Bark conveyor, head drive"
 //! like = "quarry-conveyor"
 //! without = ["oil-over-full"]   # faults of the other one that this one cannot have
+//! # made_up = true              # the machines of its own table are no real ones: they keep what is usual
 //! ```
 //!
 //! `topics = ["chain", "heat"]` beside `like` takes over only what questions about these topics need of the other one: so

@@ -253,3 +253,45 @@ fn the_programs_translation_does_not_stand_for_an_authors_own_words() {
     std::fs::remove_dir_all(place.path("plant/theme")).unwrap();
     assert!(missing(&place).contains("exam-first-check = First look"));
 }
+
+#[test]
+fn a_heading_in_the_other_unit_of_power_is_doubted() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain"]).done();
+    let powers = |unit: &'static str, powers: &'static [&'static str]| {
+        move |text: &str| {
+            let mut out = String::new();
+            for (row, line) in
+                text.replacen("drive.motor_power [kW]", &format!("drive.motor_power [{unit}]"), 1).lines().enumerate()
+            {
+                let mut cells: Vec<&str> = line.split(',').collect();
+                if row > 0 {
+                    cells[1] = powers[(row - 1) % powers.len()];
+                }
+                out.push_str(&(cells.join(",") + "\n"));
+            }
+            out
+        }
+    };
+    assert!(place.text(TABLE).starts_with("machine,drive.motor_power [kW],"), "{}", place.text(TABLE));
+    let said = told(&place, TABLE, powers("hp", &["7.5", "11", "15", "18.5"]));
+    assert!(
+        said.contains("our-drive.csv:1:9: The column drive.motor_power is headed in hp, and every value"),
+        "{said}"
+    );
+    assert!(
+        said.contains("none is sold with 11 hp, 18.5 hp.") && said.contains("write \"drive.motor_power [kW]\""),
+        "{said}"
+    );
+    let said = told(&place, TABLE, powers("kW", &["7.5", "10", "15", "20"]));
+    assert!(
+        said.contains("none is sold with 10 kW, 20 kW.") && said.contains("write \"drive.motor_power [hp]\""),
+        "{said}"
+    );
+    for (unit, mixed) in
+        [("kW", &["7.5", "10", "11"][..]), ("hp", &["10", "11"]), ("kW", &["7.5", "15"]), ("kW", &["10 hp", "15 hp"])]
+    {
+        let said = told(&place, TABLE, powers(unit, mixed));
+        assert!(!said.contains("motors are sold"), "{unit} {mixed:?}: {said}");
+    }
+}

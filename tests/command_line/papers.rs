@@ -254,3 +254,79 @@ fn a_short_table_is_told_with_what_helps_and_keys_name_the_machine() {
         assert!(key.contains("That is the temperature of the housing itself"), "{key}");
     }
 }
+
+/// What each question of a paper says of its machine, and the table of what it gives.
+fn machines(paper: &str) -> Vec<(String, Vec<(String, String)>)> {
+    let paper = plain(paper);
+    let between = |text: &str, from: &str, to: &str| {
+        text.split_once(from).and_then(|(_, rest)| rest.split_once(to)).map(|(found, _)| found.to_owned())
+    };
+    let mut out = Vec::new();
+    for question in paper.split("<section class=\"question\"").skip(1) {
+        let first = between(question, "<p>", "</p>").unwrap();
+        let table = between(question, "<table class=\"givens\"", "</table>").unwrap_or_default();
+        let rows = table.split("<tr>").filter_map(|row| {
+            let name = between(row, "<th scope=\"row\">", "</th>")?;
+            Some((
+                name,
+                between(row, "<td class=\"number\">", " <span class=\"also-within\">")
+                    .or_else(|| between(row, "<td class=\"number\">", "</td>"))?,
+            ))
+        });
+        out.push((first, rows.collect()));
+    }
+    out
+}
+
+/// A secret that is none: papers drawn under it are the same each time.
+const OPEN: &str =
+    "drivecourse secret 1\n793fc09bb82bb020 04eff0a6adb70e7d f463d97f6451d21f b397e4839c8271cf\ncheck 8c5c346d\n";
+
+#[test]
+fn a_machine_that_comes_again_says_that_it_is_another_day() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,load,heat,start"]).done();
+    place.write("secret", OPEN);
+    // The full-load current on a plate follows here from a power factor that is drawn.
+    let plates = ["start-current-verdict", "start-load-by-current"].map(|item| format!("[[row]]\nitem = \"{item}\"\n"));
+    let head = "title = \"x\"\nminutes = 10\npass = \"70 %\"\nno_safety = true\n";
+    place.write("plant/scenarios/exams/plates.toml", format!("{head}{}", plates.concat()));
+    let table = place.text("plant/scenarios/families/our-drive.csv");
+    let draw = |exam: &str, rows: usize| {
+        let kept: Vec<&str> = table.lines().take(1 + rows).collect();
+        place.write("plant/scenarios/families/our-drive.csv", kept.join("\n") + "\n");
+        let out = format!("{exam}-{rows}");
+        let papers = ["papers", "--module", "plant", "--exam", exam, "--roster", "first-group"];
+        place.run(&[&papers[..], &["--secret", "secret", "--out", &out]].concat()).done();
+        let papers = std::fs::read_dir(place.path(&format!("{out}/papers"))).unwrap();
+        papers.map(|file| machines(&std::fs::read_to_string(file.unwrap().path()).unwrap())).collect::<Vec<_>>()
+    };
+    let (mut days, mut firsts) = (0, 0);
+    for questions in [draw("first-check", 1), draw("first-check", 2)].concat() {
+        assert!(questions.len() > 6, "{questions:?}");
+        for (place, (first, givens)) in questions.iter().enumerate() {
+            let name = first.split(['.', ' ']).find(|word| word.starts_with("SC-")).unwrap();
+            let before: Vec<_> = questions[..place].iter().filter(|(first, _)| first.contains(name)).collect();
+            let again = first.starts_with(&format!("Machine {name} again, but "));
+            assert!(again || *first == format!("Machine {name}."), "{first}");
+            // Once a table of numbers has been seen, every other one of the machine says that it is not of that day.
+            let seen = before.iter().any(|(_, givens)| !givens.is_empty());
+            assert!(again || givens.is_empty() || !seen, "{first} {givens:?} after {before:?}");
+            assert!(!again || !before.is_empty(), "{first}");
+            days += usize::from(first.contains("on another day"));
+            firsts += usize::from(!again);
+        }
+    }
+    assert!(days > 10 && firsts >= 9, "{days} {firsts}");
+
+    // No day changes a plate.
+    for questions in draw("plates", 1) {
+        let [(first, before), (second, after)] = &questions[..] else { panic!("{questions:?}") };
+        let plate = |givens: &[(String, String)]| {
+            let mut rows = givens.iter().filter(|(name, _)| name.starts_with("Full-load current"));
+            rows.next().unwrap().1.clone()
+        };
+        assert!(first == "Machine SC-01." && plate(before) != plate(after), "{questions:?}");
+        assert_eq!(second, "Machine SC-01 again, but with other figures: those here hold for this question alone.");
+    }
+}

@@ -5,6 +5,7 @@ use drivecourse_machine::{Figures, Kind, Known, QuantityId, System, amount, mess
 use drivecourse_quiz::explain::{self, part_letter};
 use drivecourse_quiz::{Body, Item, Part, Question, letter};
 
+use super::again;
 use crate::pages::model::{self, Given, Head, Key, KeyPart, KeyQuestion, Paper, Step, Trusted};
 use crate::portray::{Portrait, PortrayError};
 use crate::view::{answer_unit, capital, givens, left_of, other_methods, right_of, story, wrong_answers};
@@ -57,7 +58,7 @@ pub fn paper_model(
     let questions = sheets
         .iter()
         .enumerate()
-        .map(|(place, sheet)| question(&head.code, place + 1, *sheet))
+        .map(|(place, sheet)| question(&head.code, place + 1, *sheet, again::told(&sheets[..place], sheet)))
         .collect::<Result<_, _>>()?;
     Ok(Paper { head, time, marks: total(sheets).to_string(), cautions, policy, questions, large: false })
 }
@@ -106,8 +107,19 @@ fn total(sheets: &[Sheet<'_>]) -> u32 {
     sheets.iter().map(|sheet| sheet.question.marks()).sum()
 }
 
-fn question(code: &str, number: usize, sheet: Sheet<'_>) -> Result<model::Question, PortrayError> {
+/// A question as it is printed; `again` says which machine it is about, where that is not said as for the first time.
+fn question(
+    code: &str,
+    number: usize,
+    sheet: Sheet<'_>,
+    again: Option<String>,
+) -> Result<model::Question, PortrayError> {
     let Sheet { item, question, .. } = sheet;
+    let mut story = story(question);
+    // A machine that has a name stands in the first line.
+    if let (Some(again), Some(first)) = (again, story.first_mut()) {
+        *first = again;
+    }
     let figure = item.figure.as_deref().map(|name| {
         let drawing = Portrait::of_question(&format!("{code}-q{number}"), question).draw(name)?;
         Ok(Trusted::made_by_us(format!("<figure>{}</figure>", drawing.svg)))
@@ -115,7 +127,7 @@ fn question(code: &str, number: usize, sheet: Sheet<'_>) -> Result<model::Questi
     Ok(model::Question {
         number,
         title: item.title.clone(),
-        story: story(question),
+        story,
         givens: given_list(question),
         figure: figure.transpose()?,
         parts: question.parts.iter().enumerate().map(|(index, part)| paper_part(question, index, part)).collect(),
@@ -214,13 +226,20 @@ fn limit_in_the_other(id: QuantityId, question: &Question) -> Option<String> {
     }
 }
 
-/// The same value in the other system's unit, to four figures: changing the unit costs no accuracy.
+/// The same value in the other system's unit, to four figures: changing the unit costs no accuracy. What fewer figures say
+/// exactly is not drawn out with noughts: 0.002 in is 0.0508 mm. It is the same number, so no tolerance needs them.
 fn in_the_other(id: QuantityId, value: f64, system: System) -> Option<String> {
     let quantity = id.get();
     let other = other(system);
     let unit = quantity.unit(other);
     let differs = quantity.kind != Kind::Choice && unit != quantity.unit(system);
-    differs.then(|| amount::with_unit(&amount::number(unit.from_base(value), Figures::Significant(4)), unit))
+    differs.then(|| {
+        let there = unit.from_base(value);
+        let says = |figures: &Figures| (figures.round(there) - there).abs() <= 1e-9 * there.abs();
+        // Two at least, so that a size reads as one: 2.0 in.
+        let figures = [2, 3].map(Figures::Significant).into_iter().find(says).unwrap_or(Figures::Significant(4));
+        amount::with_unit(&amount::number(there, figures), unit)
+    })
 }
 
 fn key_part(question: &Question, index: usize) -> KeyPart {
@@ -278,4 +297,30 @@ fn numbers_line(left: Option<&str>, numbers: &str) -> String {
     }
     let right = right_of(left, numbers).replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
     left.map_or_else(|| right.clone(), |symbol| format!("<math>{}</math> = {right}", symbol_mathml(symbol)))
+}
+
+#[cfg(test)]
+mod tests {
+    use drivecourse_machine::Registry;
+
+    use super::*;
+
+    #[test]
+    fn the_other_unit_costs_no_accuracy_and_draws_nothing_out() {
+        let inch = 0.0254;
+        for (id, value, system, text) in [
+            ("mount.gap_limit", 0.002 * inch, System::Us, "0.0508 mm"),
+            ("mount.gap_limit", 0.000_05, System::Si, "0.001969 in"),
+            ("load.bearing_span", 10.0 * inch, System::Us, "254 mm"),
+            ("load.bearing_span", 2.0 * inch, System::Si, "2.0 in"),
+            ("load.bearing_span", 2.5 * inch, System::Si, "2.5 in"),
+            // A nought that rounding has left is a figure like any other.
+            ("load.bearing_span", 0.150_37, System::Si, "5.920 in"),
+            ("drive.motor_power", 7_500.0, System::Si, "10.06 hp"),
+        ] {
+            let id = Registry::get().find(id).unwrap();
+            let said = in_the_other(id, value, system).unwrap().replace(amount::SPACE, " ");
+            assert_eq!(said, text, "{}", id.get().id);
+        }
+    }
 }

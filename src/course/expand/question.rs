@@ -1,7 +1,7 @@
 //! Cards from items and families: settings made once, one machine shown in both systems of units.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
 use serde::Serialize;
@@ -13,6 +13,7 @@ use drivecourse_quiz::paper::why;
 use drivecourse_quiz::{CaseName, Chosen, Item, Question, Setting, Unsettled};
 
 use super::directive::{CardKeys, CheckKeys, FigureKeys, MachineKeys};
+use super::whose::Whose;
 use super::{
     EMPTY_MACHINE, EMPTY_QUIZ, NAME_ITEM, NO_FIT, NO_FIT_MEND, NO_MACHINE, NONE_OF_THEM, NONE_OF_THEM_MEND,
     OTHER_FAMILY, OTHER_FAMILY_MEND, OTHER_MACHINE, SEEDS, Sort, Spot, UNDRAWN, page, unknown,
@@ -33,6 +34,8 @@ type Ready<'a> = Rc<Result<Setting<'a>, Unsettled>>;
 pub(super) struct Questions<'a> {
     items: &'a [Item],
     plans: &'a [Plan],
+    /// The families that are the module's own.
+    own: &'a BTreeSet<String>,
     cards: Cards<'a>,
     ready: RefCell<BTreeMap<(usize, usize, System), Ready<'a>>>,
 }
@@ -51,6 +54,8 @@ struct Card<'a> {
     units: &'static str,
     title: &'a str,
     machine: String,
+    /// Whose it is, where the chapter says so here.
+    whose: Option<Whose>,
     faces: Vec<Face>,
 }
 
@@ -86,20 +91,21 @@ struct Put<'a> {
 }
 
 impl<'a> Questions<'a> {
-    pub(super) fn new(items: &'a [Item], plans: &'a [Plan], cards: Cards<'a>) -> Self {
-        Self { items, plans, cards, ready: RefCell::default() }
+    pub(super) fn new(items: &'a [Item], plans: &'a [Plan], own: &'a BTreeSet<String>, cards: Cards<'a>) -> Self {
+        Self { items, plans, own, cards, ready: RefCell::default() }
     }
 
     /// One card by the template `name`.
-    pub(super) fn card(&self, name: &str, keys: &CardKeys, spot: &Spot) -> Result<Trusted, Problem> {
+    pub(super) fn card(&self, name: &str, keys: &CardKeys, spot: &Spot<'_>) -> Result<Trusted, Problem> {
         let put = self.put(&keys.item, keys.family.as_ref(), keys.seed, keys.units, spot.seed)?;
         let show = if name == "card-worked.html" { Show::Worked } else { Show::Practice };
-        let card = self.dress(&put, show, &spot.id, spot.level).map_err(|problem| at(problem, &keys.item))?;
+        let mut card = self.dress(&put, show, &spot.id, spot.level).map_err(|problem| at(problem, &keys.item))?;
+        card.whose = self.whose(&put, spot);
         page(self.cards.fill(name, &card))
     }
 
     /// A short quiz on several items.
-    pub(super) fn self_check(&self, keys: &CheckKeys, spot: &Spot) -> Result<Trusted, Problem> {
+    pub(super) fn self_check(&self, keys: &CheckKeys, spot: &Spot<'_>) -> Result<Trusted, Problem> {
         #[derive(Serialize)]
         struct Check<'a> {
             id: &'a str,
@@ -124,7 +130,7 @@ impl<'a> Questions<'a> {
     }
 
     /// A practice card for each item, all about one machine.
-    pub(super) fn one_machine(&self, keys: &MachineKeys, spot: &Spot) -> Result<Trusted, Problem> {
+    pub(super) fn one_machine(&self, keys: &MachineKeys, spot: &Spot<'_>) -> Result<Trusted, Problem> {
         if keys.items.get_ref().is_empty() {
             return Err(Problem::at(keys.items.span(), told!(EMPTY_MACHINE), told!(NAME_ITEM)));
         }
@@ -154,7 +160,8 @@ impl<'a> Questions<'a> {
             let questions = questions.map_err(|error| at(Problem { mend: mend(), ..unsettled(plan, &error) }, name))?;
             let put = Put { item: &self.items[self.item(name)?], plan, case, questions };
             let id = format!("{}-{}", spot.id, number + 1);
-            let card = self.dress(&put, Show::Practice, &id, spot.level).map_err(|problem| at(problem, name))?;
+            let mut card = self.dress(&put, Show::Practice, &id, spot.level).map_err(|problem| at(problem, name))?;
+            card.whose = self.whose(&put, spot);
             html.push_str(page(self.cards.fill("card.html", &card))?.as_str());
             html.push_str("\n\n");
         }
@@ -162,7 +169,7 @@ impl<'a> Questions<'a> {
     }
 
     /// A picture of one machine with everything labelled.
-    pub(super) fn picture(&self, keys: &FigureKeys, spot: &Spot) -> Result<Trusted, Problem> {
+    pub(super) fn picture(&self, keys: &FigureKeys, spot: &Spot<'_>) -> Result<Trusted, Problem> {
         #[derive(Serialize)]
         struct Picture {
             faces: Vec<PictureFace>,
@@ -310,6 +317,13 @@ impl<'a> Questions<'a> {
         Ok(out)
     }
 
+    /// Whose the machine of a card is, where that is said at `spot`; nothing where the card has no number of it.
+    fn whose(&self, put: &Put<'_>, spot: &Spot<'_>) -> Option<Whose> {
+        let mut parts = put.questions.iter().flat_map(|question| &question.parts);
+        let has_numbers = parts.any(|part| !part.givens.is_empty() || part.asked().is_some());
+        spot.said.filter(|_| has_numbers)?.first(Whose::of(put.plan, self.own))
+    }
+
     fn dress<'c>(&self, put: &'c Put<'a>, show: Show, id: &'c str, level: u8) -> Result<Card<'c>, Problem> {
         let shown = faces(&put.questions);
         let faces = shown
@@ -327,6 +341,7 @@ impl<'a> Questions<'a> {
             units: if let [only] = put.questions.as_slice() { only.system.code() } else { "both" },
             title: &put.item.title,
             machine: capital(&put.plan.family.name),
+            whose: None,
             faces,
         })
     }

@@ -284,6 +284,34 @@ fn hostile_words_stay_words() {
 }
 
 #[test]
+fn a_chapter_says_once_whose_its_machines_are() {
+    let block = |word: &str, seed: u32| format!("```{word}\nitem = \"soft-foot-gap\"\nseed = {seed}\n```\n\n");
+    let text = ["# Feet\n\n", &block("practice", 3), &block("worked", 4), &block("worked", 5)].concat();
+    let of_module = |own: &[&str], machines: &[&str]| {
+        let mut data = data();
+        data.plans[0].family.machines = machines.iter().map(|name| (*name).to_owned()).collect();
+        let own = own.iter().map(|id| (*id).to_owned()).collect();
+        Expander::new(data).of_module(own).chapter("mount/feet.md", &text).unwrap()
+    };
+    for (own, machines, says) in [
+        (&[][..], &[][..], "This machine is made up. At"),
+        (&["grain-elevator"], &[], "This machine is made up. At"),
+        (&["grain-elevator"], &["K-1"], "This is one of the plant's machines"),
+        (&["other"], &[], "This machine is made up and none of the plant's"),
+    ] {
+        let html = of_module(own, machines).replace('’', "'");
+        assert_eq!(html.matches("class=\"card-whose\"").count(), 1, "{html}");
+        let (before, after) = html.split_once("class=\"card-whose\">").unwrap();
+        assert!(after.starts_with(says), "{own:?}: {after}");
+        // In the first worked example, above its fold, and not in the card before it.
+        let worked = before.rfind("<section class=\"worked\"").unwrap();
+        assert!(before.matches("class=\"worked\"").count() == 1 && !before[worked..].contains("<details"), "{before}");
+    }
+    let alone = Expander::new(data()).chapter("mount/feet.md", &block("practice", 3)).unwrap();
+    assert_eq!(alone.matches("class=\"card-whose\"").count(), 1, "where nothing is worked, the first card says it");
+}
+
+#[test]
 fn headings_follow_the_one_above() {
     let card = "```practice\nitem = \"soft-foot-gap\"\n```\n";
     assert!(expanded(&format!("# A\n\n{card}")).contains("<h2 id"));

@@ -92,7 +92,8 @@ pub(super) fn num(value: f64) -> String {
     }
 }
 
-/// `words` for use in XML: marks escaped, white space single, characters XML forbids left out.
+/// `words` for use in XML: marks escaped, apostrophes curved as every page prints them, white space single, characters XML
+/// forbids left out. No drawing has feet or quotation marks of one stroke.
 pub(super) fn escaped(words: &str) -> String {
     let mut out = String::with_capacity(words.len());
     for (i, word) in words.split(breaks).filter(|word| !word.is_empty()).enumerate() {
@@ -105,7 +106,7 @@ pub(super) fn escaped(words: &str) -> String {
                 '<' => out.push_str("&lt;"),
                 '>' => out.push_str("&gt;"),
                 '"' => out.push_str("&quot;"),
-                '\'' => out.push_str("&#39;"),
+                '\'' => out.push('’'),
                 c if c.is_control() || matches!(c, '\u{fffe}' | '\u{ffff}') => {}
                 c => out.push(c),
             }
@@ -398,7 +399,7 @@ mod tests {
 
     #[test]
     fn words_are_escaped() {
-        assert_eq!(escaped("a<b & \"c\"\n\u{1} 'd'"), "a&lt;b &amp; &quot;c&quot;  &#39;d&#39;");
+        assert_eq!(escaped("a<b & \"c\"\n\u{1} d's"), "a&lt;b &amp; &quot;c&quot;  d’s");
     }
 
     #[test]

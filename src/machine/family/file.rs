@@ -35,6 +35,10 @@ pub(crate) struct File {
     /// A CSV table of real machines beside this file: one row is drawn.
     #[schemars(with = "Option<String>")]
     pub(super) machines: Option<Spanned<String>>,
+    /// Whether the machines of its table are made up: then they keep the bounds of the other family that only keep made-up
+    /// machines usual. Those of a table are real ones unless this says otherwise.
+    #[serde(default)]
+    pub(super) made_up: bool,
     /// What every machine of the family has.
     #[serde(default)]
     #[schemars(with = "schema::FixedValues")]
@@ -82,7 +86,7 @@ pub(super) struct LimitFile {
     #[serde(default)]
     pub(super) healthy: bool,
     /// Only keeps made-up machines usual. Real ones are as they are: a family that is like this one and has a table of
-    /// machines beside its file does not take this bound over.
+    /// machines of its own does not take this bound over, unless it says `made_up`.
     #[serde(default)]
     pub(super) usual: bool,
 }

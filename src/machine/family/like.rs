@@ -26,7 +26,8 @@ impl Family {
         toml::from_str::<Head>(text).ok()?.like
     }
 
-    /// Takes over from `other` what this family does not say itself; `place` is where it names the other.
+    /// Takes over from `other` what this family does not say itself; `place` is where it names the other, and `is_made_up`
+    /// whether it says that the machines of its own table are.
     ///
     /// * A quantity fixed, drawn or in the table of machines here is not taken over. A table here (at `table`) takes the
     ///   place of the other's: a weight or a bearing is that of one real machine, and never silently another's. What it
@@ -42,8 +43,10 @@ impl Family {
         without: &[(String, Range<usize>)],
         place: &Range<usize>,
         table: Range<usize>,
+        is_made_up: bool,
     ) -> Vec<Problem> {
         let mut problems = Vec::new();
+        let is_real = !self.pool.is_empty() && !is_made_up;
         for (id, span) in without {
             if !other.faults.iter().any(|fault| fault.id == *id) {
                 problems.push(Problem::at(
@@ -127,8 +130,7 @@ impl Family {
                 if limit.of.is_empty() {
                     limit.of.clone_from(&other.id);
                 }
-                let unbound = limit.usual && self.table.is_some();
-                if unbound { self.unbound.push(limit) } else { self.limits.push(limit) }
+                if limit.usual && is_real { self.unbound.push(limit) } else { self.limits.push(limit) }
             }
         }
         self.limits.extend(own_limits);
@@ -248,11 +250,13 @@ mod tests {
             (names(&family.limits), names(&family.unbound))
         };
         let (all, power) = (vec!["heat.ambient", "drive.motor_power", "heat.ambient"], "drive.motor_power");
-        // Machines that are made up, here or there, keep it.
+        // Machines that are made up, here or there, keep it; those of its own table are not, wherever that stands.
         assert_eq!(read(""), (all.clone(), vec![]));
         let pool = "[[pool]]\n\"drive.motor_power\" = \"4 kW\"\n\"drive.motor_speed\" = \"960 r/min\"\n";
-        assert_eq!(read(pool), (all, vec![]));
-        assert_eq!(read("machines = \"a.csv\"\n"), (vec!["heat.ambient", "heat.ambient"], vec![power]));
+        for table in [pool, "machines = \"a.csv\"\n"] {
+            assert_eq!(read(table), (vec!["heat.ambient", "heat.ambient"], vec![power]), "{table}");
+            assert_eq!(read(&format!("made_up = true\n{table}")), (all.clone(), vec![]), "{table}");
+        }
         // One's own is kept, and nothing is left of the other.
         let own = "[[limit]]\nquantity = \"drive.motor_power\"\nat_most = \"45 kW\"\nhealthy = true\n";
         let (limits, unbound) = read(&format!("machines = \"a.csv\"\n{own}"));

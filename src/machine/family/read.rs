@@ -219,7 +219,7 @@ impl Family {
             let named = |id| family.limits.iter().any(|limit| limit.quantity == id);
             let reduced = (!topics.is_empty()).then(|| other.only(&topics, named));
             let other = reduced.as_ref().unwrap_or(other);
-            reader.problems.extend(family.take_over(other, &without, &place, table));
+            reader.problems.extend(family.take_over(other, &without, &place, table, file.made_up));
         }
         in_table.extend(reader.problems.into_iter().map(own));
         if in_table.is_empty() { Ok(family) } else { Err(in_table) }

@@ -8,6 +8,9 @@ card-questions =
        *[other] { $count } Fragen
     }
 card-case = { $machine }, Fall { $seed }
+card-whose-made-up = Diese Maschine ist erfunden. An einem Antrieb gelten sein Typenschild, seine Zeichnungen und das, was Sie selbst messen, nie diese Zahlen.
+card-whose-plant = Dies ist eine Maschine des Betriebs; Last und Messwerte sind erfunden. An der Maschine selbst gilt, was Sie dort messen, nie diese Zahlen.
+card-whose-program = Diese Maschine ist erfunden und keine des Betriebs. An einem Antrieb gelten sein Typenschild, seine Zeichnungen und das, was Sie selbst messen, nie diese Zahlen.
 card-the-question = Die Aufgabe
 card-step-by-step = Schritt für Schritt
 card-answers = Antworten

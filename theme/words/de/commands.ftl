@@ -196,6 +196,8 @@ words-not-translated = { $count } von { $all } Texten sind nicht übersetzt.
 check-look-first = Sehen Sie zuerst nach der Spalte { $column }: Hier hat sie { $own }, und die Maschinen von { $family } haben { $usual }. Stimmt ihre Einheit?
 check-strange = Die Spalte { $column } hat { $own }, und die Maschinen von { $family } haben { $usual }.
 check-strange-mend = Wenn Ihre Maschinen so sind, lassen Sie es. Wenn nicht, verbessern Sie die Einheit in ihrer Überschrift oder die Werte.
+check-sold-sizes = Die Überschrift der Spalte { $column } nennt { $unit }, und jeder Wert darin ist eine Größe, in der Motoren nach { $other } verkauft werden; mit { $values } gibt es keinen.
+check-sold-sizes-mend = Wenn auf den Typenschildern { $other } steht, schreiben Sie stattdessen { $heading }. Wenn Ihre Motoren so sind, lassen Sie es.
 check-from-to = { $low } bis { $high }
 
 check-hidden = Der Fehler "{ $fault }" ({ $name }) zeigt sich an einer Maschine dieser Familie in keinem Urteil; an Maschinen der Familien des Programms zeigt er sich in { $verdicts }.

@@ -328,7 +328,7 @@ relation-load-shaft-diameter-design = Durchmesser der Welle aus der Spannung, f�
     .source = R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design, Gestaltänderungsenergiehypothese
 
 relation-load-bending-stress-round = Biegespannung der Welle am kettenseitigen Lager
-    .limits = Nennspannung: Wellenabsätze und Passfedernuten vervielfachen sie; mit einer Dauerfestigkeit vergleichen, denn eine umlaufende Welle wird hin und her gebogen
+    .limits = Nennspannung: Passfedernut, Wellenabsatz und Reibkorrosion unter einer aufgezogenen Nabe kommen hinzu (Kerbwirkung), die Zahl allein sagt also nicht, dass eine Welle hält; es entscheidet die Querkraft, die der Hersteller zulässt; mit einer Dauerfestigkeit vergleichen, denn eine umlaufende Welle wird hin und her gebogen
     .source = R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design; Balkentheorie
     .turn-torsion-s-16 = Sie haben die 16 der Torsion benutzt; für eine runde Welle unter Biegung ist es die 32.
     .turn-radius-for-diameter = Sie haben den Radius in die dritte Potenz erhoben; die 32 gehört zum Durchmesser.

@@ -65,7 +65,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             "torque" with { t: Torque = "drive.output_torque" }: calc::bending_stress(t, d) => "You used the torque; the bending moment is the load times its arm along the shaft.";
         },
     }
-    .limits("nominal: shoulders and keyways multiply it; compare with an endurance limit, since a turning shaft bends to and fro"),
+    .limits("nominal: a keyway, a shoulder and the fretting under a fitted hub come on top (stress concentration), so this number alone does not say that a shaft is sound; the overhung load that the maker permits decides; compare with an endurance limit, since a turning shaft bends to and fro"),
     relation! {
         "load.torsion_stress/round": "Torsion stress of the shaft",
         "load.torsion_stress": Pressure = calc::torsion_stress(t, d),
