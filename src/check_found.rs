@@ -13,8 +13,8 @@ use crate::cli;
 messages! { pub(crate) SAYS {
     READ_ONE = "check-read-one", "1 family, {items} items read";
     READ_MORE = "check-read-more", "{families} families, {items} items read";
-    ONE_NOTE = "check-one-note", "1 note besides, no fault; --all lists it";
-    MORE_NOTES = "check-more-notes", "{count} notes besides, no faults; --all lists them";
+    ONE_NOTE = "check-one-note", "1 note besides, which is no fault; --all lists it";
+    MORE_NOTES = "check-more-notes", "{count} notes besides, which are no faults; --all lists them";
     NO_DIFFERENCE_IN = "check-no-difference-in", "With most machines “{cause}” makes no difference, and with those it is not diagnosed, in {count} parts of questions: {places}";
     ALIKE_IN = "check-alike-in", "With most machines “{one}” and “{other}” cannot be told apart in {count} parts of questions: {places}";
 } }
