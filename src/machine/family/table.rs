@@ -52,7 +52,7 @@ messages! { pub(crate) SAYS {
     NO_UNIT_MEND = "problem-table-no-unit-mend", "Write [{si}] or [{us}], say.";
     NO_UNIT_ALONE = "problem-table-no-unit-alone", "Write [{unit}], say.";
     LACKS = "problem-table-lacks", "This machine has no {name}.";
-    LACKS_MEND = "problem-table-lacks-mend", "Fill the cell in, or take the column or the machine out.";
+    LACKS_MEND = "problem-table-lacks-mend", "Fill the cell in, with what is usual where nobody knows it; or take the column out, and what needs it is not asked; or the machine.";
 } }
 
 /// A problem in a family's file, or in the table beside it.

@@ -29,6 +29,7 @@ usage-like-argument = eine ähnliche Angabe gibt es: „{ $name }“
 usage-like-command = einen ähnlichen Befehl gibt es: „{ $name }“
 usage-like-value = einen ähnlichen Wert gibt es: „{ $name }“
 usage-as-value = wenn „{ $name }“ selbst ein Wert sein soll, „-- { $name }“ schreiben
+usage-topics-apart = Themen stehen in einem Stück: --topic "{ $topics }"
 usage-in-command = „{ $name }“ gibt es
 
 # Dateien und Ordner.
@@ -149,6 +150,7 @@ error-holds-for = Er gilt für: { $limits }
 
 # Module anlegen, prüfen, zeigen.
 error-new-not-empty = { $folder } ist schon da und nicht leer; es wurde nichts geändert; einen neuen Ordner nennen
+error-new-module-there = in { $folder } liegt schon ein Modul; es wurde nichts geändert; einen neuen Ordner nennen. Soll in dieses ein Thema dazu, ergänzen Sie es in { $family } unter `topics`: `drivecourse check --module { $folder }` sagt dann, was dazugehört
 error-starter-lacks = dem Anfang eines Moduls fehlt { $file }
 error-starter-no-text = { $file } im Anfang eines Moduls ist kein Text
 error-check-one = 1 Fehler wurde gefunden

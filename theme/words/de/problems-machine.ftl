@@ -234,7 +234,7 @@ problem-table-no-unit-bare = Streichen Sie die Klammer aus der Überschrift.
 problem-table-no-unit-mend = Schreiben Sie etwa [{ $si }] oder [{ $us }].
 problem-table-no-unit-alone = Schreiben Sie etwa [{ $unit }].
 problem-table-lacks = Dieser Maschine fehlt { $name }.
-problem-table-lacks-mend = Füllen Sie die Zelle aus, oder streichen Sie die Spalte oder die Maschine.
+problem-table-lacks-mend = Füllen Sie die Zelle aus, mit dem Üblichen, wo niemand den Wert kennt; oder streichen Sie die Spalte, dann wird nicht gefragt, was sie braucht; oder die Maschine.
 
 problem-plan-twice = { $name } steht sowohl in der Maschinentabelle als auch unter [fixed] oder [draw].
 problem-plan-twice-mend = Streichen Sie es an einer der beiden Stellen.
