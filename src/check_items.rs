@@ -206,7 +206,7 @@ impl Check<'_> {
                 [one, other] => ALIKE.say(&[&words[..], &[("one", one), ("other", other)]].concat()),
                 causes => NO_DIFFERENCE.say(&[&words[..], &[("cause", &causes.concat())]].concat()),
             };
-            (what, About { turns, place: PLACE.say(&words), own: self.assets.is_own(path) })
+            (what, About { turns, place: PLACE.say(&words), own: self.assets.is_own(path), lines: Vec::new() })
         };
         let dropped = dropped.into_iter().map(|((part, cause), at)| told(part, vec![cause], at));
         // Of an author's own question they are told as people are; of the program's, by their names, each pair once.
@@ -228,7 +228,7 @@ impl Check<'_> {
             let lines: Vec<_> = says.iter().map(|says| format!("- {says}")).collect();
             let what = format!("{}\n{}", ALIKE_OWN.say(&words), lines.join("\n"));
             let note = self.placed(path, text, Problem::at(item.span.clone(), what, ALIKE_OWN_MEND.text()));
-            let about = About { turns: names.into_iter().collect(), place: PLACE.say(&words), own: true };
+            let about = About { turns: names.into_iter().collect(), place: PLACE.say(&words), own: true, lines };
             self.notes.push(Found { about: Some(about), ..note });
         }
         for (index, part) in item.parts.iter().enumerate().filter(|_| settled > 0) {

@@ -230,3 +230,15 @@ fn is_apart(id: QuantityId, one: f64, two: f64) -> bool {
         _ => (one - two).abs() > LITTLE * one.abs().max(two.abs()),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_said_of_columns_is_said_of_quantities() {
+        for (id, _) in FOUND {
+            assert!(Registry::get().find(id).is_some(), "{id}");
+        }
+    }
+}

@@ -185,6 +185,7 @@ check-alike = { $item } ({ $part }): „{ $one }“ und „{ $other }“ lassen 
 check-no-difference-in = „{ $cause }“ macht bei den meisten Maschinen keinen Unterschied und wird bei diesen nicht erkannt, in { $count } Teilen von Aufgaben: { $places }
 check-alike-own = { $item } ({ $part }): Bei den meisten Maschinen führen diese { $count } Fehler zu ein und derselben Antwort, in { $families }:
 check-alike-own-mend = Es ist nichts zu tun: Wer sie gibt, dem werden zwei davon genannt, und welcher es war, kann niemand sagen.
+check-alike-own-in = Bei den meisten Maschinen führen diese { $alike } Fehler zu ein und derselben Antwort, in { $count } Teilen von Aufgaben: { $places }:
 check-alike-in = „{ $one }“ und „{ $other }“ lassen sich bei den meisten Maschinen nicht unterscheiden in { $count } Teilen von Aufgaben: { $places }
 check-place = { $item } ({ $part }) in { $families }
 check-idle-turn = Dieser Irrweg gibt nie eine eigene Antwort: Er kommt auf die richtige, oder er braucht, was keine Familie bestimmt.
