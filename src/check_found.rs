@@ -13,9 +13,10 @@ use crate::cli;
 messages! { pub(crate) SAYS {
     READ_ONE = "check-read-one", "1 family, {items} items read";
     READ_MORE = "check-read-more", "{families} families, {items} items read";
-    ONE_NOTE = "check-one-note", "1 note besides, no fault; --all lists it";
-    MORE_NOTES = "check-more-notes", "{count} notes besides, no faults; --all lists them";
+    ONE_NOTE = "check-one-note", "1 note besides, which is no fault; --all lists it";
+    MORE_NOTES = "check-more-notes", "{count} notes besides, which are no faults; --all lists them";
     NO_DIFFERENCE_IN = "check-no-difference-in", "With most machines “{cause}” makes no difference, and with those it is not diagnosed, in {count} parts of questions: {places}";
+    ALIKE_OWN_IN = "check-alike-own-in", "With most machines these {alike} wrong turns come to one answer, in {count} parts of questions: {places}:";
     ALIKE_IN = "check-alike-in", "With most machines “{one}” and “{other}” cannot be told apart in {count} parts of questions: {places}";
 } }
 
@@ -51,6 +52,8 @@ pub(crate) struct About {
     pub(crate) place: String,
     /// Whether the item is the module's own.
     pub(crate) own: bool,
+    /// What people are told of each, a line each, where an author reads it rather than their names.
+    pub(crate) lines: Vec<String>,
 }
 
 impl From<FileProblem> for Found {
@@ -139,13 +142,17 @@ impl Check<'_> {
         let told = |alike: &mut Vec<&Found>| {
             alike.sort_by_key(|note| note.about.as_ref().is_some_and(|about| !about.own));
             let first = alike[0];
-            let Some(About { turns, .. }) = first.about.as_ref().filter(|_| alike.len() > 1) else {
+            let Some(About { turns, lines, .. }) = first.about.as_ref().filter(|_| alike.len() > 1) else {
                 return first.report.clone();
             };
             let places: Vec<&str> = alike.iter().filter_map(|note| Some(note.about.as_ref()?.place.as_str())).collect();
             let (count, places) = (alike.len().to_string(), places.join("; "));
             let words = [("count", count.as_str()), ("places", &places)];
             let what = match turns.as_slice() {
+                _ if !lines.is_empty() => {
+                    let alike = lines.len().to_string();
+                    format!("{}\n{}", ALIKE_OWN_IN.say(&[&words[..], &[("alike", &alike)]].concat()), lines.join("\n"))
+                }
                 [one, other] => ALIKE_IN.say(&[&words[..], &[("one", one), ("other", other)]].concat()),
                 causes => NO_DIFFERENCE_IN.say(&[&words[..], &[("cause", &causes.concat())]].concat()),
             };

@@ -7,7 +7,7 @@ use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{
     Path, Plan, Problem, QuantityId, Registry, System, did_you_mean, did_you_mean_as, messages, quoted,
 };
-use drivecourse_quiz::explain::{cause_name, part_letter};
+use drivecourse_quiz::explain::{cause_name, part_letter, sentence};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::predict::Cause;
 use drivecourse_quiz::{Ask, Bank, Item, Setting, read_items, read_skills};
@@ -25,6 +25,8 @@ messages! { pub(crate) SAYS {
     NO_DIFFERENCE = "check-no-difference", "{item} ({part}): with most machines “{cause}” makes no difference, and with those it is not diagnosed, in {families}";
     PLACE = "check-place", "{item} ({part}) in {families}";
     ALIKE = "check-alike", "{item} ({part}): with most machines “{one}” and “{other}” cannot be told apart in {families}";
+    ALIKE_OWN = "check-alike-own", "{item} ({part}): with most machines these {count} wrong turns come to one answer, in {families}:";
+    ALIKE_OWN_MEND = "check-alike-own-mend", "There is nothing to do: whoever gives it is told two of them, and which of them it was nobody can say.";
     IDLE_TURN = "check-idle-turn", "This wrong turn never gives an answer of its own: it comes to the right one, or needs what no family determines.";
     IDLE_TURN_MEND = "check-idle-turn-mend", "Mend its expression, or take it out.";
     UNSEEN = "check-unseen", "This wrong turn needs {ids}, which the question neither shows nor lets anybody work out.";
@@ -37,6 +39,35 @@ messages! { pub(crate) SAYS {
     OTHER_TOPIC_MEND = "check-other-topic-mend", "Write topic = {topic}, or mend what it asks for. If it is meant so, leave it.";
     NO_SUCH_SKILL = "check-no-such-skill", "This names a skill that no item has: {skill}.";
 } }
+
+/// For each pair of wrong turns of a part that cannot be told apart, by their names, in which families.
+type Pairs = BTreeMap<(usize, String, String), Vec<String>>;
+
+/// Wrong turns of a part of which each comes to the answer of another one.
+struct Together {
+    part: usize,
+    names: BTreeSet<String>,
+    at: Vec<String>,
+}
+
+/// The wrong turns of `pairs` that hang together, by part.
+fn together(pairs: &Pairs) -> Vec<Together> {
+    let mut out: Vec<Together> = Vec::new();
+    for ((part, one, two), at) in pairs {
+        let mut whole = Together { part: *part, names: BTreeSet::from([one.clone(), two.clone()]), at: at.clone() };
+        let (met, apart): (Vec<_>, Vec<_>) =
+            out.into_iter().partition(|it| it.part == *part && !it.names.is_disjoint(&whole.names));
+        for it in met {
+            whole.names.extend(it.names);
+            whole.at.extend(it.at);
+        }
+        whole.at.sort_unstable();
+        whole.at.dedup();
+        out = apart;
+        out.push(whole);
+    }
+    out
+}
 
 impl Check<'_> {
     /// Names of skills that no item has. A skill without a name is called by its word, and that is no fault.
@@ -127,7 +158,8 @@ impl Check<'_> {
         let plans: Vec<&Plan> = bank.plans.iter().filter(named).collect();
         let (mut reasons, mut fits) = (BTreeMap::new(), BTreeSet::new());
         let mut dropped: BTreeMap<(usize, String), Vec<String>> = BTreeMap::new();
-        let mut alike: BTreeMap<(usize, String, String), Vec<String>> = BTreeMap::new();
+        let mut alike = Pairs::new();
+        let mut sentences: BTreeMap<String, String> = BTreeMap::new();
         let mut useful: BTreeSet<(usize, String)> = BTreeSet::new();
         let (mut settled, mut seen) = (0, None);
         for plan in &plans {
@@ -150,6 +182,9 @@ impl Check<'_> {
                         }
                         for (part, pairs) in setting.harmless().alike.iter().enumerate() {
                             for (one, two) in pairs {
+                                for cause in [one, two] {
+                                    sentences.entry(cause_name(cause)).or_insert_with(|| sentence(cause));
+                                }
                                 let at = format!("{} ({})", plan.family.id, system.code());
                                 alike.entry((part, cause_name(one), cause_name(two))).or_default().push(at);
                             }
@@ -171,12 +206,29 @@ impl Check<'_> {
                 [one, other] => ALIKE.say(&[&words[..], &[("one", one), ("other", other)]].concat()),
                 causes => NO_DIFFERENCE.say(&[&words[..], &[("cause", &causes.concat())]].concat()),
             };
-            (what, About { turns, place: PLACE.say(&words), own: self.assets.is_own(path) })
+            (what, About { turns, place: PLACE.say(&words), own: self.assets.is_own(path), lines: Vec::new() })
         };
         let dropped = dropped.into_iter().map(|((part, cause), at)| told(part, vec![cause], at));
-        let alike = alike.into_iter().map(|((part, one, two), at)| told(part, vec![one, two], at));
+        // Of an author's own question they are told as people are; of the program's, by their names, each pair once.
+        let is_own = self.assets.is_module() && self.assets.is_own(path);
+        let together = if is_own { together(&alike) } else { Vec::new() };
+        let alike = alike.into_iter().filter(|_| !is_own).map(|((part, one, two), at)| told(part, vec![one, two], at));
         for (what, about) in dropped.chain(alike).collect::<Vec<_>>() {
             let note = self.placed(path, text, Problem::at(item.span.clone(), what, ""));
+            self.notes.push(Found { about: Some(about), ..note });
+        }
+        for Together { part, names, at } in together {
+            let says: BTreeSet<_> = names.iter().filter_map(|name| sentences.get(name)).cloned().collect();
+            // Told in the same words, they need not be told apart.
+            if says.len() < 2 {
+                continue;
+            }
+            let (letter, count, at) = (part_letter(part).to_string(), says.len().to_string(), places(at));
+            let words = [("item", &*item.id), ("part", &letter), ("count", &count), ("families", &at)];
+            let lines: Vec<_> = says.iter().map(|says| format!("- {says}")).collect();
+            let what = format!("{}\n{}", ALIKE_OWN.say(&words), lines.join("\n"));
+            let note = self.placed(path, text, Problem::at(item.span.clone(), what, ALIKE_OWN_MEND.text()));
+            let about = About { turns: names.into_iter().collect(), place: PLACE.say(&words), own: true, lines };
             self.notes.push(Found { about: Some(about), ..note });
         }
         for (index, part) in item.parts.iter().enumerate().filter(|_| settled > 0) {

@@ -12,7 +12,7 @@ pub(crate) struct New {
     /// Folder to make
     pub(crate) folder: PathBuf,
     /// Topics, some of drive, mount, oil, align, fasten, chain, load, start, heat, vibrate, noise, follow, with commas
-    /// between them: each brings its chapter and its columns in the table of machines [default: mount,chain,load,heat]
+    /// between them and no blanks; the words of a chapter do too, "overhung load" in quotation marks: each brings its chapter and its columns in the table of machines [default: mount,chain,load,heat]
     #[arg(long, value_name = "TOPICS", value_delimiter = ',')]
     pub(crate) topic: Vec<String>,
     /// The program's family that your drive is a variation of; `drivecourse look` lists them

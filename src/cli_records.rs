@@ -90,7 +90,7 @@ pub(crate) struct Report {
 pub(crate) enum ReportOf {
     /// One person: papers, skills, trend, what to practise
     Person {
-        /// The person's id on the roster
+        /// The person's id on the roster, or the whole name
         id: String,
         #[command(flatten)]
         common: Reporting,

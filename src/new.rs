@@ -1,13 +1,13 @@
 //! `new`: a small module of one's own that builds, makes papers and grades at once, and explains itself.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use anyhow::{Context, Result, bail};
 use drivecourse_course::words::ENGLISH;
 use drivecourse_machine::registry::nearest;
 use drivecourse_machine::{Plan, System, language, messages, topics};
-use drivecourse_quiz::Bank;
 use drivecourse_quiz::schema::Sort;
+use drivecourse_quiz::{Bank, Item};
 use include_dir::{Dir, include_dir};
 
 use crate::assets::{self, Assets, Files};
@@ -22,6 +22,7 @@ messages! { pub(crate) SAYS {
 
 messages! { pub(crate) ERRORS {
     NOT_EMPTY = "error-new-not-empty", "{folder} is there already and not empty; nothing was changed; name a new folder";
+    MODULE_THERE = "error-new-module-there", "{folder} holds a module already; nothing was changed; name a new folder. To add a topic to this one, add it to `topics` in {family}: `drivecourse check --module {folder}` then says what goes with it";
     NO_TOPIC = "error-no-topic", "there is no topic {topic}; there are:\n{topics}";
     NO_TOPIC_BUT = "error-no-topic-but", "there is no topic {topic}; {meant} there are:\n{topics}";
     STARTER_LACKS = "error-starter-lacks", "the starter has no {file}";
@@ -38,6 +39,8 @@ pub(crate) const FAMILY: &str = "our-drive";
 pub(crate) const EXAMPLE_NAME: &str = "storage conveyor drive";
 /// Where the family says its example of an own limit stands.
 pub(crate) const EXAMPLE_SOURCE: &str = "our maintenance standard, section 3";
+/// The topic that asks about couplings, too.
+const COUPLINGS: &str = "align";
 /// What every exam and chapter leans on, whatever its topics.
 pub(crate) const SAFE_WORK: &str = "safe-work";
 
@@ -49,7 +52,12 @@ pub(crate) fn run(options: &cli::New, speech: &cli::Speech) -> Result<()> {
     let made = made.or_else(|_| self::made(options))?;
     let folder = &options.folder;
     if folder.is_file() || std::fs::read_dir(folder).is_ok_and(|mut inside| inside.next().is_some()) {
-        bail!(NOT_EMPTY.say(&[("folder", &folder.display().to_string())]));
+        let shown = folder.display().to_string();
+        let family = folder.join(format!("scenarios/families/{FAMILY}.toml"));
+        if family.is_file() {
+            bail!(MODULE_THERE.say(&[("folder", &shown), ("family", &family.display().to_string())]));
+        }
+        bail!(NOT_EMPTY.say(&[("folder", &shown)]));
     }
     let Made { files: mut made, topics } = made;
     let speaks = Some(language::code()).filter(|code| *code != ENGLISH);
@@ -110,7 +118,8 @@ fn chosen(words: &[String], chapters: &BTreeMap<String, (String, String)>) -> Re
     let words: Vec<&str> = if words.is_empty() { USUAL.to_vec() } else { words.iter().map(String::as_str).collect() };
     let mut wanted = Vec::new();
     for word in words.iter().map(|word| word.trim()) {
-        let of_chapter = chapters.iter().find(|(_, (path, _))| path.strip_suffix(".md") == Some(word));
+        let file = word.to_lowercase().replace(' ', "-");
+        let of_chapter = chapters.iter().find(|(_, (path, _))| path.strip_suffix(".md") == Some(&file));
         let topic = of_chapter.map_or(word, |(topic, _)| topic);
         if !topics::ALL.iter().any(|known| known.id == topic) {
             bail!(no_topic(word));
@@ -144,7 +153,7 @@ fn made(options: &cli::New) -> Result<Made> {
     let chapters = chapters(&assets, &bank);
     let topics = chosen(&options.topic, &chapters)?;
     let plan = bank.plan(&options.like).map_err(anyhow::Error::msg)?;
-    let files = module(&topics, &chapters, plan, options.units.into())?;
+    let files = module(&topics, &chapters, &bank, plan, options.units.into())?;
     Ok(Made { files, topics: topics.into_iter().map(str::to_owned).collect() })
 }
 
@@ -152,6 +161,7 @@ fn made(options: &cli::New) -> Result<Made> {
 fn module(
     topics: &[&str],
     chapters: &BTreeMap<String, (String, String)>,
+    bank: &Bank,
     plan: &Plan,
     system: System,
 ) -> Result<Files> {
@@ -168,11 +178,10 @@ fn module(
         items.push_str(&starter(&item_file(topic))?);
     }
     items.push_str(&starter("scenarios/items/any.toml")?.replace("@TOPIC@", topics.first().unwrap_or(&"mount")));
-    let practice: Vec<_> = drivecourse_quiz::read_items(&items)
-        .unwrap_or_default()
-        .iter()
-        .map(|item| format!("```practice\nitem = {:?}\n```", item.id))
-        .collect();
+    let read = drivecourse_quiz::read_items(&items).unwrap_or_default();
+    let skills = skills(topics, bank.items.iter().chain(&read));
+    let skill = skills.first().and_then(|(_, skills)| skills.first()).copied().unwrap_or(SAFE_WORK);
+    let practice: Vec<_> = read.iter().map(|item| format!("```practice\nitem = {:?}\n```", item.id)).collect();
     let quoted = |topics: &[&str]| list(&mut topics.iter().copied()).join(", ");
     let fill = |path: &str| -> Result<String> {
         Ok(in_units(&starter(path)?, system)
@@ -183,6 +192,8 @@ fn module(
             .replace("@SOURCE@", EXAMPLE_SOURCE)
             .replace("@TOPICS@", &quoted(topics))
             .replace("@ROWS@", &rows.join("\n"))
+            .replace("@SKILL@", skill)
+            .replace("@SKILLS@", &skill_lines(&skills))
             .replace("@CHAPTERS@", &listed.join("\n"))
             .replace("@PRACTICE@", &practice.join("\n\n")))
     };
@@ -208,6 +219,29 @@ fn module(
         made.insert(format!("schemas/{}.json", sort.name()), crate::schema::text(sort)?.into_bytes());
     }
     Ok(made)
+}
+
+/// Of each of the `topics`, the skills of its `items` in the order of their names, safe work apart.
+fn skills<'i>(topics: &[&'i str], items: impl Iterator<Item = &'i Item>) -> Vec<(&'i str, Vec<&'i str>)> {
+    let mut of_topics: BTreeMap<&str, BTreeSet<&str>> = BTreeMap::new();
+    for item in items.filter(|item| item.skill != SAFE_WORK) {
+        of_topics.entry(&item.topic).or_default().insert(&item.skill);
+    }
+    let of = |topic: &&'i str| Some((*topic, of_topics.get(topic)?.iter().copied().collect()));
+    topics.iter().filter_map(of).collect()
+}
+
+/// The remark that lists them, a line a topic.
+fn skill_lines(skills: &[(&str, Vec<&str>)]) -> String {
+    let mut lines: Vec<_> =
+        skills.iter().map(|(topic, skills)| format!("#   {topic:<8} {}", skills.join(", "))).collect();
+    if skills.iter().any(|(topic, _)| *topic == COUPLINGS) {
+        lines.push(format!(
+            "# Of {COUPLINGS}, moving-the-motor, reverse-dials, rim-and-face and thermal-growth are about the coupling of a motor on\n\
+             # feet. A motor flanged on its reducer has none: there, rows of other skills stand in place of topic = {COUPLINGS:?}."
+        ));
+    }
+    lines.join("\n")
 }
 
 /// `text` with each amount that it has in both sets of units, as in `@0.04 mm|1.5 thou@`, in those of `system`.

@@ -39,6 +39,26 @@ const HORSEPOWERS: [f64; 20] = [
     250.0,
 ];
 
+/// Where columns are found that stand on no plate or order, in a few words.
+const FOUND: &[(&str, &str)] = &[
+    ("drive.stage_efficiency", "data sheet; usual: 0.97 to 0.985 for each stage, from memory"),
+    ("drive.stages", "data sheet"),
+    ("mount.along", "dimension sheet: holes of the feet"),
+    ("mount.across", "dimension sheet: holes of the feet"),
+    ("mount.weight_along", "dimension sheet; without it, near the middle of the feet"),
+    ("mount.weight_across", "dimension sheet; without it, near the middle of the feet"),
+    ("mount.foot_length", "measure the foot"),
+    ("mount.foot_width", "measure the foot"),
+    ("align.motor_height", "number of the frame size: 132 of a 132 M"),
+    ("load.connection_factor", "reducer's catalogue, at the overhung loads; usual of chains: 1 to 1.4, from memory"),
+    ("load.bearing_span", "maker's sectional drawing"),
+    ("load.shaft_middle", "from the near bearing, not from the shoulder: maker's sectional drawing"),
+    ("load.rating_middle", "data sheet or catalogue of the reducer"),
+    ("load.bearing_kind", "maker's list of bearings"),
+    ("load.bearing_capacity", "maker's list of bearings, then the catalogue of bearings"),
+    ("load.shaft_diameter", "dimension sheet"),
+];
+
 /// How far a motor may lie from the size that is sold instead of it, as a share.
 const SAME_MOTOR: f64 = 0.03;
 
@@ -102,7 +122,9 @@ impl Table {
                 Kind::Choice if id.get().choices.len() <= 4 => format!(": {}", id.get().choices.join(", ")),
                 _ => String::new(),
             };
-            format!("#   {:<widest$}  {}{choices}", heading(id), id.get().name)
+            let found = FOUND.iter().find(|(of, _)| *of == id.get().id);
+            let found = found.map_or_else(String::new, |(_, found)| format!(" ({found})"));
+            format!("#   {:<widest$}  {}{choices}{found}", heading(id), id.get().name)
         };
         let needed = |(id, moved): &(QuantityId, Option<QuantityId>)| match moved {
             // What stands on the motor's plate needs no reason; a column of another topic does.
@@ -206,5 +228,17 @@ fn is_apart(id: QuantityId, one: f64, two: f64) -> bool {
     match id.get().kind {
         Kind::Choice => one != two && !(one.is_nan() && two.is_nan()),
         _ => (one - two).abs() > LITTLE * one.abs().max(two.abs()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_said_of_columns_is_said_of_quantities() {
+        for (id, _) in FOUND {
+            assert!(Registry::get().find(id).is_some(), "{id}");
+        }
     }
 }

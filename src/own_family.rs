@@ -185,6 +185,11 @@ impl<'a> Own<'a> {
         inputs.map(|id| self.named(id, case.values[id.index()])).collect::<Vec<_>>().join(", ")
     }
 
+    /// Whether `of` starts from `root`, among others.
+    pub(crate) fn starts_from(&self, of: QuantityId, root: QuantityId) -> bool {
+        starts(self.plan, &[of]).contains(&root)
+    }
+
     /// What the family fixes a quantity to, as a person reads it.
     pub(crate) fn fixed(&self, id: QuantityId) -> Option<String> {
         self.plan.family.roots.iter().find_map(|(root, draw)| match draw {

@@ -22,8 +22,11 @@ use crate::{report_pages as make, report_tables as tables};
 pub(crate) fn run(options: &cli::Report, speech: &Speech) -> Result<()> {
     match &options.of {
         ReportOf::Person { id, common } => {
+            // What cannot be found out yet is told when the records are opened for good.
+            let of = Store::existing(&common.records).and_then(|store| store.id_of(id)).ok();
             let (store, assets) =
-                open(common, speech, &Filter { person: Some(id.clone()), ..Filter::default() }, None)?;
+                open(common, speech, &Filter { person: of.or_else(|| Some(id.clone())), ..Filter::default() }, None)?;
+            let id = &store.id_of(id)?;
             let report = store.person(id, day(common), common.within)?;
             tell(
                 common,

@@ -19,6 +19,7 @@ messages! { pub(crate) SAYS {
     STRANGE_CELL = "check-strange-cell", "{machine} has {column} at {own}, and the other machines here and those of {family} have {usual}.";
     STRANGE = "check-strange", "The column {column} has {own}, and the machines of {family} have {usual}.";
     STRANGE_MEND = "check-strange-mend", "If your machines are so, leave it. If not, mend the unit in its heading, or the values.";
+    DRAWN_ANEW = "check-drawn-anew", "Your line on {ids} has no part in it: this fault draws it anew.";
     BEHIND = "check-behind", "With {values} as the machines of {family} have it, they could be drawn: mend it here.";
     ALL_IN_ONE = "check-all-in-one", "All that your drive cannot have stands in one line; take out of it what it can have.";
 } }
@@ -142,6 +143,14 @@ pub(crate) fn tell_of(assets: &Assets, own: &Own<'_>, mut error: CannotDraw) -> 
         error.mend =
             format!("{} {}", BEHIND.say(&[("values", &values), ("family", &pattern.family.id)]), error.mend).into();
         error.span = own.span(*first);
+    }
+    // Whoever wrote a draw looks for what is wrong there first.
+    let limited = error.limit.map(|limit| plan.family.limits[limit].quantity);
+    let anew = error.faults().iter().flat_map(|fault| &plan.family.faults[*fault].draws).map(|(id, _)| *id);
+    let anew = anew.filter(|id| own.names(*id) && limited.is_some_and(|limited| own.starts_from(limited, *id)));
+    let anew: Vec<_> = anew.map(|id| id.get().id).collect();
+    if !anew.is_empty() {
+        error.mend = format!("{} {}", DRAWN_ANEW.say(&[("ids", &anew.join(", "))]), error.mend).into();
     }
     // A limit of another family says nothing of this one's file, unless a value of that goes into what breaks it.
     let of_another = match error.limit.map(|limit| &plan.family.limits[limit]) {

@@ -47,6 +47,7 @@ messages! { pub(crate) ERRORS {
     LIKE_COMMAND = "usage-like-command", "a similar subcommand exists: '{name}'";
     LIKE_VALUE = "usage-like-value", "a similar value exists: '{name}'";
     AS_VALUE = "usage-as-value", "to pass '{name}' as a value, use '-- {name}'";
+    TOPICS_APART = "usage-topics-apart", "topics stand in one piece: --topic \"{topics}\"";
     IN_COMMAND = "usage-in-command", "'{name}' exists";
 } }
 
@@ -71,9 +72,16 @@ pub(crate) fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Argu
     // What the number reader says is meant for programmers.
     let of_a_number = std::error::Error::source(&error).is_some_and(|source| source.is::<ParseIntError>());
     // Nothing more can be said where the terminal has gone away.
+    let apart = topics_apart(&error, &arguments);
     let _ = match spoken {
-        None if !of_a_number => error.print(),
-        _ => tell(&error, &arguments),
+        None if !of_a_number => {
+            if let Some(topics) = apart {
+                let tip = TOPICS_APART.say(&[("topics", &topics)]);
+                error.insert(ContextKind::Suggested, ContextValue::StyledStrs(vec![tip.into()]));
+            }
+            error.print()
+        }
+        _ => tell(&error, &arguments, apart),
     };
     Err(code)
 }
@@ -84,6 +92,26 @@ pub(crate) fn read(arguments: impl IntoIterator<Item = OsString>) -> Result<Argu
 /// A sentence that says what a seed is.
 pub(crate) fn seed(text: &str) -> Result<u64, String> {
     text.parse().map_err(|_| SEED.say(&[("most", &u64::MAX.to_string())]))
+}
+
+/// The topics of `new` as they stand in one piece, where blanks between them have parted them.
+fn topics_apart(error: &Error, arguments: &[OsString]) -> Option<String> {
+    let loose = told(error, ContextKind::InvalidArg).join(" ");
+    if error.kind() != ErrorKind::UnknownArgument || loose.is_empty() || loose.starts_with('-') {
+        return None;
+    }
+    let words: Vec<_> = arguments.iter().map(|word| word.to_string_lossy()).collect();
+    let new = words.iter().position(|word| word == "new")?;
+    let at = new + words[new..].iter().position(|word| word == "--topic" || word.starts_with("--topic="))?;
+    let first = words[at].strip_prefix("--topic=");
+    let rest = words[at + 1..].iter().take_while(|word| !word.starts_with('-')).map(AsRef::as_ref);
+    let mut all: Vec<&str> = first.into_iter().chain(rest).collect();
+    let is_among = all.contains(&&*loose);
+    // Where no folder stands before them, the last word is the folder.
+    if at == new + 1 {
+        all.pop();
+    }
+    (all.len() > 1 && is_among).then(|| all.join(" ").replace(", ", ","))
 }
 
 /// What can be told of the language before the arguments are understood: what is asked for, the folder of the module, and
@@ -115,7 +143,7 @@ fn foretold(arguments: &[OsString]) -> (Speech, Option<PathBuf>, Vec<OsString>) 
 }
 
 /// Says in the language spoken what `error` says of the arguments.
-fn tell(error: &Error, arguments: &[OsString]) -> std::io::Result<()> {
+fn tell(error: &Error, arguments: &[OsString], apart: Option<String>) -> std::io::Result<()> {
     use std::io::Write as _;
     let mut command = help::command();
     // Asked the same of the commands in the language, clap gives the same answer with their texts.
@@ -128,7 +156,7 @@ fn tell(error: &Error, arguments: &[OsString]) -> std::io::Result<()> {
         ErrorKind::DisplayHelp | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand => {
             help::with_usage(&error.render().ansi().to_string())
         }
-        _ => refusal(&error, &command),
+        _ => refusal(&error, &command, apart),
     };
     // As clap prints: colours where they can be seen.
     if error.use_stderr() {
@@ -139,11 +167,12 @@ fn tell(error: &Error, arguments: &[OsString]) -> std::io::Result<()> {
 }
 
 /// What is wrong with the arguments, what may be meant, how they are used.
-fn refusal(error: &Error, command: &Command) -> String {
+fn refusal(error: &Error, command: &Command, apart: Option<String>) -> String {
     let styles = command.get_styles();
     let (red, green) = (styles.get_error(), styles.get_valid());
     let mut out = format!("{red}{}{red:#} {}\n", ERROR.text(), wrong(error));
-    let tips = tips(error);
+    let mut tips = tips(error);
+    tips.extend(apart.map(|topics| TOPICS_APART.say(&[("topics", &topics)])));
     if !tips.is_empty() {
         out.push('\n');
         tips.iter().for_each(|tip| out.push_str(&format!("  {green}{}{green:#} {tip}\n", TIP.text())));

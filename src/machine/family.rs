@@ -16,6 +16,7 @@
 //! "chain.teeth_small" = { choose = ["17", "19", "21"] }
 //! "mount.height_1" = { about = "0 mm", spread = "0.02 mm" }
 //! "load.sprocket_distance" = { of = "load.shaft_middle", between = ["90 %", "105 %"] }
+//! "align.twist" = { of = "align.twist_limit", choose = ["-80 %", "70 %"] }  # follows the limit that a plant has
 //!
 //! [[pool]]                       # a row of the table of machines: values that belong together; one row is drawn
 //! "chain.size" = "60"
@@ -103,14 +104,12 @@ pub enum Draw {
         /// One standard deviation.
         spread: f64,
     },
-    /// Evenly between two shares of another quantity of the same machine.
+    /// A share of another quantity of the same machine.
     Share {
         /// The other quantity.
         of: QuantityId,
-        /// Least share.
-        low: f64,
-        /// Largest share.
-        high: f64,
+        /// How the share is drawn.
+        draw: Box<Draw>,
     },
 }
 
@@ -352,7 +351,10 @@ impl Packed for Draw {
             Self::Between(low, high) => (1_u8, (*low, *high)).pack(out),
             Self::Choose(choices) => (2_u8, choices.clone()).pack(out),
             Self::About { middle, spread } => (3_u8, (*middle, *spread)).pack(out),
-            Self::Share { of, low, high } => (4_u8, (*of, (*low, *high))).pack(out),
+            Self::Share { of, draw } => {
+                (4_u8, *of).pack(out);
+                draw.pack(out);
+            }
         }
     }
 
@@ -362,7 +364,7 @@ impl Packed for Draw {
             1 => Self::Between(f64::unpack(from), f64::unpack(from)),
             2 => Self::Choose(Vec::unpack(from)),
             3 => Self::About { middle: f64::unpack(from), spread: f64::unpack(from) },
-            _ => Self::Share { of: Packed::unpack(from), low: f64::unpack(from), high: f64::unpack(from) },
+            _ => Self::Share { of: Packed::unpack(from), draw: Box::new(Self::unpack(from)) },
         }
     }
 }

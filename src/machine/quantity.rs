@@ -3,6 +3,10 @@
 use crate::instrument::{Display, Figures, Instrument};
 use crate::unit::{Kind, System, Unit};
 
+/// The ends of what may have any value.
+#[cfg(not(wordless))]
+pub(crate) const ANY: (f64, f64) = (f64::NEG_INFINITY, f64::INFINITY);
+
 /// How a person comes to know a quantity's value.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Known {
@@ -47,6 +51,9 @@ pub struct Quantity {
     pub choices: &'static [&'static str],
     /// The same as people are shown them: in the language spoken.
     pub labels: &'static [&'static str],
+    /// The least and the largest value (SI) that it can have by what it is; the browser reads no files and has none.
+    #[cfg(not(wordless))]
+    pub ends: (f64, f64),
 }
 
 impl Quantity {
@@ -65,6 +72,8 @@ impl Quantity {
             built: false,
             choices: &[],
             labels: &[],
+            #[cfg(not(wordless))]
+            ends: ANY,
         }
     }
 
@@ -126,6 +135,32 @@ impl Quantity {
     pub const fn built(mut self) -> Self {
         self.built = true;
         self
+    }
+
+    /// Never below `least` nor above `most` (SI), whatever the machine: an efficiency is no more than 1. What is usual is
+    /// another matter, and what a calculation holds for is its own.
+    #[must_use]
+    #[cfg_attr(wordless, allow(unused_mut, unused_variables))]
+    pub const fn ends(mut self, least: f64, most: f64) -> Self {
+        #[cfg(not(wordless))]
+        {
+            self.ends = (least, most);
+        }
+        self
+    }
+
+    /// Whether it is one number over another that is never below 1, so that it is known whichever of the two stands first:
+    /// the ratio of a reducer, which makers write 25, 25:1, 1:25 and 1/25.
+    pub fn is_either_way_up(&self) -> bool {
+        self.kind == Kind::Ratio && !self.is_percent() && self.reach().0 >= 1.0
+    }
+
+    /// The least and the largest value (SI) that it can have by what it is.
+    pub fn reach(&self) -> (f64, f64) {
+        #[cfg(not(wordless))]
+        return self.ends;
+        #[cfg(wordless)]
+        (f64::NEG_INFINITY, f64::INFINITY)
     }
 
     /// The part of the id before the first dot.

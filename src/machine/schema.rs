@@ -63,14 +63,17 @@ named! {
     DrawnValue = |generator| {
         let value = generator.subschema_for::<PlainValue>();
         let pair = json!({ "type": "array", "items": value, "minItems": 2, "maxItems": 2 });
+        let list = json!({ "type": "array", "items": value, "minItems": 1 });
         json_schema!({ "anyOf": [
             value,
             one("Evenly between two values", &[("between", pair.clone())]),
-            one("Evenly among these", &[("choose", json!({ "type": "array", "items": value, "minItems": 1 }))]),
+            one("Evenly among these", &[("choose", list.clone())]),
             one("About a value, normally distributed, cut off at three spreads",
                 &[("about", json!(value)), ("spread", json!(value))]),
             one("A share of another quantity of the same machine",
                 &[("of", json!(generator.subschema_for::<QuantityName>())), ("between", pair)]),
+            one("One of these shares of another quantity of the same machine",
+                &[("of", json!(generator.subschema_for::<QuantityName>())), ("choose", list)]),
         ] })
     };
     /// Quantities with their values.

@@ -306,12 +306,18 @@ fn notes_on_one_pair_of_wrong_turns_are_one_with_own_items_first() {
     let place = Place::new();
     uneven(&place);
     let all = place.run(&["check", "--module", "plant", "--all"]).done();
-    let notes: Vec<&str> = all.lines().filter(|line| line.contains("cannot be told apart")).collect();
-    let pair = "“chain.slack_tension/parabola: no eight” and “own: The eighth.” cannot be told apart";
-    let pairs: Vec<_> = notes.iter().filter(|line| line.contains(pair)).collect();
-    assert_eq!(pairs.len(), 1, "{all}");
-    assert!(pairs[0].contains("in 2 parts of questions: pull-one (a) in all families; pull-two (a) in all families"));
-    assert!(notes[0].contains("own: "), "{notes:?}");
+    let of_others = |line: &str| line.contains("cannot be told apart");
+    let of_own = |line: &str| line.contains("wrong turns come to one answer");
+    let notes: Vec<&str> = all.lines().filter(|line| of_others(line) || of_own(line)).collect();
+    // In words for people, and what to do: nothing.
+    let pair = "\n- The eighth.\n- You forgot the 8 under the line.";
+    let pairs: Vec<_> = all.split("\n").filter(|line| of_own(line) && line.contains("pull-one")).collect();
+    assert!(pairs.len() == 1 && all.contains(pair) && all.contains("There is nothing to do: "), "{all}");
+    assert!(
+        pairs[0].contains("these 2 wrong turns come to one answer, in 2 parts of questions: pull-one (a) in all families; pull-two (a) in all families:"),
+        "{}", pairs[0]
+    );
+    assert!(of_own(notes[0]) && !all.contains("own: "), "{notes:?}");
     let said = place.run(&["check", "--module", "plant"]).done();
     let others = all.matches("is not diagnosed").count() + all.matches("stand in for yours").count();
     assert!(said.contains(&format!("{} notes besides", notes.len() + others)), "{said}");

@@ -60,7 +60,7 @@ fn a_module_shows_its_own_limits_with_their_source_and_its_machines_by_name() {
     let json = place.run(&["look", "our-drive", "--spread", "50", "--json", "--module", "plant"]).done();
     let json: Value = serde_json::from_str(&json).unwrap();
     assert!(json["machines"].as_u64().unwrap() >= 49, "{json}");
-    place.run(&["new", "plant"]).refused(&["plant is there already and not empty"]);
+    place.run(&["new", "plant"]).refused(&["plant holds a module already; nothing was changed"]);
     place.run(&["new", "other", "--topic", "chian"]).refused(&["did you mean \"chain\"?"]);
     place.run(&["new", "other", "--topic", "zzz"]).refused(&["no topic \"zzz\"", "\n  chain    Chain\n", "Warm-up"]);
     assert!(place.is_empty("other"));
@@ -159,6 +159,38 @@ fn a_module_made_in_german_speaks_german_from_then_on() {
     // In English there is no such line and nothing is said of it.
     let english = place.run(&["new", "plant", "--topic", "heat"]).done();
     assert!(!english.contains("language") && !place.text("plant/module.toml").contains("\nlanguage"), "{english}");
+}
+
+#[test]
+fn topics_that_came_apart_and_a_folder_that_is_there_are_told() {
+    let place = Place::new();
+    let tip = "tip: topics stand in one piece: --topic \"mounting,alignment,overhung load\"";
+    for words in [
+        &["new", "plant", "--topic", "mounting,alignment,overhung", "load"][..],
+        &["new", "plant", "--topic=mounting,", "alignment,overhung", "load"],
+        &["new", "--topic", "mounting,", "alignment,overhung", "load", "plant"],
+    ] {
+        place.run(words).misused(tip);
+    }
+    assert!(!place.run(&["new", "plant", "too", "--topic", "mount"]).err.contains("one piece"));
+    let german = place.run(&["new", "plant", "--topic", "mounting,overhung", "load", "--language", "de"]);
+    assert!(german.err.contains("Themen stehen in einem Stück"), "{}", german.err);
+    let made = place.run(&["new", "plant", "--topic", "mounting,alignment,Overhung load"]).done();
+    assert!(made.contains("about mount, align, load;"), "{made}");
+    place.run(&["new", "plant"]).refused(&["add it to `topics` in plant/scenarios/families/our-drive.toml"]);
+    // What the exam can ask for and where the table's columns are found stands in the files.
+    let exam = place.text("plant/scenarios/exams/first-check.toml");
+    assert!(
+        exam.contains("\n#   load     bearing-life, ") && exam.contains("flanged on its reducer has none"),
+        "{exam}"
+    );
+    assert!(!exam.contains('@'), "{exam}");
+    let row = "\n[[row]]\nskill = \"straightedge\"\ncount = 1\n";
+    place.write("plant/scenarios/exams/first-check.toml", format!("{exam}{row}"));
+    place.run(&["check", "--module", "plant"]).done();
+    let family = place.text("plant/scenarios/families/our-drive.toml");
+    assert!(family.contains("(from the near bearing, not from the shoulder: "), "{family}");
+    assert!(family.contains("(data sheet; usual: 0.97 to 0.985 for each stage, from memory)"), "{family}");
 }
 
 #[test]

@@ -182,6 +182,28 @@ fn what_is_no_result_or_no_records_is_refused() {
     place.run(&["report", "person", "b3", "--records", "kept"]).refused(&["\"b3\"", "near it: b2 (Bo Carrow)"]);
     place.run(&["report", "person", "Ada", "--records", "kept"]).refused(&["near it: a1 (Ada Brenn)"]);
     place.run(&["report", "person", "b2", "--records", "kept", "--as-of", "2026-01-01"]).refused(&["b2", "but later"]);
+    // The whole name of one person will do.
+    let by_id = place.run(&["report", "person", "b2", "--records", "kept"]).done();
+    assert_eq!(by_id, place.run(&["report", "person", "bo  carrow", "--records", "kept"]).done());
+}
+
+#[test]
+fn people_of_one_name_are_asked_for_by_their_ids() {
+    let place = Place::new();
+    small(&place);
+    // On one roster names differ; on two of them they need not.
+    for (roster, people) in [("one", "c1,Cy Dunmore\nann,Bea Lunt\n"), ("two", "c2,Cy Dunmore\nd4,Ann\n")] {
+        place.write(&format!("{roster}.csv"), format!("id,name\n{people}"));
+        let file = format!("{roster}.csv");
+        let papers = ["papers", "--module", "plant", "--exam", "small", "--roster", &file, "--secret", "hidden"];
+        place.run(&[&papers[..], &["--out", roster]].concat()).done();
+        place.run(&["grade", roster, &format!("{roster}/responses.csv"), "--module", "plant"]).done();
+        place.run(&["record", roster, "--records", "kept", "--on", "2026-03-02"]).done();
+    }
+    let report = |who: &str| place.run(&["report", "person", who, "--records", "kept"]);
+    report("Cy Dunmore").refused(&["2 people in the records are called \"Cy Dunmore\": c1, c2;"]);
+    // An id goes before a name.
+    assert!(report("ann").done().starts_with("Bea Lunt") && report("Ann").done().starts_with("Ann (d4"));
 }
 
 /// The same name, secret and roster give the same codes, whatever the papers ask.

@@ -141,6 +141,46 @@ fn a_value_that_no_machine_can_have_is_told_where_it_stands() {
 }
 
 #[test]
+fn what_makers_write_is_read_and_what_cannot_be_is_told_first() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "align,heat,load"]).done();
+    let (family, table) = ("plant/scenarios/families/our-drive.toml", "plant/scenarios/families/our-drive.csv");
+    let (good, rows) = (place.text(family), place.text(table));
+    let row = rows.lines().nth(1).unwrap();
+    let with = |ratio: &str, shaft: &str| {
+        let row_with = row.replacen(",24.6,", &format!(",{ratio},"), 1).replace(",65,", &format!(",{shaft},"));
+        assert!(row_with.contains(ratio) && row_with.contains(shaft), "{row_with}");
+        rows.replace(row, &row_with)
+    };
+    place.write(table, with("1/24.6", "Ø65 k6"));
+    place.run(&["check", "--module", "plant"]).done();
+    // No machine could be drawn with it; the ratio is told, and no limit is handed out to be raised.
+    place.write(table, with("0.0407", "65"));
+    let ran = place.run(&["check", "--module", "plant"]);
+    let out = plain(&ran.out);
+    assert!(ran.code == 1 && out.starts_with("plant/scenarios/families/our-drive.csv:2:"), "{out}");
+    assert!(out.contains("drive.ratio (“ratio of the reducer”) is never below 1, and this is 0.0407."), "{out}");
+    assert!(out.contains("write 24.57.") || out.contains("write 24.5"), "{out}");
+    assert!(!out.contains("heat.settled_rise") && !out.contains("[[limit]]"), "{out}");
+    place.write(table, &rows);
+    // A stricter or wider limit on the shafts: the faults and the sound machines follow it.
+    for limit in ["0,5 mm/m", "0.03°", "0.5°"] {
+        place.write(family, good.replace("[fixed]\n", &format!("[fixed]\n\"align.twist_limit\" = \"{limit}\"\n")));
+        place.run(&["check", "--module", "plant"]).done();
+    }
+    // Where a fault draws anew what the author's line draws, that is said.
+    let limit = "[fixed]\n\"align.twist_limit\" = { value = \"0.25°\", source = \"ours\" }\n";
+    let drawn = "[draw]\n\"align.twist\" = { between = [\"-0.01°\", \"0.01°\"] }\n";
+    let fault = "\n[[fault]]\nid = \"bent\"\nname = \"bent\"\n[fault.draw]\n\"align.twist\" = \"0.1°\"\n\
+        [[fault.limit]]\nquantity = \"align.sprocket_verdict\"\nat_least = \"turn the shafts parallel first\"\n";
+    let text = good.replace("[fixed]\n", limit).replace("[draw]\n", drawn) + fault;
+    place.write(family, text);
+    let ran = place.run(&["check", "--module", "plant"]);
+    let out = plain(&ran.out);
+    assert!(ran.code == 1 && out.contains("Your line on align.twist has no part in it: this fault draws"), "{out}");
+}
+
+#[test]
 fn a_machine_of_the_table_is_told_by_its_name() {
     let place = Place::new();
     place.run(&["new", "plant", "--topic", "chain"]).done();

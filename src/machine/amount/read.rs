@@ -15,6 +15,7 @@ pub use choice::{called_here, choices_of, letter, read_choice, read_order, stran
 pub(crate) use error::{AND, OR, SAYS, list};
 pub use error::{ReadError, examples};
 pub(crate) use file::SAYS as FILE_SAYS;
+pub(crate) use file::stated_in;
 pub use file::{Unstated, stated};
 pub use text::LIMIT;
 

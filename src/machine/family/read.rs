@@ -264,6 +264,49 @@ mod tests {
     }
 
     #[test]
+    fn what_a_quantity_cannot_be_is_refused_where_a_machine_would_have_it() {
+        for written in [
+            "[fixed]\n\"drive.ratio\" = 0.04",
+            "[fixed]\n\"drive.ratio\" = { value = \"0.04\", source = \"plate\" }",
+            "[draw]\n\"drive.ratio\" = { between = [\"0.04\", \"20\"] }",
+            "[draw]\n\"drive.ratio\" = { choose = [20, 0.04] }",
+            "[draw]\n\"drive.ratio\" = { about = 0.04, spread = 0.01 }",
+            "[[pool]]\n\"drive.ratio\" = 0.04",
+        ] {
+            let told = told(&format!("name = \"Test\"\n{written}\n"));
+            assert!(told.len() == 1 && told[0].ends_with("write 25."), "{written}: {told:?}");
+        }
+        // A spread, and a bound that says nothing, are no values of a machine.
+        let text = "name = \"Test\"\n[draw]\n\"drive.ratio\" = { about = \"1:20\", spread = 0.5 }\n\
+            [[limit]]\nquantity = \"drive.ratio\"\nat_least = 0\n";
+        let family = Family::read("test", text).unwrap();
+        assert_eq!(family.roots[0].1, Draw::About { middle: 20.0, spread: 0.5 });
+    }
+
+    #[test]
+    fn a_share_is_drawn_between_two_or_among_some() {
+        let read = |draw: &str| {
+            let text = format!(
+                "name = \"Test\"\n[fixed]\n\"align.twist_limit\" = \"0,5 mm/m\"\n[draw]\n\"align.twist\" = {draw}\n"
+            );
+            Family::read("test", &text)
+        };
+        let of = Registry::get().find("align.twist_limit").unwrap();
+        for (draw, wanted) in [
+            ("{ of = \"align.twist_limit\", between = [\"-48 %\", 0.48] }", Draw::Between(-0.48, 0.48)),
+            ("{ of = \"align.twist_limit\", choose = [\"-80 %\", \"75 %\"] }", Draw::Choose(vec![-0.8, 0.75])),
+        ] {
+            let family = read(draw).unwrap();
+            let drawn = family.roots.iter().find(|(id, _)| id.get().id == "align.twist").unwrap();
+            assert_eq!(drawn.1, Draw::Share { of, draw: Box::new(wanted) });
+        }
+        for draw in ["choose = []", "between = [\"80 %\"]", "between = [\"80 %\", \"70 %\"]"] {
+            let problems = read(&format!("{{ of = \"align.twist_limit\", {draw} }}")).unwrap_err();
+            assert_eq!(problems.len(), 1, "{draw}: {problems:?}");
+        }
+    }
+
+    #[test]
     fn one_value_that_cannot_be_read_hides_no_other() {
         for (written, count) in [
             ("[draw]\n\"chain.size\" = { choose = [\"81\", \"60\", \"82\"] }", 2),

@@ -5,12 +5,14 @@ use toml::Value as Toml;
 
 use super::file::{LimitFile, Values};
 use super::said::*;
+use super::written::written;
 use super::{Asked, Draw, Limit, Place, Stated};
 use crate::amount::{self, Unstated};
+use crate::instrument::Figures;
 use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, other_quantity, quoted};
 use crate::quantity::Quantity;
 use crate::registry::{QuantityId, Registry};
-use crate::unit::Kind;
+use crate::unit::{Kind, System, Unit};
 
 /// The quantities in a table that is there only because their names stand without quotation marks: `chain.size = "80"`.
 pub(super) fn parted<'v>(name: &str, value: &'v Toml) -> impl Iterator<Item = (QuantityId, &'v Toml)> {
@@ -93,7 +95,7 @@ impl Reader {
                 self.say(span, told!(NOT_QUOTED, "name" = id.get().id), told!(WRITE_SO, "lines" = lines));
                 return None;
             }
-            plain => return self.value(id, plain, &span).map(Draw::Fixed),
+            plain => return self.own(id, plain, &span).map(Draw::Fixed),
         };
         let list = |this: &mut Self, key: &str| -> Option<Vec<f64>> {
             let Some(Toml::Array(items)) = table.get(key) else {
@@ -101,7 +103,7 @@ impl Reader {
                 return None;
             };
             // All of them, so that one that cannot be read hides no other.
-            let read: Vec<_> = items.iter().map(|item| this.value(id, item, &span)).collect();
+            let read: Vec<_> = items.iter().map(|item| this.own(id, item, &span)).collect();
             read.into_iter().collect()
         };
         let mut keys: Vec<&str> = table.keys().map(String::as_str).collect();
@@ -127,7 +129,7 @@ impl Reader {
                 Some(Draw::Choose(choices))
             }
             ["about", "spread"] => {
-                let middle = self.value(id, &table["about"], &span);
+                let middle = self.own(id, &table["about"], &span);
                 // A spread of temperatures is a difference; of anything else, a value of the same kind.
                 let spread = if id.get().kind == Kind::Temperature {
                     self.amount(Kind::TemperatureRise, None, &table["spread"], &span)
@@ -136,7 +138,7 @@ impl Reader {
                 };
                 Some(Draw::About { middle: middle?, spread: spread?.abs() })
             }
-            ["between", "of"] => self.share(id, table, &span),
+            ["between" | "choose", "of"] => self.share(id, table, &span),
             _ => {
                 let what = match keys.is_empty() {
                     true => told!(EMPTY_DRAW),
@@ -157,7 +159,7 @@ impl Reader {
             self.say(span.clone(), told!(STATED), told!(STATED_MEND));
             return None;
         };
-        let value = self.value(id, value, span)?;
+        let value = self.own(id, value, span)?;
         self.stated.push(Stated { quantity: id, source: text("source"), because: text("because") });
         Some(Draw::Fixed(value))
     }
@@ -171,20 +173,75 @@ impl Reader {
             self.say(span.clone(), told!(NO_SHARE, "name" = id.get().id, "other" = name), told!(NO_SHARE_MEND));
             return None;
         }
-        let ends: Vec<_> = (table["between"].as_array().into_iter().flatten())
-            .map(|end| self.amount(Kind::Ratio, None, end, span))
-            .collect();
-        let ends = ends.into_iter().collect::<Option<Vec<f64>>>()?;
-        match ends.as_slice() {
-            &[low, high] if low <= high => Some(Draw::Share { of, low, high }),
+        let choose = table.get("choose");
+        let listed = choose.or_else(|| table.get("between")).and_then(Toml::as_array);
+        let shares: Vec<_> =
+            listed.into_iter().flatten().map(|share| self.amount(Kind::Ratio, None, share, span)).collect();
+        let shares = shares.into_iter().collect::<Option<Vec<f64>>>()?;
+        let draw = match shares.as_slice() {
+            [_, ..] if choose.is_some() => Draw::Choose(shares),
+            &[low, high] if low <= high => Draw::Between(low, high),
             _ => {
-                self.say(span.clone(), told!(TWO_SHARES), told!(TWO_SHARES_MEND));
-                None
+                let [what, mend] =
+                    if choose.is_some() { [NO_CHOICE, NO_CHOICE_MEND] } else { [TWO_SHARES, TWO_SHARES_MEND] };
+                self.say(span.clone(), told!(what), told!(mend));
+                return None;
             }
-        }
+        };
+        Some(Draw::Share { of, draw: Box::new(draw) })
     }
 
-    pub(super) fn value(&mut self, id: QuantityId, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
+    /// A value that machines are to have: one that a quantity can have by what it is.
+    fn own(&mut self, id: QuantityId, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
+        let base = self.value(id, value, span)?;
+        self.possible(id, base, span)
+    }
+
+    /// The value of a cell of a table, in the unit of its column where it has none of its own.
+    pub(super) fn cell(
+        &mut self,
+        id: QuantityId,
+        text: &str,
+        unit: Option<&'static Unit>,
+        span: &core::ops::Range<usize>,
+    ) -> Option<f64> {
+        let base = self.value_in(id, &Toml::String(text.to_owned()), unit, span)?;
+        self.possible(id, base, span)
+    }
+
+    /// `base` (SI), if the quantity can have it by what it is; says so where not.
+    fn possible(&mut self, id: QuantityId, base: f64, span: &core::ops::Range<usize>) -> Option<f64> {
+        let quantity = id.get();
+        let (least, most) = quantity.reach();
+        if (least..=most).contains(&base) {
+            return Some(base);
+        }
+        let written = |value: f64| written(id, value, System::Si);
+        let (says, end) = if base < least { (NEVER_BELOW, least) } else { (NEVER_ABOVE, most) };
+        let (own, end) = (written(base), written(end));
+        let what = told!(says, "id" = quantity.id, "name" = quantity.name, "value" = own, "end" = end);
+        let mend = if quantity.is_either_way_up() && base > 0.0 {
+            told!(RATIO_MEND, "value" = written(1.0 / base))
+        } else if base > most && most == 1.0 && base <= 100.0 {
+            told!(IN_PERCENT_MEND, "value" = Figures::Significant(6).round(base).to_string())
+        } else {
+            told!(NEVER_MEND)
+        };
+        self.say(span.clone(), what, mend);
+        None
+    }
+
+    fn value(&mut self, id: QuantityId, value: &Toml, span: &core::ops::Range<usize>) -> Option<f64> {
+        self.value_in(id, value, None, span)
+    }
+
+    fn value_in(
+        &mut self,
+        id: QuantityId,
+        value: &Toml,
+        unit: Option<&'static Unit>,
+        span: &core::ops::Range<usize>,
+    ) -> Option<f64> {
         let quantity = id.get();
         if quantity.kind == Kind::Choice {
             if is_unquoted(id, value) {
@@ -203,7 +260,7 @@ impl Reader {
             }
             return found.map(|index| index as f64);
         }
-        self.amount(quantity.kind, Some(quantity), value, span)
+        self.amount_in(quantity.kind, Some(quantity), value, unit, span)
     }
 
     fn amount(
@@ -213,13 +270,24 @@ impl Reader {
         value: &Toml,
         span: &core::ops::Range<usize>,
     ) -> Option<f64> {
+        self.amount_in(kind, of, value, None, span)
+    }
+
+    fn amount_in(
+        &mut self,
+        kind: Kind,
+        of: Option<&Quantity>,
+        value: &Toml,
+        unit: Option<&'static Unit>,
+        span: &core::ops::Range<usize>,
+    ) -> Option<f64> {
         let text = match value {
             Toml::String(text) => text.clone(),
             Toml::Integer(number) => number.to_string(),
             Toml::Float(number) => number.to_string(),
             other => other.to_string(),
         };
-        match amount::stated(&text, kind, of) {
+        match amount::stated_in(&text, kind, of, unit) {
             Ok(base) => Some(base),
             Err(Unstated { why, mend }) => {
                 let written = quoted(&text);

@@ -43,7 +43,7 @@ messages! { pub(crate) SAYS {
     NO_DRAW = "problem-family-no-draw", "A draw with {keys} is not known.";
     EMPTY_DRAW = "problem-family-empty-draw", "A draw with nothing in it is not known.";
     STATED_IN_DRAW = "problem-family-stated-in-draw", "A value with its source stands under [fixed]: move the line up there.";
-    NO_DRAW_MEND = "problem-family-no-draw-mend", "Use { between = [least, most] }, { choose = [...] }, { about = middle, spread = deviation } or { of = quantity, between = [least, most] }.";
+    NO_DRAW_MEND = "problem-family-no-draw-mend", "Use { between = [least, most] }, { choose = [...] }, { about = middle, spread = deviation }, { of = quantity, between = [least, most] } or { of = quantity, choose = [...] }.";
     STATED = "problem-family-stated", "A fixed value is a value, or a value with its source.";
     STATED_MEND = "problem-family-stated-mend", "Write \"...\", or { value = \"...\", source = \"...\", because = \"...\" }; `because` may be left out.";
     NO_SHARE = "problem-family-no-share", "{name} cannot be a share of {other}.";
@@ -52,6 +52,11 @@ messages! { pub(crate) SAYS {
     TWO_SHARES_MEND = "problem-family-two-shares-mend", "Write [\"90 %\", \"105 %\"].";
     UNREADABLE = "problem-family-unreadable", "{written} cannot be read: {why}";
     UNREADABLE_AS = "problem-family-unreadable-as", "{written} cannot be read as {name}: {why}";
+    NEVER_BELOW = "problem-family-never-below", "{id} (“{name}”) is never below {end}, and this is {value}.";
+    NEVER_ABOVE = "problem-family-never-above", "{id} (“{name}”) is never above {end}, and this is {value}.";
+    NEVER_MEND = "problem-family-never-mend", "Mend the value.";
+    RATIO_MEND = "problem-family-ratio-mend", "It is the speed in over the speed out: write {value}.";
+    IN_PERCENT_MEND = "problem-family-in-percent-mend", "Write {value} % if that is meant.";
     TAKES = "problem-family-takes", "It takes {kind}.";
     NO_BETWEEN = "problem-family-no-between", "No value is at least the one and at most the other.";
     NO_BETWEEN_MEND = "problem-family-no-between-mend", "Swap at_least and at_most.";

@@ -18,11 +18,11 @@ use core::ops::Range;
 
 use super::reader::Reader;
 use super::written::heading;
-use crate::amount::{self, AND, OR, Wanted, list};
+use crate::amount::{self, AND, OR, list};
 use crate::messages;
 use crate::problem::{NO_POSSIBILITY, NO_QUANTITY, Problem, other_quantity, quoted};
 use crate::registry::{QuantityId, Registry, nearest};
-use crate::unit::{Kind, System, Unit};
+use crate::unit::{System, Unit};
 
 messages! { pub(crate) SAYS {
     OPEN = "problem-table-open", "This quotation mark is never closed.";
@@ -52,7 +52,7 @@ messages! { pub(crate) SAYS {
     NO_UNIT_MEND = "problem-table-no-unit-mend", "Write [{si}] or [{us}], say.";
     NO_UNIT_ALONE = "problem-table-no-unit-alone", "Write [{unit}], say.";
     LACKS = "problem-table-lacks", "This machine has no {name}.";
-    LACKS_MEND = "problem-table-lacks-mend", "Fill the cell in, or take the column or the machine out.";
+    LACKS_MEND = "problem-table-lacks-mend", "Fill the cell in, with what is usual where nobody knows it; or take the column out, and what needs it is not asked; or the machine.";
 } }
 
 /// A problem in a family's file, or in the table beside it.
@@ -301,14 +301,9 @@ fn value(cell: &Cell, id: QuantityId, unit: Option<&str>, reader: &mut Reader) -
         );
         return None;
     }
-    // A bare number is in the unit of its column; some units end in a figure as well: `24.2 s^-1`.
-    let own_unit = amount::read(&cell.text, &Wanted::new(id.get().kind)).is_ok_and(|read| read.unit_given);
-    let bare = !own_unit && cell.text.ends_with(|c: char| c.is_ascii_digit() || c == '.');
-    let text = match unit {
-        Some(unit) if bare && id.get().kind != Kind::Choice => format!("{} {unit}", cell.text),
-        _ => cell.text.clone(),
-    };
-    reader.value(id, &toml::Value::String(text), &cell.span)
+    // A bare number is in the unit of its column.
+    let unit = unit.and_then(|unit| Unit::named(unit).find(|unit| unit.kind == id.get().kind));
+    reader.cell(id, &cell.text, unit, &cell.span)
 }
 
 #[cfg(test)]
@@ -375,6 +370,16 @@ mod tests {
             ("machine,chain.centres_planned [mm]\na,\"1,350\"\n", 2, 3, "Write \"1350 mm\" or \"1.35 mm\"."),
             ("machine,chain.size,drive.ratio\na,80,\n", 2, 6, "has no drive.ratio"),
             ("machine,chain.size\na,\"80\n", 2, 3, "never closed"),
+            (
+                "machine,drive.ratio\na,1/25\nb,0.04\n",
+                3,
+                3,
+                "is never below 1, and this is 0.04. It is the speed in over",
+            ),
+            ("machine,drive.ratio\na,\"1:31,5\"\nb,0.04\n", 3, 3, "the speed out: write 25."),
+            ("machine,drive.stage_efficiency\na,97\n", 2, 3, "is never above 1, and this is 97. Write 97 % if that"),
+            ("machine,chain.teeth_small\na,3\n", 2, 3, "is never below 6, and this is 3. Mend the value."),
+            ("machine,load.shaft_diameter [mm]\na,Ø50 k6\nb,Ø50 x 100\n", 3, 3, "\"Ø50 x 100\" cannot be read as"),
             ("chain.size,chain.size\n80,80\n", 1, 12, "two columns"),
         ] {
             let problems = read(table).unwrap_err();

@@ -86,7 +86,7 @@ fn sample(id: QuantityId, draw: &Draw, stream: &mut Stream) -> f64 {
             (low + stream.below((high - low) as usize + 1) as f64).round()
         }
         // The share itself; the quantity that it is a share of comes in later.
-        Draw::Share { low, high, .. } => stream.between(*low, *high),
+        Draw::Share { draw, .. } => sample(id, draw, stream),
         Draw::Between(low, high) => stream.between(*low, *high),
         Draw::Choose(choices) => choices[stream.below(choices.len())],
         Draw::About { middle, spread } => middle + spread * stream.normal(),

@@ -68,6 +68,9 @@ const fn power(id: &'static str, symbol: &'static str, name: &'static str) -> Qu
     Quantity::new(id, symbol, Kind::Power, name)
 }
 
+/// With fewer teeth a sprocket would be no wheel: common practice, no source.
+const LEAST_TEETH: f64 = 6.0;
+
 pub(super) const QUANTITIES: &[Quantity] = &[
     // What is fitted.
     Quantity::choice("chain.size", "", "number of the chain", &SIZES).plate(),
@@ -78,8 +81,8 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     force("chain.breaking_load", "F_B", "least breaking load of the chain, all strands")
         .shown("kN", Places(1), "lbf", Places(0))
         .plate(),
-    count("chain.teeth_small", "z_1", "number of teeth of the small sprocket").plate(),
-    count("chain.teeth_large", "z_2", "number of teeth of the large sprocket").plate(),
+    count("chain.teeth_small", "z_1", "number of teeth of the small sprocket").plate().ends(LEAST_TEETH, f64::INFINITY),
+    count("chain.teeth_large", "z_2", "number of teeth of the large sprocket").plate().ends(LEAST_TEETH, f64::INFINITY),
     length("chain.centres_planned", "C_0", "centre distance on the drawing", 0, 2).plate(),
     Quantity::choice("chain.lie", "", "how the drive lies", window::LIES).plate(),
     Quantity::choice("chain.load_comes", "", "how the load comes", window::LOADS).plate(),
@@ -196,7 +199,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     // Capacity.
     force("chain.pull", "F", "pull in the working strand"),
     number("chain.service_factor", "K_s", "service factor").shown("", Places(2), "", Places(2)).plate().built(),
-    count("chain.strands", "m_s", "number of strands").plate(),
+    count("chain.strands", "m_s", "number of strands").plate().ends(1.0, f64::INFINITY),
     number("chain.strand_factor", "K_1", "strand factor").shown("", Significant(2), "", Significant(2)).plate(),
     number("chain.tooth_factor", "K_2", "tooth factor").shown("", Places(2), "", Places(2)).plate(),
     power("chain.design_power", "P_d", "design power for one strand"),

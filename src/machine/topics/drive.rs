@@ -23,16 +23,21 @@ const EFFICIENCY: crate::Source = Derived("definition of efficiency");
 pub(super) const QUANTITIES: &[Quantity] = &[
     Quantity::new("drive.motor_power", "P_m", Kind::Power, "power on the motor's plate")
         .shown("kW", Significant(3), "hp", Significant(3))
-        .plate(),
+        .plate()
+        .ends(0.0, f64::INFINITY),
     Quantity::new("drive.load_share", "u_m", Kind::Ratio, "share of the motor's plate power in use"),
     Quantity::new("drive.power", "P", Kind::Power, "power the motor delivers").read(PowerMeter),
     Quantity::new("drive.motor_speed", "n_m", Kind::Speed, "speed of the motor").read(Tachometer),
-    Quantity::new("drive.ratio", "i", Kind::Ratio, "ratio of the reducer").shown("", Places(2), "", Places(2)).plate(),
+    Quantity::new("drive.ratio", "i", Kind::Ratio, "ratio of the reducer")
+        .shown("", Places(2), "", Places(2))
+        .plate()
+        .ends(1.0, f64::INFINITY),
     Quantity::new("drive.stage_efficiency", "η_1", Kind::Ratio, "efficiency of one gear stage")
         .shown("", Places(3), "", Places(3))
-        .plate(),
-    Quantity::new("drive.stages", "k", Kind::Count, "number of gear stages").plate(),
-    Quantity::new("drive.efficiency", "η", Kind::Ratio, "efficiency of the reducer"),
+        .plate()
+        .ends(0.0, 1.0),
+    Quantity::new("drive.stages", "k", Kind::Count, "number of gear stages").plate().ends(1.0, f64::INFINITY),
+    Quantity::new("drive.efficiency", "η", Kind::Ratio, "efficiency of the reducer").ends(0.0, 1.0),
     Quantity::new("drive.motor_torque", "T_m", Kind::Torque, "torque of the motor"),
     Quantity::new("drive.output_speed", "n_o", Kind::Speed, "speed of the output shaft"),
     Quantity::new("drive.output_torque", "T_o", Kind::Torque, "torque on the output shaft"),

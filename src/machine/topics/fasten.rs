@@ -103,7 +103,10 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "in²",
         Places(4),
     ),
-    Quantity::new("fasten.bolts", "n_b", Kind::Count, "number of bolts in the circle").plate().built(),
+    Quantity::new("fasten.bolts", "n_b", Kind::Count, "number of bolts in the circle")
+        .plate()
+        .built()
+        .ends(1.0, f64::INFINITY),
     Quantity::new("fasten.turn_place", "k", Kind::Count, "place in the tightening order").plate(),
     Quantity::new("fasten.bolt_at_place", "j_k", Kind::Count, "number of the bolt tightened at that place"),
     percent("fasten.stage_share", "f_s", "share of the full torque in this round").plate(),
@@ -154,7 +157,10 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         "verdict on the bushing's gap",
         &["the taper grips", "stop: the flange carries the screws"],
     ),
-    Quantity::new("fasten.screws", "n_s", Kind::Count, "number of screws of the bushing").plate().built(),
+    Quantity::new("fasten.screws", "n_s", Kind::Count, "number of screws of the bushing")
+        .plate()
+        .built()
+        .ends(1.0, f64::INFINITY),
     length("fasten.screw_dia", "d_s", "nominal diameter of a bushing screw").plate(),
     wrench("fasten.screw_torque", "T_n", "torque of a bushing screw").plate(),
     pull("fasten.screw_pull", "F_s", "pull of all bushing screws together"),

@@ -101,7 +101,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     minutes("heat.warm_up_time", "t_w", "time from a cold start until the unit has settled"),
     // Infrared.
     emissivity("heat.emissivity_set", "ε_set", "emissivity set on the instrument").plate(),
-    emissivity("heat.emissivity", "ε", "emissivity of the surface").plate().built(),
+    emissivity("heat.emissivity", "ε", "emissivity of the surface").plate().built().ends(0.0, 1.0),
     degrees("heat.infrared", "T_ir", "infrared reading of the housing").read(Thermometer),
     degrees("heat.infrared_true", "T_c", "housing temperature behind the infrared reading"),
     emissivity("heat.emissivity_found", "ε_c", "emissivity found with a contact thermometer"),

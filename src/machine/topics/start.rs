@@ -66,11 +66,13 @@ pub(super) const QUANTITIES: &[Quantity] = &[
     // Load.
     Quantity::new("start.power_factor", "cosφ", Kind::Ratio, "power factor of the motor at its load")
         .shown("", Places(2), "", Places(2))
-        .plate(),
+        .plate()
+        .ends(0.0, 1.0),
     Quantity::new("start.motor_efficiency", "η_m", Kind::Ratio, "efficiency of the motor")
         .shown("%", Places(1), "%", Places(1))
         .plate()
-        .built(),
+        .built()
+        .ends(0.0, 1.0),
     Quantity::new("start.input_power", "P_1", Kind::Power, "electrical power that the motor draws").shown(
         "kW",
         Significant(3),

@@ -125,21 +125,44 @@ impl Store {
 
 messages! { pub(crate) SAYS {
     LATER = "records-problem-later", "nothing of {id} is in the records by {day}, but later";
+    SEVERAL_NAMED = "records-problem-several-named", "{count} people in the records are called {name}: {ids}; ask for one by the id";
     NOBODY = "records-problem-nobody-by", "nobody in the records has the id {id} by {day}";
     NOBODY_BUT = "records-problem-nobody-by-but", "nobody in the records has the id {id} by {day}; near it: {near}";
 } }
 
 impl Store {
+    /// Everybody in the records: ids and names, of which the one on the latest paper stands.
+    fn people(&self) -> Result<BTreeMap<String, String>, Error> {
+        let mut list = self.db.prepare(
+            "SELECT person.key, paper.name FROM person JOIN paper ON paper.person = person.id ORDER BY person.key, paper.id",
+        )?;
+        Ok(list.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<_, _>>()?)
+    }
+
+    /// The id of whoever is meant by `asked`, an id or the whole name of one person; `asked` itself where it is neither.
+    ///
+    /// # Errors
+    /// [`Error::Refused`] where several people have the name.
+    pub fn id_of(&self, asked: &str) -> Result<String, Error> {
+        let people = self.people()?;
+        let plain = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
+        let named = people.iter().filter(|(_, name)| plain(name) == plain(asked)).map(|(id, _)| id.as_str());
+        match named.collect::<Vec<_>>().as_slice() {
+            _ if people.contains_key(asked) => Ok(asked.to_owned()),
+            [] => Ok(asked.to_owned()),
+            [id] => Ok((*id).to_owned()),
+            ids => {
+                let (name, count) = (format!("{asked:?}"), ids.len().to_string());
+                Err(Error::Refused(SEVERAL_NAMED.say(&[("name", &name), ("count", &count), ("ids", &ids.join(", "))])))
+            }
+        }
+    }
+
     /// Why there is nothing about `person` by `as_of`, and whose id may be meant.
     fn nobody(&self, person: &str, as_of: Date) -> Result<Error, Error> {
         /// Ids that are named, at most.
         const MOST: usize = 5;
-        let mut list = self.db.prepare(
-            "SELECT person.key, paper.name FROM person JOIN paper ON paper.person = person.id ORDER BY person.key, paper.id",
-        )?;
-        // The name on the latest paper stands.
-        let people: BTreeMap<String, String> =
-            list.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<_, _>>()?;
+        let people = self.people()?;
         if people.contains_key(person) {
             return Ok(Error::Refused(LATER.say(&[("id", &format!("{person:?}")), ("day", &as_of.said())])));
         }

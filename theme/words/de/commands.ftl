@@ -159,8 +159,8 @@ new-other-topics = Andere Themen, mit --topic: { $topics }
 new-speaks = language = { $code } steht in { $file }: Alles mit diesem Modul spricht diese Sprache. Seine eigenen Texte sind Beispiele auf Englisch: Titel, Namen, Aufgaben, das Kapitel. Überschreiben Sie sie in Ihrer Sprache; die Bemerkungen in seinen Dateien bleiben englisch.
 check-read-one = 1 Familie, { $items } Aufgaben gelesen
 check-read-more = { $families } Familien, { $items } Aufgaben gelesen
-check-one-note = 1 Anmerkung außerdem, kein Fehler; --all nennt sie
-check-more-notes = { $count } Anmerkungen außerdem, keine Fehler; --all zählt sie auf
+check-one-note = 1 Anmerkung außerdem, die kein Fehler ist; --all nennt sie
+check-more-notes = { $count } Anmerkungen außerdem, die keine Fehler sind; --all zählt sie auf
 schema-made = { $count } Schemas in { $folder }
 manual-made = { $count } Seiten in { $folder }; zu öffnen: { $file }
 
@@ -244,6 +244,7 @@ check-unlisted = Das Kapitel { $file } steht nicht in dieser Liste und ist darum
 check-unlisted-mend =
     Fügen Sie eine Zeile wie diese ein, oder nehmen Sie die Datei heraus:
     - [{ $title }]({ $file })
+check-drawn-anew = Ihre Zeile zu { $ids } hat daran keinen Anteil: Dieser Fehler legt das selbst neu fest.
 check-behind = Wäre { $values } wie bei den Maschinen von { $family }, ließen sie sich ziehen: Verbessern Sie es hier.
 check-all-in-one = Alles, was Ihr Antrieb nicht haben kann, steht in einer Zeile; nehmen Sie heraus, was er haben kann.
 check-chapters-not-filled = Was Kapitel fragen oder zeigen, geht mit { $id } nicht: { $why } ({ $places })

@@ -30,6 +30,7 @@ usage-like-argument = eine ähnliche Angabe gibt es: „{ $name }“
 usage-like-command = einen ähnlichen Befehl gibt es: „{ $name }“
 usage-like-value = einen ähnlichen Wert gibt es: „{ $name }“
 usage-as-value = wenn „{ $name }“ selbst ein Wert sein soll, „-- { $name }“ schreiben
+usage-topics-apart = Themen stehen in einem Stück: --topic "{ $topics }"
 usage-in-command = „{ $name }“ gibt es
 
 # Dateien und Ordner.
@@ -152,6 +153,7 @@ error-holds-for = Er gilt für: { $limits }
 
 # Module anlegen, prüfen, zeigen.
 error-new-not-empty = { $folder } ist schon da und nicht leer; es wurde nichts geändert; einen neuen Ordner nennen
+error-new-module-there = in { $folder } liegt schon ein Modul; es wurde nichts geändert; einen neuen Ordner nennen. Soll in dieses ein Thema dazu, ergänzen Sie es in { $family } unter `topics`: `drivecourse check --module { $folder }` sagt dann, was dazugehört
 error-starter-lacks = dem Anfang eines Moduls fehlt { $file }
 error-starter-no-text = { $file } im Anfang eines Moduls ist kein Text
 error-check-one = 1 Fehler wurde gefunden
@@ -184,6 +186,9 @@ check-all-families = allen Familien
 check-no-difference = { $item } ({ $part }): „{ $cause }“ macht bei den meisten Maschinen keinen Unterschied und wird bei diesen nicht erkannt, in { $families }
 check-alike = { $item } ({ $part }): „{ $one }“ und „{ $other }“ lassen sich bei den meisten Maschinen nicht unterscheiden in { $families }
 check-no-difference-in = „{ $cause }“ macht bei den meisten Maschinen keinen Unterschied und wird bei diesen nicht erkannt, in { $count } Teilen von Aufgaben: { $places }
+check-alike-own = { $item } ({ $part }): Bei den meisten Maschinen führen diese { $count } Fehler zu ein und derselben Antwort, in { $families }:
+check-alike-own-mend = Es ist nichts zu tun: Wer sie gibt, dem werden zwei davon genannt, und welcher es war, kann niemand sagen.
+check-alike-own-in = Bei den meisten Maschinen führen diese { $alike } Fehler zu ein und derselben Antwort, in { $count } Teilen von Aufgaben: { $places }:
 check-alike-in = „{ $one }“ und „{ $other }“ lassen sich bei den meisten Maschinen nicht unterscheiden in { $count } Teilen von Aufgaben: { $places }
 check-place = { $item } ({ $part }) in { $families }
 check-idle-turn = Dieser Irrweg gibt nie eine eigene Antwort: Er kommt auf die richtige, oder er braucht, was keine Familie bestimmt.

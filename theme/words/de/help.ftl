@@ -94,7 +94,7 @@ help-report-within = Wie viele Monate im Voraus etwas als bald ablaufend gilt
 help-report-out = Ordner für die Auswertung als Seite zum Drucken, CSV und JSON
 help-report-json = JSON ausgeben, für Programme
 help-report-person = Eine Person: Blätter, Fertigkeiten, Verlauf, was zu üben ist
-help-report-person-id = Die Kennung der Person auf der Namensliste
+help-report-person-id = Die Kennung der Person auf der Namensliste, oder der ganze Name
 help-report-class = Die Gruppe: wer bereit ist, wer noch nicht allein arbeiten darf, worin sie schwach ist
 help-only-group = Nur diese Gruppe der Namensliste
 help-only-exam = Nur diese Prüfung, mit ihrem kurzen Namen
@@ -161,7 +161,7 @@ help-solve-json = JSON ausgeben, für Programme
 
 help-new = Ein kleines eigenes Modul anlegen: Kurs, Antriebe, Aufgaben, Prüfung, Namensliste, alles in den Dateien erklärt
 help-new-folder = Ordner, der angelegt wird
-help-new-topic = Themen, einige von drive, mount, oil, align, fasten, chain, load, start, heat, vibrate, noise, follow, mit Kommas dazwischen: Jedes bringt sein Kapitel und seine Spalten in der Tabelle der Maschinen mit [Vorgabe: mount,chain,load,heat]
+help-new-topic = Themen, einige von drive, mount, oil, align, fasten, chain, load, start, heat, vibrate, noise, follow, mit Kommas und ohne Leerzeichen dazwischen; die englischen Worte eines Kapitels gehen auch, "overhung load" in Anführungszeichen: Jedes bringt sein Kapitel und seine Spalten in der Tabelle der Maschinen mit [Vorgabe: mount,chain,load,heat]
 help-new-units = Die Einheiten Ihrer Schilder: Tabelle, Grenzen und Prüfung beginnen darin
 help-new-like = Die Familie des Programms, die Ihr Antrieb abwandelt; `drivecourse look` nennt sie
 

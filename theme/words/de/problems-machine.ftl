@@ -16,6 +16,8 @@ problem-file-part = Das wird gezählt, und ein Teil davon ist keins.
 problem-file-part-mend = Eine ganze Zahl schreiben.
 problem-file-thousands = Das Komma kann Tausender oder Dezimalstellen abtrennen.
 problem-file-thousands-mend = Schreiben Sie { $whole } oder { $decimal }.
+problem-file-per-length = Das gilt je Meter oder Fuß von etwas und ist deshalb an jeder Maschine eine andere Länge.
+problem-file-per-length-mend = Rechnen Sie die Länge für jede Maschine aus, und schreiben Sie sie statt dessen in eine Spalte der Tabelle der Maschinen: { $column }.
 problem-result-not-above = { $input } ist { $value } und muss mehr als { $min } sein
 problem-result-not-below = { $input } ist { $value } und muss weniger als { $max } sein
 problem-result-below = { $input } ist { $value }, und das Mindeste ist { $min }
@@ -176,7 +178,7 @@ problem-family-no-choice-mend = Setzen Sie mindestens einen Wert in die Liste.
 problem-family-no-draw = Eine Ziehung mit { $keys } gibt es nicht.
 problem-family-empty-draw = Eine leere Ziehung gibt es nicht.
 problem-family-stated-in-draw = Ein Wert mit seiner Quelle steht unter [fixed]: die Zeile dorthin setzen.
-problem-family-no-draw-mend = Möglich sind {"{"} between = [kleinster, größter] {"}"}, {"{"} choose = [...] {"}"}, {"{"} about = Mitte, spread = Abweichung {"}"} oder {"{"} of = Größe, between = [kleinster, größter] {"}"}.
+problem-family-no-draw-mend = Möglich sind {"{"} between = [kleinster, größter] {"}"}, {"{"} choose = [...] {"}"}, {"{"} about = Mitte, spread = Abweichung {"}"}, {"{"} of = Größe, between = [kleinster, größter] {"}"} oder {"{"} of = Größe, choose = [...] {"}"}.
 problem-family-stated = Ein fester Wert ist ein Wert, oder ein Wert mit seiner Quelle.
 problem-family-stated-mend = Schreiben Sie "...", oder {"{"} value = "...", source = "...", because = "..." {"}"}; `because` kann wegbleiben.
 problem-family-no-share = { $name } kann kein Anteil von { $other } sein.
@@ -185,6 +187,11 @@ problem-family-two-shares = `between` verlangt zwei Anteile, den kleineren zuers
 problem-family-two-shares-mend = Schreiben Sie ["90 %", "105 %"].
 problem-family-unreadable = { $written } lässt sich nicht lesen: { $why }
 problem-family-unreadable-as = { $written } lässt sich nicht als { $name } lesen: { $why }
+problem-family-never-below = { $id } („{ $name }“) liegt nie unter { $end }; hier steht { $value }.
+problem-family-never-above = { $id } („{ $name }“) liegt nie über { $end }; hier steht { $value }.
+problem-family-never-mend = Berichtigen Sie den Wert.
+problem-family-ratio-mend = Gemeint ist die Drehzahl am Eingang durch die am Ausgang: Schreiben Sie { $value }.
+problem-family-in-percent-mend = Schreiben Sie { $value } %, wenn das gemeint ist.
 problem-family-takes = Verlangt ist { $kind }.
 problem-family-no-between = Kein Wert ist mindestens der eine und höchstens der andere.
 problem-family-no-between-mend = Vertauschen Sie at_least und at_most.
@@ -227,7 +234,7 @@ problem-table-no-unit-bare = Streichen Sie die Klammer aus der Überschrift.
 problem-table-no-unit-mend = Schreiben Sie etwa [{ $si }] oder [{ $us }].
 problem-table-no-unit-alone = Schreiben Sie etwa [{ $unit }].
 problem-table-lacks = Dieser Maschine fehlt { $name }.
-problem-table-lacks-mend = Füllen Sie die Zelle aus, oder streichen Sie die Spalte oder die Maschine.
+problem-table-lacks-mend = Füllen Sie die Zelle aus, mit dem Üblichen, wo niemand den Wert kennt; oder streichen Sie die Spalte, dann wird nicht gefragt, was sie braucht; oder die Maschine.
 
 problem-plan-twice = { $name } steht sowohl in der Maschinentabelle als auch unter [fixed] oder [draw].
 problem-plan-twice-mend = Streichen Sie es an einer der beiden Stellen.

@@ -26,6 +26,7 @@ records-problem-at-most = { $place } bringt höchstens { $of } Punkte, nicht { $
 ## Was gesucht wird
 
 records-problem-nobody = niemand in den Aufzeichnungen hat die Kennung { $id }
+records-problem-several-named = { $count } Leute in den Aufzeichnungen heißen { $name }: { $ids }; mit der Kennung nach einem fragen
 records-problem-nobody-by = bis { $day } hat niemand in den Aufzeichnungen die Kennung { $id }
 records-problem-nobody-by-but = bis { $day } hat niemand in den Aufzeichnungen die Kennung { $id }; ähnlich sind: { $near }
 records-problem-later = in den Aufzeichnungen steht bis { $day } nichts zu { $id }, wohl aber später
