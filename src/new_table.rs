@@ -6,6 +6,7 @@ use drivecourse_machine::topics::DRIVE;
 use drivecourse_machine::{Draw, Family, Figures, Kind, Plan, QuantityId, Registry, System, cell, fixed_line, heading};
 
 use crate::new::FAMILY;
+use crate::sold_sizes::HORSEPOWER;
 
 /// Machines in the table, at most.
 const MACHINES: usize = 6;
@@ -32,12 +33,6 @@ pub(crate) struct Table {
     fixed: Vec<(QuantityId, f64)>,
     system: System,
 }
-
-/// Powers of motors in horsepower as they are sold, from memory of NEMA MG 1.
-const HORSEPOWERS: [f64; 20] = [
-    1.0, 1.5, 2.0, 3.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 60.0, 75.0, 100.0, 125.0, 150.0, 200.0,
-    250.0,
-];
 
 /// Where columns are found that stand on no plate or order, in a few words.
 const FOUND: &[(&str, &str)] = &[
@@ -71,7 +66,7 @@ fn plate(id: QuantityId, base: f64, system: System) -> f64 {
     }
     let value = unit.from_base(base);
     let sold = |size: &&f64| unit.symbol == "hp" && (value - **size).abs() <= SAME_MOTOR * **size;
-    unit.to_base(HORSEPOWERS.iter().find(sold).copied().unwrap_or_else(|| Figures::Significant(3).round(value)))
+    unit.to_base(HORSEPOWER.iter().find(sold).copied().unwrap_or_else(|| Figures::Significant(3).round(value)))
 }
 
 impl Table {

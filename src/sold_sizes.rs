@@ -20,7 +20,7 @@ const KILOWATTS: &[f64] = &[
 ];
 
 /// Rated outputs in hp that motors are commonly sold with in North America. From memory.
-const HORSEPOWER: &[f64] = &[
+pub(crate) const HORSEPOWER: &[f64] = &[
     0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 60.0, 75.0, 100.0, 125.0,
     150.0, 200.0, 250.0, 300.0,
 ];
