@@ -136,7 +136,7 @@ fn german_papers_are_answered_with_commas_and_come_out_the_same_again() {
     german(&place);
     let make = |out: &str| {
         let command =
-            ["papers", "--exam", "pruefung.toml", "--roster", "gruppe.csv", "--secret", "geheim", "--out", out];
+            ["papers", "--exam", "pruefung.toml", "--roster", "gruppe.csv", "--secret", "verborgen", "--out", out];
         place.run(&[&command[..], &["--screen", "--plant", "Werk", "--mark-untranslated"]].concat()).done();
         tree(&place.path(out))
     };
