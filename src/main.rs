@@ -14,6 +14,7 @@ mod check_found;
 mod check_items;
 mod check_left_out;
 mod check_never;
+mod check_turns;
 mod check_verdicts;
 mod cli;
 mod cli_authors;

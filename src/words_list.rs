@@ -16,9 +16,9 @@ use crate::words::{self, foreseen, load, read, skills, take_on};
 use crate::words_scenarios::Native;
 use crate::{
     assets, bank, check, check_chapters, check_doubts, check_families, check_follows, check_found, check_items,
-    check_never, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new, own_family, papers,
-    papers_alike, pdf, practise, record, report_words, schema, serve, sold_sizes, solve, spread, undrawable, usage,
-    words_scenarios as scenarios,
+    check_never, check_turns, check_verdicts, cli, course, demo, enter, files, grade, help, look, manual, new,
+    own_family, papers, papers_alike, pdf, practise, record, report_words, schema, serve, sold_sizes, solve, spread,
+    undrawable, usage, words_scenarios as scenarios,
 };
 
 messages! { pub(crate) SAYS {
@@ -245,6 +245,7 @@ fn groups(files: &Assets) -> Result<Vec<Group>> {
         check::PROBLEMS,
         check_chapters::SAYS,
         check_items::SAYS,
+        check_turns::SAYS,
         serve::ERRORS,
         schema::ERRORS,
         words::ERRORS,
