@@ -199,27 +199,26 @@ fn mark_part(
             {
                 return (quoted(Verdict::Carried, part.marks, explain::carried(part)), value);
             }
-            // What is right and rounded to two figures is no wrong turn, whatever else comes near it.
-            let coarse = amount.is_some_and(|read| {
-                let off = |key: &Key| (key.value - base).abs() / key.value.abs();
-                let near = 0.5 * read.step() / base.abs();
-                read.figures < 3 && again.iter().flatten().chain(keys).any(|key| off(key) <= near.min(COARSE))
-            });
             // Diagnose against the person's own earlier number where there is one.
             let mut causes = match &again {
-                _ if coarse => Vec::new(),
                 None => foreseen(predicted, *base),
                 Some(again) => foreseen(&foreseen_again(question, part, again), *base),
             };
-            if !coarse && causes.is_empty() && again.is_some() {
+            if causes.is_empty() && again.is_some() {
                 causes = foreseen(predicted, *base);
             }
             if causes.is_empty() && asked.get().kind != Kind::Choice {
                 let against = again.as_ref().map_or(&keys[0], |again| &again[0]);
                 causes.extend(predict::slip(against, *written, unit, *base));
             }
-            let mut says = explain::wrong(question, part, *base, &causes);
             let right = again.as_ref().unwrap_or(keys);
+            // What is right and rounded to two figures is no wrong turn, whatever else comes near it.
+            if amount.is_some_and(|read| {
+                read.figures < 3 && (right[0].value - base).abs() <= (0.5 * read.step()).min(COARSE * base.abs())
+            }) {
+                causes.clear();
+            }
+            let mut says = explain::wrong(question, part, *base, &causes);
             // The first choice of every verdict is that all is well.
             if *base == 0.0 && asked.get().is_stop(right[0].value) {
                 says = explain::stop_accepted(&says);

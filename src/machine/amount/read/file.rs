@@ -76,7 +76,7 @@ pub(crate) fn stated_in(
         Err(error) => {
             return match slope(value) {
                 Some(slope) if kind == Kind::Slope => slope,
-                Some(slope) if kind == Kind::Angle => slope.map(libm::atan),
+                Some(slope) if kind == Kind::Angle => Ok(libm::atan(slope?)),
                 _ if kind == Kind::Length && is_per_length(value) => {
                     let column =
                         of.map_or_else(String::new, |of| format!("{} [{}]", of.id, of.unit(System::Si).symbol));
