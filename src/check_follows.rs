@@ -150,7 +150,7 @@ fn giving(own: &Own<'_>, id: QuantityId, rows: &[(String, Vec<Case>)]) -> Option
     let mut rests = vec![false; Registry::get().len()];
     rests[id.index()] = true;
     for (root, draw) in &own.plan.family.roots {
-        rests[root.index()] |= matches!(draw, Draw::Share { of, .. } if *of == id);
+        rests[root.index()] |= matches!(draw, Draw::Share { of, .. } | Draw::ShareAmong { of, .. } if *of == id);
     }
     for step in own.plan.steps().map(|step| step.get()) {
         rests[step.gives.index()] |= step.inputs().any(|input| rests[input.index()]);

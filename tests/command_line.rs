@@ -201,7 +201,7 @@ fn help_and_version_and_usage() {
     place.run(&["papers"]).misused("--roster");
     place.run(&["grade", "exam"]).misused("RESPONSES");
     place.run(&["look", "mixer", "--seed", "-1"]).misused("-1");
-    place.run(&["look", "mixer", "--seed", "18446744073709551616"]).misused("too large");
+    place.run(&["look", "mixer", "--seed", "18446744073709551616"]).misused("from 0 to 18446744073709551615");
     place.run(&["practise", "--count", "0"]).misused("0");
     place.run(&["look", "--units", "metric"]).misused("possible values: si, us");
     assert_eq!(place.run(&[]).code, 2);

@@ -104,12 +104,21 @@ pub enum Draw {
         /// One standard deviation.
         spread: f64,
     },
-    /// A share of another quantity of the same machine.
+    /// Evenly between two shares of another quantity of the same machine.
     Share {
         /// The other quantity.
         of: QuantityId,
-        /// How the share is drawn.
-        draw: Box<Draw>,
+        /// Least share.
+        low: f64,
+        /// Largest share.
+        high: f64,
+    },
+    /// One of some shares of another quantity of the same machine, each as likely as the next.
+    ShareAmong {
+        /// The other quantity.
+        of: QuantityId,
+        /// The shares.
+        shares: Vec<f64>,
     },
 }
 
@@ -351,10 +360,8 @@ impl Packed for Draw {
             Self::Between(low, high) => (1_u8, (*low, *high)).pack(out),
             Self::Choose(choices) => (2_u8, choices.clone()).pack(out),
             Self::About { middle, spread } => (3_u8, (*middle, *spread)).pack(out),
-            Self::Share { of, draw } => {
-                (4_u8, *of).pack(out);
-                draw.pack(out);
-            }
+            Self::Share { of, low, high } => (4_u8, (*of, (*low, *high))).pack(out),
+            Self::ShareAmong { of, shares } => (5_u8, (*of, shares.clone())).pack(out),
         }
     }
 
@@ -364,7 +371,8 @@ impl Packed for Draw {
             1 => Self::Between(f64::unpack(from), f64::unpack(from)),
             2 => Self::Choose(Vec::unpack(from)),
             3 => Self::About { middle: f64::unpack(from), spread: f64::unpack(from) },
-            _ => Self::Share { of: Packed::unpack(from), draw: Box::new(Self::unpack(from)) },
+            4 => Self::Share { of: Packed::unpack(from), low: f64::unpack(from), high: f64::unpack(from) },
+            _ => Self::ShareAmong { of: Packed::unpack(from), shares: Vec::unpack(from) },
         }
     }
 }

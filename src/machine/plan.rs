@@ -443,7 +443,7 @@ fn lacking(family: &Family, known: &[bool]) -> Problem {
 
 /// A root that is drawn as a share, and of which.
 fn share((id, draw): &(QuantityId, Draw)) -> Option<(QuantityId, QuantityId)> {
-    if let Draw::Share { of, .. } = draw { Some((*id, *of)) } else { None }
+    if let Draw::Share { of, .. } | Draw::ShareAmong { of, .. } = draw { Some((*id, *of)) } else { None }
 }
 
 /// A problem at `span`, or of the file as a whole where another file is at fault.

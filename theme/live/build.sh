@@ -41,7 +41,7 @@ module() {
 # finish NAME MOST MOST_PACKED: makes the module just built smaller still, and holds it against its limits in bytes.
 finish() {
     made=theme/live/$1.wasm
-    wasm-opt --flatten --rereloop -Oz -Oz --strip-debug --strip-producers --enable-bulk-memory --enable-sign-ext --enable-mutable-globals \
+    wasm-opt --flatten --rereloop -Oz -Oz -Oz --strip-debug --strip-producers --enable-bulk-memory --enable-sign-ext --enable-mutable-globals \
         --enable-nontrapping-float-to-int "$folder/$target/browser/drivecourse_browser.wasm" -o "$made"
     size=$(wc -c <"$made")
     packed=$(gzip -9 -c "$made" | wc -c)

@@ -26,7 +26,7 @@ impl Family {
             }
         }
         for (id, draw) in self.draws() {
-            if let (Draw::Share { of, .. }, true) = (draw, needed[id.index()]) {
+            if let (Draw::Share { of, .. } | Draw::ShareAmong { of, .. }, true) = (draw, needed[id.index()]) {
                 needed[of.index()] = true;
             }
         }

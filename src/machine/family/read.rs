@@ -293,12 +293,15 @@ mod tests {
         };
         let of = Registry::get().find("align.twist_limit").unwrap();
         for (draw, wanted) in [
-            ("{ of = \"align.twist_limit\", between = [\"-48 %\", 0.48] }", Draw::Between(-0.48, 0.48)),
-            ("{ of = \"align.twist_limit\", choose = [\"-80 %\", \"75 %\"] }", Draw::Choose(vec![-0.8, 0.75])),
+            ("{ of = \"align.twist_limit\", between = [\"-48 %\", 0.48] }", Draw::Share { of, low: -0.48, high: 0.48 }),
+            (
+                "{ of = \"align.twist_limit\", choose = [\"-80 %\", \"75 %\"] }",
+                Draw::ShareAmong { of, shares: vec![-0.8, 0.75] },
+            ),
         ] {
             let family = read(draw).unwrap();
             let drawn = family.roots.iter().find(|(id, _)| id.get().id == "align.twist").unwrap();
-            assert_eq!(drawn.1, Draw::Share { of, draw: Box::new(wanted) });
+            assert_eq!(drawn.1, wanted);
         }
         for draw in ["choose = []", "between = [\"80 %\"]", "between = [\"80 %\", \"70 %\"]"] {
             let problems = read(&format!("{{ of = \"align.twist_limit\", {draw} }}")).unwrap_err();

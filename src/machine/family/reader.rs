@@ -178,17 +178,16 @@ impl Reader {
         let shares: Vec<_> =
             listed.into_iter().flatten().map(|share| self.amount(Kind::Ratio, None, share, span)).collect();
         let shares = shares.into_iter().collect::<Option<Vec<f64>>>()?;
-        let draw = match shares.as_slice() {
-            [_, ..] if choose.is_some() => Draw::Choose(shares),
-            &[low, high] if low <= high => Draw::Between(low, high),
+        match shares.as_slice() {
+            [_, ..] if choose.is_some() => Some(Draw::ShareAmong { of, shares }),
+            &[low, high] if low <= high => Some(Draw::Share { of, low, high }),
             _ => {
                 let [what, mend] =
                     if choose.is_some() { [NO_CHOICE, NO_CHOICE_MEND] } else { [TWO_SHARES, TWO_SHARES_MEND] };
                 self.say(span.clone(), told!(what), told!(mend));
-                return None;
+                None
             }
-        };
-        Some(Draw::Share { of, draw: Box::new(draw) })
+        }
     }
 
     /// A value that machines are to have: one that a quantity can have by what it is.

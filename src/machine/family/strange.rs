@@ -84,7 +84,7 @@ fn drawn(draw: &Draw) -> Vec<f64> {
         Draw::Between(low, high) => vec![*low, *high],
         Draw::Choose(values) => values.clone(),
         Draw::About { middle, .. } => vec![*middle],
-        Draw::Share { .. } => Vec::new(),
+        Draw::Share { .. } | Draw::ShareAmong { .. } => Vec::new(),
     }
 }
 

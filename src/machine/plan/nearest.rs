@@ -174,7 +174,7 @@ impl Plan {
             if all.insert(id) {
                 waiting.extend(self.inputs(id));
                 let share = |(drawn, draw): &(QuantityId, Draw)| match draw {
-                    Draw::Share { of, .. } if *drawn == id => Some(*of),
+                    Draw::Share { of, .. } | Draw::ShareAmong { of, .. } if *drawn == id => Some(*of),
                     _ => None,
                 };
                 waiting.extend(self.family.roots.iter().filter_map(share));

@@ -86,9 +86,8 @@ fn sample(id: QuantityId, draw: &Draw, stream: &mut Stream) -> f64 {
             (low + stream.below((high - low) as usize + 1) as f64).round()
         }
         // The share itself; the quantity that it is a share of comes in later.
-        Draw::Share { draw, .. } => sample(id, draw, stream),
-        Draw::Between(low, high) => stream.between(*low, *high),
-        Draw::Choose(choices) => choices[stream.below(choices.len())],
+        Draw::Share { low, high, .. } | Draw::Between(low, high) => stream.between(*low, *high),
+        Draw::ShareAmong { shares: choices, .. } | Draw::Choose(choices) => choices[stream.below(choices.len())],
         Draw::About { middle, spread } => middle + spread * stream.normal(),
     }
 }
