@@ -127,9 +127,12 @@ fn formula_row(linked: &'static Linked) -> FormulaRow {
 
 /// What the families of `plans` state for themselves of the `wanted` quantities, told once where several state the same:
 /// `Our drive: gap allowed 0.04 mm (standard M-12)`.
-pub(crate) fn own_values(plans: &[Plan], wanted: impl Fn(QuantityId) -> bool) -> Vec<String> {
+pub(crate) fn own_values<'p>(
+    plans: impl IntoIterator<Item = &'p Plan>,
+    wanted: impl Fn(QuantityId) -> bool,
+) -> Vec<String> {
     let mut out: Vec<(Vec<&str>, String)> = Vec::new();
-    for family in plans.iter().map(|plan| &plan.family) {
+    for family in plans.into_iter().map(|plan| &plan.family) {
         let mut own: Vec<_> = family.stated.iter().filter(|stated| wanted(stated.quantity)).collect();
         // The least before the most.
         own.sort_by_key(|stated| stated.quantity);

@@ -8,7 +8,7 @@ use serde::Serialize;
 use toml::Spanned;
 
 use drivecourse_machine::chance::derive;
-use drivecourse_machine::{Plan, Problem, System, quoted, told};
+use drivecourse_machine::{Plan, Problem, QuantityId, System, quoted, told};
 use drivecourse_quiz::paper::why;
 use drivecourse_quiz::{CaseName, Chosen, Item, Question, Setting, Unsettled};
 
@@ -23,6 +23,7 @@ use crate::figures::Figure;
 use crate::pages::PageError;
 use crate::pages::model::Trusted;
 use crate::portray::{Portrait, PortrayError};
+use crate::reference::own_values;
 use crate::view::{capital, face_class, face_name, faces, story};
 
 /// Seeds tried for a machine that a picture can be drawn of.
@@ -56,6 +57,8 @@ struct Card<'a> {
     machine: String,
     /// Whose it is, where the chapter says so here.
     whose: Option<Whose>,
+    /// What the module's own families have laid down of what is worked out here by the usual rule.
+    against: Vec<String>,
     faces: Vec<Face>,
 }
 
@@ -324,6 +327,19 @@ impl<'a> Questions<'a> {
         spot.said.filter(|_| has_numbers)?.first(Whose::of(put.plan, self.own))
     }
 
+    /// What the module's own families state of the quantities that a card about another machine asks for or works out: the rule
+    /// that is practised here is not the plant's.
+    fn against(&self, put: &Put<'_>) -> Vec<String> {
+        if self.own.contains(&put.plan.family.id) {
+            return Vec::new();
+        }
+        let parts = put.questions.iter().flat_map(|question| &question.parts);
+        let keys = parts.filter_map(|part| part.key());
+        let worked: BTreeSet<QuantityId> =
+            keys.flat_map(|key| key.path.steps.iter().map(|step| step.get().gives)).collect();
+        own_values(self.plans.iter().filter(|plan| self.own.contains(&plan.family.id)), |id| worked.contains(&id))
+    }
+
     fn dress<'c>(&self, put: &'c Put<'a>, show: Show, id: &'c str, level: u8) -> Result<Card<'c>, Problem> {
         let shown = faces(&put.questions);
         let faces = shown
@@ -342,6 +358,7 @@ impl<'a> Questions<'a> {
             title: &put.item.title,
             machine: capital(&put.plan.family.name),
             whose: None,
+            against: self.against(put),
             faces,
         })
     }

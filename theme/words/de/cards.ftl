@@ -10,6 +10,7 @@ card-questions =
 card-case = { $machine }, Fall { $seed }
 card-whose-made-up = Diese Maschine ist erfunden. An einem Antrieb gelten sein Typenschild, seine Zeichnungen und das, was Sie selbst messen, nie diese Zahlen.
 card-whose-plant = Dies ist eine Maschine des Betriebs; Last und Messwerte sind erfunden. An der Maschine selbst gilt, was Sie dort messen, nie diese Zahlen.
+card-against = Gefragt ist hier das Übliche. In Ihrem Betrieb ist dies festgelegt, und das geht vor: { $value }.
 card-whose-program = Diese Maschine ist erfunden und keine des Betriebs. An einem Antrieb gelten sein Typenschild, seine Zeichnungen und das, was Sie selbst messen, nie diese Zahlen.
 card-the-question = Die Aufgabe
 card-step-by-step = Schritt für Schritt

@@ -11,6 +11,7 @@ card-questions =
 card-case = { $machine }, case { $seed }
 card-whose-made-up = This machine is made up. At a drive take its own plates and drawings and your own readings, never these numbers.
 card-whose-plant = This is one of the plant's machines; its load and readings are made up. At the machine itself take what you read there, never these numbers.
+card-against = Asked here is what is usual. At your plant this is laid down, and it goes before: { $value }.
 card-whose-program = This machine is made up and none of the plant's. At a drive take its own plates and drawings and your own readings, never these numbers.
 card-the-question = The question
 card-step-by-step = Step by step
