@@ -46,8 +46,6 @@ impl Check<'_> {
         for case in standard.plans.iter().flat_map(sound) {
             usual.extend(verdicts.iter().filter_map(|id| Some((*id, case.value(*id)? as usize))));
         }
-        // A verdict that no family of the program comes to cannot be held against them.
-        let known = |id: &QuantityId| usual.iter().any(|(known, _)| known == id);
         for plan in own {
             let rows = rows(plan);
             let own = Own::of(self.assets, bank, &standard, plan);
@@ -61,74 +59,58 @@ impl Check<'_> {
                 told.extend(verdicts.iter().map(|id| (plan.family.id.clone(), *id)));
                 continue;
             }
-            // Machines by their names, and as they are told of.
-            let mut against: BTreeMap<(QuantityId, usize), Vec<(&str, String)>> = BTreeMap::new();
-            let mut often = against.clone();
-            for (name, cases) in &rows {
-                for id in verdicts.iter().filter(|id| known(id)) {
-                    let values = cases.iter().filter_map(|case| case.value(*id).map(|value| value as usize));
-                    let mut counts: BTreeMap<usize, usize> = BTreeMap::new();
-                    values.filter(|value| !usual.contains(&(*id, *value))).for_each(|value| {
-                        *counts.entry(value).or_default() += 1;
-                    });
-                    for (value, count) in counts {
-                        if count == cases.len() {
-                            against.entry((*id, value)).or_default().push((name, name.clone()));
-                        } else if count * OFTEN_OUT_OF >= cases.len() {
-                            let (count, all) = (count.to_string(), cases.len().to_string());
-                            let of = OFTEN_OF.say(&[("machine", name), ("count", &count), ("all", &all)]);
-                            often.entry((*id, value)).or_default().push((name, of));
-                        }
-                    }
-                }
-            }
-            let always = against.into_iter().map(|found| (found, true));
-            for (((id, verdict), names), always) in always.chain(often.into_iter().map(|found| (found, false))) {
-                let quantity = id.get();
-                let from = inputs(plan, id);
-                let says = match (always, names.len() == rows.len()) {
-                    (true, true) => ALWAYS,
-                    (true, false) => ALWAYS_OF,
-                    (false, _) => OFTEN,
-                };
-                let what = says.say(&[
-                    ("id", quantity.id),
-                    ("name", quantity.name),
-                    ("verdict", quantity.labels.get(verdict).copied().unwrap_or("?")),
-                    ("machines", &names.iter().map(|(_, said)| said.as_str()).collect::<Vec<_>>().join(", ")),
-                ]);
-                let starts = plan.starts(&[id]);
-                let starts: Vec<_> = starts.iter().filter(|id| !from.contains(id)).map(|id| id.get().id).collect();
-                let says = if starts.is_empty() { LOOK_AT } else { LOOK_AT_STARTS };
-                // With the numbers of a machine that has it: how far it is from right is half of the mend.
-                let met = |case: &&Case| case.value(id) == Some(verdict as f64);
-                let met = rows.iter().find_map(|(name, cases)| Some((name, cases.iter().find(met)?)));
-                let valued = met.map(|(name, case)| {
-                    let values = own.inputs_on(case, id);
-                    if names.len() == rows.len() && always { values } else { format!("{values} ({name})") }
-                });
-                let mut mend = says.say(&[("from", &valued.unwrap_or_default()), ("starts", &starts.join(", "))]);
-                let has = |rows: &[(String, Vec<Case>)]| {
-                    let cases = rows.iter().flat_map(|(_, cases)| cases);
-                    cases.filter(|case| case.value(id) == Some(verdict as f64)).count()
-                };
-                let cause = own.cause(&[id], |usual| has(&self::rows(usual)) * 2 < has(&rows));
-                if cause.is_none() && starts.is_empty() {
-                    own.columns(id).into_iter().for_each(|columns| mend = format!("{mend} {columns}"));
-                }
-                let problem = own.problem(cause, what, mend);
-                // Of some machines of a table nothing is wrong with what all have in common, unless that is found to be behind it.
-                let row = names.first().filter(|_| cause.is_none() && names.len() < rows.len());
-                match row.and_then(|(name, _)| own.row(self.assets, name)) {
-                    Some((path, text, span)) => self.notice(&path, &text, Problem { span, ..problem }),
-                    None => self.notice(&own.path, &own.text, problem),
-                }
-                if always {
-                    told.insert((plan.family.id.clone(), id));
+            for met in unheard(&rows, &verdicts, &usual) {
+                self.verdict(&own, &rows, &met);
+                if met.always {
+                    told.insert((plan.family.id.clone(), met.id));
                 }
             }
         }
         told
+    }
+
+    /// Tells of a verdict that sound machines of a family come to and none of the program's own does.
+    fn verdict(&mut self, own: &Own<'_>, rows: &[(String, Vec<Case>)], met: &Unheard<'_>) {
+        let Unheard { id, verdict, ref names, always } = *met;
+        let quantity = id.get();
+        let from = inputs(own.plan, id);
+        let says = match (always, names.len() == rows.len()) {
+            (true, true) => ALWAYS,
+            (true, false) => ALWAYS_OF,
+            (false, _) => OFTEN,
+        };
+        let what = says.say(&[
+            ("id", quantity.id),
+            ("name", quantity.name),
+            ("verdict", quantity.labels.get(verdict).copied().unwrap_or("?")),
+            ("machines", &names.iter().map(|(_, said)| said.as_str()).collect::<Vec<_>>().join(", ")),
+        ]);
+        let starts = own.plan.starts(&[id]);
+        let starts: Vec<_> = starts.iter().filter(|id| !from.contains(id)).map(|id| id.get().id).collect();
+        let says = if starts.is_empty() { LOOK_AT } else { LOOK_AT_STARTS };
+        // With the numbers of a machine that has it: how far it is from right is half of the mend.
+        let met = |case: &&Case| case.value(id) == Some(verdict as f64);
+        let met = rows.iter().find_map(|(name, cases)| Some((name, cases.iter().find(met)?)));
+        let valued = met.map(|(name, case)| {
+            let values = own.inputs_on(case, id);
+            if names.len() == rows.len() && always { values } else { format!("{values} ({name})") }
+        });
+        let mut mend = says.say(&[("from", &valued.unwrap_or_default()), ("starts", &starts.join(", "))]);
+        let has = |rows: &[(String, Vec<Case>)]| {
+            let cases = rows.iter().flat_map(|(_, cases)| cases);
+            cases.filter(|case| case.value(id) == Some(verdict as f64)).count()
+        };
+        let cause = own.cause(&[id], |usual| has(&self::rows(usual)) * 2 < has(rows));
+        if cause.is_none() && starts.is_empty() {
+            own.columns(id).into_iter().for_each(|columns| mend = format!("{mend} {columns}"));
+        }
+        let problem = own.problem(cause, what, mend);
+        // Of some machines of a table nothing is wrong with what all have in common, unless that is found to be behind it.
+        let row = names.first().filter(|_| cause.is_none() && names.len() < rows.len());
+        match row.and_then(|(name, _)| own.row(self.assets, name)) {
+            Some((path, text, span)) => self.notice(&path, &text, Problem { span, ..problem }),
+            None => self.notice(&own.path, &own.text, problem),
+        }
     }
 
     /// Looks for faults of a family of the module that show in no verdict, and do on machines of the program's family that has
@@ -176,6 +158,55 @@ impl Check<'_> {
             self.far(&own);
         }
     }
+}
+
+/// A verdict that sound machines come to and none of the program's own does.
+struct Unheard<'r> {
+    id: QuantityId,
+    verdict: usize,
+    /// The machines by their names, and as they are told of.
+    names: Vec<(&'r str, String)>,
+    /// Whether every sound machine of these is so, rather than some.
+    always: bool,
+}
+
+/// The verdicts on the sound machines of `rows` that are none of the `usual` ones: first those on every machine of a row.
+fn unheard<'r>(
+    rows: &'r [(String, Vec<Case>)],
+    verdicts: &[QuantityId],
+    usual: &BTreeSet<(QuantityId, usize)>,
+) -> Vec<Unheard<'r>> {
+    // A verdict that no family of the program comes to cannot be held against them.
+    let known = |id: &QuantityId| usual.iter().any(|(known, _)| known == id);
+    let mut against: BTreeMap<(QuantityId, usize), Vec<(&str, String)>> = BTreeMap::new();
+    let mut often = against.clone();
+    for (name, cases) in rows {
+        for id in verdicts.iter().filter(|id| known(id)) {
+            let values = cases.iter().filter_map(|case| case.value(*id).map(|value| value as usize));
+            let mut counts: BTreeMap<usize, usize> = BTreeMap::new();
+            values.filter(|value| !usual.contains(&(*id, *value))).for_each(|value| {
+                *counts.entry(value).or_default() += 1;
+            });
+            for (value, count) in counts {
+                if count == cases.len() {
+                    against.entry((*id, value)).or_default().push((name, name.clone()));
+                } else if count * OFTEN_OUT_OF >= cases.len() {
+                    let (count, all) = (count.to_string(), cases.len().to_string());
+                    let of = OFTEN_OF.say(&[("machine", name), ("count", &count), ("all", &all)]);
+                    often.entry((*id, value)).or_default().push((name, of));
+                }
+            }
+        }
+    }
+    let told = |always: bool| {
+        move |((id, verdict), names): ((QuantityId, usize), Vec<(&'r str, String)>)| Unheard {
+            id,
+            verdict,
+            names,
+            always,
+        }
+    };
+    against.into_iter().map(told(true)).chain(often.into_iter().map(told(false))).collect()
 }
 
 /// Every verdict that the program knows.
