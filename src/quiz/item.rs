@@ -51,7 +51,7 @@
 //! text = "Accept, adjust or stop?"
 //! from = ["heat.ambient", "heat.housing", "heat.rise_limit", "heat.sump_limit"]
 //! decide = [
-//!   { on = "heat.verdict", when = "watch it", call = "adjust", reason = "The housing is warmer than usual" },
+//!   { on = "heat.verdict", when = "not passed, find the cause", call = "adjust", reason = "The rise is above its limit" },
 //!   { on = "heat.verdict", when = "stop and find out why", call = "stop", reason = "The housing is too hot" },
 //! ]
 //! [[item.part]]

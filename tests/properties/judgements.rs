@@ -145,10 +145,10 @@ fn is_so(reason: &str, case: &Case) -> bool {
             value("chain.movement_share") > value("chain.movement_high")
         }
         "The chain is worn past its limit and may jump the teeth" => value("chain.wear") >= value("chain.wear_limit"),
-        "The rise over ambient is more than is accepted" => {
+        "The rise over ambient is above its limit" => {
             value("heat.housing") - value("heat.ambient") > value("heat.rise_limit")
         }
-        "The housing is hotter than is accepted" => value("heat.housing") > value("heat.sump_limit"),
+        "The housing is above the limit for any day" => value("heat.housing") > value("heat.sump_limit"),
         "The sprocket sits too far out for this load, and there is room to move it in" => {
             value("load.total") > value("load.allowable") && value("load.total") <= value("load.rating_middle")
         }

@@ -56,7 +56,7 @@ pub(super) const QUANTITIES: &[Quantity] = &[
         Kind::Length,
         "farthest place from the near bearing where the load is allowed",
     ),
-    Quantity::new("load.slack_allowed", "H_max", Kind::Force, "greatest tension the slack strand may be set with"),
+    Quantity::new("load.slack_allowed", "H_max", Kind::Force, "slack strand tension the shaft end would still bear"),
     Quantity::new(
         "load.smallest_sprocket",
         "D_min",

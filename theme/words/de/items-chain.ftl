@@ -1,7 +1,7 @@
 ## Aufgaben: Kette
 
 item-working-pull = Zug im Lasttrum
-    .text = In der Zuleitung des Motors hängt ein Leistungsmesser. Maschine: { $machine }. Das Getriebe nimmt seine Verluste weg, bevor die Kette etwas davon bekommt.
+    .text = Ein Leistungsmesser in der Zuleitung, der die Verluste des Motors selbst abzieht, zeigt, was der Motor an seiner Welle abgibt. Maschine: { $machine }. Das Getriebe nimmt seine Verluste weg, bevor die Kette etwas davon bekommt.
     .a = Welche Leistung überträgt die Kette?
     .b = Wie schnell läuft die Kette?
     .c = Wie stark zieht das Lasttrum?
@@ -46,7 +46,7 @@ item-sag-check-order = Den Durchhang prüfen, der Reihe nach
     .a = Bringen Sie die Schritte in die richtige Reihenfolge.
 
 item-take-up-order = Die Kette nachspannen, der Reihe nach
-    .text = Der Antrieb steht still, und seine Kette soll an den Spannschrauben des Getriebe-Grundrahmens nachgespannt werden. Maschine: { $machine }.
+    .text = Der Antrieb steht still, und seine Kette soll an den Spannschrauben des Grundrahmens nachgespannt werden, auf dem Motor und Getriebe gemeinsam stehen. Maschine: { $machine }.
     .a-step-1 = Freischalten und gegen Wiedereinschalten sichern, die Last abnehmen oder halten lassen und die Energiefreiheit feststellen
     .a-step-2 = Die Schutzeinrichtung abnehmen und den vorgefundenen Durchhang ablesen
     .a-step-3 = Die Fußschrauben nur so weit lösen, dass sich der Grundrahmen verschieben lässt
@@ -54,7 +54,7 @@ item-take-up-order = Die Kette nachspannen, der Reihe nach
     .a-step-5 = Die Fußschrauben mit ihrem Drehmoment anziehen
     .a-step-6 = Die Ausrichtung der Kettenräder prüfen und den Durchhang noch einmal ablesen
     .a-step-7 = Die Schutzeinrichtung wieder anbringen, bevor jemand ein Schloss abnimmt
-    .a-because = Die letzte Ablesung macht man bei festgezogenen Schrauben, denn das Anziehen verschiebt den Grundrahmen. Die Schutzeinrichtung kommt wieder an, solange die Schlösser noch hängen.
+    .a-because = Der Grundrahmen trägt Motor und Getriebe, also bleibt die Kupplung zwischen ihnen unberührt. Die letzte Ablesung macht man bei festgezogenen Schrauben, denn das Anziehen verschiebt den Grundrahmen. Die Schutzeinrichtung kommt wieder an, solange die Schlösser noch hängen.
     .a = Bringen Sie die Schritte in die richtige Reihenfolge.
 
 item-start-after-chain-work = Wieder in Betrieb

@@ -19,12 +19,12 @@ item-train-efficiency = Stufe um Stufe
     .a = Welchen Wirkungsgrad hat das ganze Getriebe?
 
 item-power-out = Was bei der Kette ankommt
-    .text = Die Leistung, die der Motor abgibt, wurde am Leistungsmesser abgelesen. Ein Teil davon bleibt als Wärme im Getriebe. Maschine: { $machine }.
+    .text = Die Leistung, die der Motor abgibt, wurde an einem Leistungsmesser abgelesen, der die Verluste des Motors selbst abzieht. Ein Teil davon bleibt als Wärme im Getriebe. Maschine: { $machine }.
     .a = Welchen Wirkungsgrad hat das ganze Getriebe?
     .b = Wie viel Leistung kommt an der Abtriebswelle aus dem Getriebe?
 
 item-motor-torque = Drehmoment des Motors
-    .text = Der Antrieb läuft unter Last. Die abgegebene Leistung des Motors wurde am Leistungsmesser abgelesen, seine Drehzahl am Drehzahlmesser. Maschine: { $machine }.
+    .text = Der Antrieb läuft unter Last. Die abgegebene Leistung des Motors wurde an einem Leistungsmesser abgelesen, der die Verluste des Motors selbst abzieht, seine Drehzahl am Drehzahlmesser. Maschine: { $machine }.
     .a = Welches Drehmoment gibt der Motor in das Getriebe?
 
 item-output-torque-steps = Drehmoment an der Abtriebswelle, Schritt für Schritt
@@ -34,7 +34,7 @@ item-output-torque-steps = Drehmoment an der Abtriebswelle, Schritt für Schritt
     .c = Welches Drehmoment steht an der Abtriebswelle?
 
 item-output-torque = Drehmoment an der Abtriebswelle
-    .text = Der Antrieb läuft mit seiner gewöhnlichen Last. Das sagen Leistungsmesser, Drehzahlmesser und die Papiere des Getriebes. Maschine: { $machine }.
+    .text = Der Antrieb läuft mit seiner gewöhnlichen Last. Das sagen der Drehzahlmesser, ein Leistungsmesser, der die Verluste des Motors selbst abzieht, und die Papiere des Getriebes. Maschine: { $machine }.
     .a-hint-1 = Die Drehzahl wird durch die Übersetzung kleiner, das Drehmoment um sie größer, und die Verluste gehen vom Drehmoment ab.
     .a = Welches Drehmoment steht an der Abtriebswelle?
 
@@ -49,7 +49,7 @@ item-output-shaft-power = Leistung aus Drehmoment und Drehzahl
     .a = Wie viel Leistung kommt an der Abtriebswelle aus dem Getriebe?
 
 item-measured-efficiency = Wirkungsgrad aus einem Versuchslauf
-    .text = Für einen Abnahmelauf wurde an der Abtriebswelle ein Drehmomentmesser angebracht. Der Leistungsmesser in der Zuleitung zeigte zur selben Zeit die Leistung, die der Motor abgab. Maschine: { $machine }.
+    .text = Für einen Abnahmelauf wurde an der Abtriebswelle ein Drehmomentmesser angebracht. Der Leistungsmesser in der Zuleitung, der die Verluste des Motors selbst abzieht, zeigte zur selben Zeit die Leistung, die der Motor abgab. Maschine: { $machine }.
     .a = Wie viel Leistung kam an der Abtriebswelle aus dem Getriebe?
     .b = Welchen Wirkungsgrad hatte das Getriebe?
 

@@ -111,7 +111,7 @@ item-when-to-come-back = Wann Sie wiederkommen
     .a = Wie lange nach einem Kaltstart dauert das?
 
 item-heat-of-the-unit = Woher die Wärme kommt
-    .text = Der Leistungsmesser wurde abgelesen. Maschine: { $machine }. Die Stufen seines Getriebes sind gleich gut, und das kettenseitige Lager gibt seine eigene Reibung dazu.
+    .text = Der Leistungsmesser wurde abgelesen; er zieht die Verluste des Motors selbst ab und zeigt, was der Motor an seiner Welle abgibt. Maschine: { $machine }. Die Stufen seines Getriebes sind gleich gut, und das kettenseitige Lager gibt seine eigene Reibung dazu.
     .a-hint-1 = Jede Stufe gibt ihren Anteil dessen weiter, was ihr die vorige ließ. Was nicht herauskommt, ist Wärme.
     .a = Wie viel Wärme erzeugen die Verzahnungen?
     .b-hint-1 = Reibkraft mal Gleitgeschwindigkeit, am halben Wellendurchmesser.
@@ -129,7 +129,7 @@ item-settle-from-balance = Beharrungstemperatur aus der Wärme
     .b = Bei welcher Temperatur beharrt es?
 
 item-efficiency-from-rise = Der Wirkungsgrad, von außen gesehen
-    .text = Der { $machine } ist in Beharrung. Zur Hand sind nur ein Leistungsmesser und ein Thermometer, und die Wärmeabgabe des Gehäuses je Grad ist aus einem früheren Versuch bekannt.
+    .text = Der { $machine } ist in Beharrung. Zur Hand sind nur ein Thermometer und ein Leistungsmesser, der die Verluste des Motors selbst abzieht, und die Wärmeabgabe des Gehäuses je Grad ist aus einem früheren Versuch bekannt.
     .a-hint-1 = Alle Wärme, die das Gehäuse verlässt, ist Leistung, die nicht an der Welle herauskam.
     .a = Welcher Wirkungsgrad erklärt die Beharrungstemperatur?
 
@@ -203,7 +203,7 @@ item-inside-sump-over-rise = Über der einen Grenze, unter der anderen
     .a-option-2 = Nichts, da die Grenze an jedem Tag nicht erreicht ist
     .a-option-3 = Das Thermometer an eine kühlere Stelle setzen und neu ablesen
     .a-option-4 = Auf einen kühleren Tag warten, da die Übertemperatur dann kleiner ist
-    .a-because = Die Übertemperatur verrät an jedem Tag Wärme, die nicht da sein sollte oder nicht hinauskann: Schmutz, falsches oder zu viel Öl, zu viel Last, eine straffe Kette. Ablesungen in kurzen Abständen zeigen, wohin es geht. Ein kühlerer Tag senkt die Temperatur und lässt die Übertemperatur, wie sie ist. An einem heißen Tag kann dieselbe Übertemperatur die andere Grenze überschreiten.
+    .a-because = Er ist wärmer, als bei dieser Umgebung zulässig ist, und besteht nicht. Die Übertemperatur verrät an jedem Tag Wärme, die nicht da sein sollte oder nicht hinauskann: Schmutz, falsches oder zu viel Öl, zu viel Last, eine straffe Kette. Ablesungen in kurzen Abständen zeigen, wohin es geht. Ein kühlerer Tag senkt die Temperatur und lässt die Übertemperatur, wie sie ist. An einem heißen Tag kann dieselbe Übertemperatur die andere Grenze überschreiten.
     .a = Was tun Sie?
 
 item-hand-test = Die Hand am Gehäuse
@@ -263,7 +263,7 @@ item-heat-sheet-odd = Ein Fehler in der Wärmebilanz
 
 item-decide-heat = Darf er bei dieser Temperatur weiterlaufen?
     .text = Der { $machine } ist in Beharrung, die Sonne scheint nicht mehr darauf, und das Thermometer sitzt am Gehäuse neben dem Abtriebslager.
-    .a-finding-1 = Die Übertemperatur ist höher als zulässig
-    .a-finding-2 = Das Gehäuse ist heißer als zulässig
-    .a-because = Beurteilt wird die Übertemperatur, nicht die Temperatur allein; und ein heißes Gehäuse verbrennt die Hand: messen, nicht anfassen.
+    .a-finding-1 = Die Übertemperatur liegt über ihrer Grenze
+    .a-finding-2 = Das Gehäuse liegt über der Grenze für jeden Tag
+    .a-because = Beide Grenzen müssen halten, die der Übertemperatur und die für jeden Tag; über der einen wie der anderen besteht die Maschine nicht. Und ein heißes Gehäuse verbrennt die Hand: messen, nicht anfassen.
     .a = Annehmen, nachstellen oder anhalten?

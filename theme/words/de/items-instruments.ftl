@@ -17,7 +17,7 @@ item-read-scale-sag = Der Stahlmaßstab unter dem Lineal
     .b = Welcher Anteil der Trumlänge ist das?
 
 item-read-scale-take-up = Verbleibender Spannweg
-    .text = Der Antrieb ist freigeschaltet und gesichert. Ein Stahlmaßstab liegt längs der Führung des Motor-Grundrahmens, null am Anschlag; die Kante im Bild ist die des Grundrahmens. Maschine: { $machine }.
+    .text = Der Antrieb ist freigeschaltet und gesichert. Motor und Getriebe stehen auf einem gemeinsamen Grundrahmen, der sich zum Nachspannen der Kette verschieben lässt. Ein Stahlmaßstab liegt längs seiner Führung, null am Anschlag; die Kante im Bild ist die des Grundrahmens. Maschine: { $machine }.
     .a = Wie viel Spannweg bleibt?
 
 item-read-feeler-gap = Blätter unter einem Fuß

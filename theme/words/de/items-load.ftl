@@ -27,7 +27,7 @@ item-overhung-load = Zug am Wellenende
     .a = Wie groß ist die Querkraft der laufenden Kette mit allen gegebenen Faktoren?
 
 item-overhung-steps = Von den Typenschildern bis zum Wellenende
-    .text = Noch niemand hat hier etwas gerechnet. Maschine: { $machine }. Sie haben den Leistungsmesser, den Drehzahlmesser, die Unterlagen des Getriebes und die Daten des Kettenrads.
+    .text = Noch niemand hat hier etwas gerechnet. Maschine: { $machine }. Sie haben einen Leistungsmesser, der zeigt, was der Motor an seiner Welle abgibt, den Drehzahlmesser, die Unterlagen des Getriebes und die Daten des Kettenrads.
     .a = Mit welcher Drehzahl läuft die Abtriebswelle?
     .b = Welches Drehmoment liegt an der Abtriebswelle an?
     .c = Wie groß ist der Teilkreisdurchmesser des Kettenrads auf der Abtriebswelle?
@@ -48,8 +48,8 @@ item-sag-to-shaft = Vom Durchhang zur Welle
     .b = Wie groß ist die gesamte Last am Wellenende?
 
 item-slack-allowed = Was das Wellenende noch trüge
-    .text = Die zulässige Last an der Stelle des Kettenrads und die Querkraft der laufenden Kette sind bekannt. Maschine: { $machine }.
-    .a = Mit welchem Zug darf das Leertrum höchstens eingestellt werden, ohne dass das Wellenende überlastet wird?
+    .text = Die zulässige Last an der Stelle des Kettenrads und die Querkraft der laufenden Kette sind bekannt. Maschine: { $machine }. Was übrig ist, ist eine Schranke und keine Einstellung: Eingestellt wird die Kette nach dem zulässigen Bereich ihres Durchhangs.
+    .a = Welchen Zug des Leertrums trüge das Wellenende neben der Last der laufenden Kette noch?
 
 item-life-left = Was eine straffe Kette kostet
     .text = Die Kette ist zu straff gespannt. Maschine: { $machine }. Vergleichen Sie die Lebensdauer des kettenseitigen Lagers unter der gesamten Last mit der unter der Last der laufenden Kette allein.

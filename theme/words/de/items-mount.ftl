@@ -107,18 +107,18 @@ item-machine-or-shim = Die richtige Abhilfe und die zweitbeste
     .a = Was kommt in das Prüfblatt?
 
 item-foot-mean = Der Spalt in der Mitte des Fußes
-    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen, seine Schraube gelöst und die anderen fest. Maschine: { $machine }.
+    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen, seine Schraube gelöst und die anderen fest. Maschine: { $machine }. Fuß und Auflage sind sauber, ohne Grat und nicht verbogen: Ein Unterschied zwischen den Summen der beiden Diagonalen kommt von den Stufen der Fühlerlehre.
     .a = Wie groß ist der Spalt in der Mitte des Fußes?
 
 item-foot-slopes = Wohin sich der Fuß neigt
-    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen, seine Schraube gelöst und die anderen fest. Maschine: { $machine }. Eine Neigung zählt positiv, wo der Spalt von Ecke 1 weg größer wird.
+    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen, seine Schraube gelöst und die anderen fest. Maschine: { $machine }. Fuß und Auflage sind sauber, ohne Grat und nicht verbogen: Ein Unterschied zwischen den Summen der beiden Diagonalen kommt von den Stufen der Fühlerlehre. Eine Neigung zählt positiv, wo der Spalt von Ecke 1 weg größer wird.
     .a-hint-1 = Nehmen Sie den mittleren Spalt des Endes mit den Ecken 2 und 3 und ziehen Sie den mittleren Spalt des Endes mit den Ecken 1 und 4 ab.
     .a = Wie groß ist die Neigung des Fußes längs der Welle?
     .b = Und quer zur Welle?
     .c = Wie groß ist der Keil von Ecke zu Ecke nach den beiden Neigungen?
 
 item-wedge = Was ein ebenes Blech nicht ausfüllt
-    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen. Maschine: { $machine }. Ein ebenes Unterlegblech füllt den gleichmäßigen Teil des Spalts; der Keil von Ecke zu Ecke bleibt.
+    .text = Ein Fuß wird an seinen vier Ecken mit der Fühlerlehre gemessen. Maschine: { $machine }. Fuß und Auflage sind sauber, ohne Grat und nicht verbogen: Ein Unterschied zwischen den Summen der beiden Diagonalen kommt von den Stufen der Fühlerlehre. Ein ebenes Unterlegblech füllt den gleichmäßigen Teil des Spalts; der Keil von Ecke zu Ecke bleibt.
     .a-hint-1 = Vergleichen Sie den mittleren Spalt des einen Endes mit dem des anderen, dann das Mittel der einen Seite mit dem der anderen.
     .a = Wie groß ist der Keil von der engsten bis zur weitesten Ecke der ausgleichenden Ebene?
 

@@ -11,7 +11,7 @@ item-start-slip = Schlupf unter Last
     .a = Wie groß ist jetzt sein Schlupf?
 
 item-start-speed-expected = Welche Drehzahl erwarten Sie?
-    .text = Bevor Sie den Drehzahlmesser holen, berechnen Sie, was er zeigen müsste. Maschine: { $machine }. Der Leistungsmesser liegt in der Zuleitung und ist auf das eingestellt, was die Welle abgibt.
+    .text = Bevor Sie den Drehzahlmesser holen, berechnen Sie, was er zeigen müsste. Maschine: { $machine }. Der Leistungsmesser in der Zuleitung zieht die Verluste des Motors selbst ab und zeigt, was der Motor an seiner Welle abgibt.
     .a = Welcher Anteil der Leistung auf dem Typenschild wird abgegeben?
     .b-hint-1 = Nur der Schlupf geht mit der Last, nicht die Drehzahl.
     .b = Mit welcher Drehzahl müsste er unter dieser Last laufen?

@@ -255,7 +255,7 @@ relation-follow-bolts-worst = Entscheidung über Schrauben, Passfeder und Spannb
     .turn-recheck-stopped = Sie haben die Maschine angehalten, weil Schrauben etwas Drehmoment verloren haben; sie werden nachgezogen, und das heißt „nachstellen“.
 
 relation-follow-heat-verdict = Entscheidung über die Temperatur
-    .method = Zulässig: annehmen. Beobachten: nachstellen, denn die Ursache muss gefunden werden. Anhalten und Ursache suchen: anhalten.
+    .method = Zulässig: annehmen. Nicht bestanden, Ursache suchen: nachstellen, und vor dem Annehmen wird neu abgelesen. Anhalten und Ursache suchen: anhalten.
     .turn-run-on = Sie haben eine Stufe zu milde entschieden; Wärme, die nicht da sein sollte, hat eine Ursache, und die wird gesucht.
     .turn-stopped = Sie haben die Maschine angehalten, obwohl sie innerhalb der Grenze für jeden Tag liegt; suchen Sie die Ursache, und das heißt „nachstellen“.
 

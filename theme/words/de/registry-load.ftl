@@ -31,7 +31,7 @@ quantity-load-verdict = Urteil über die Last am Wellenende
 
 quantity-load-farthest = größter Abstand vom kettenseitigen Lager, in dem die Last zulässig ist
 
-quantity-load-slack-allowed = größter Zug, auf den das Leertrum eingestellt werden darf
+quantity-load-slack-allowed = Zug des Leertrums, den das Wellenende noch trüge
 
 quantity-load-smallest-sprocket = kleinster an der Stelle des Kettenrads zulässiger Teilkreisdurchmesser
 
@@ -146,8 +146,8 @@ relation-load-resultant-wrap = Zug beider Trume zusammen, aus dem Winkel zwische
     .turn-half-the-wrap = Sie haben den halben Umschlingungswinkel genommen; die Trume laufen an den beiden Enden des ganzen ab.
     .turn-angle-left-out = Sie haben die beiden Züge einfach zusammengezählt; die Trume sind nicht ganz parallel.
 
-relation-load-slack-allowed-loads = Größter Zug, auf den das Leertrum eingestellt werden darf
-    .limits = was das Wellenende verträgt, nicht was der Kette guttut: der zulässige Durchhang der Kette ist lange vorher erreicht
+relation-load-slack-allowed-loads = Zug des Leertrums, den das Wellenende noch trüge
+    .limits = eine Schranke des Wellenendes und keine Einstellung: die Kette wird nach dem zulässigen Bereich ihres Durchhangs eingestellt, der lange vorher erreicht ist
     .source = gesamte Last gleich der zulässigen gesetzt
     .turn-not-halved = Sie haben dem Leertrum alles gegeben, was übrig ist; beide Trume tragen seinen Zug, also darf jedes die Hälfte haben.
     .turn-rating-as-it-stands = Sie haben den Katalogwert für die Mitte des Wellenendes benutzt; nehmen Sie die Last, die an der Stelle des Kettenrads zulässig ist.

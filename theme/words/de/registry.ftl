@@ -62,7 +62,7 @@ quantity-heat-allowed-rise = größte zulässige Übertemperatur bei dieser Umge
 
 quantity-heat-verdict = Urteil über die Beharrungstemperatur
     .choice-1 = zulässig
-    .choice-2 = beobachten
+    .choice-2 = nicht bestanden, Ursache suchen
     .choice-3 = anhalten und Ursache suchen
 
 quantity-heat-gear-loss = Wärme aus den Verzahnungen
@@ -218,14 +218,14 @@ relation-heat-allowed-rise-from-allowed-temperature = Größte zulässige Übert
     .turn-32-added = Sie haben 32 zu einer Differenz gezählt; die 32 gehört nur zu Ablesungen.
 
 relation-heat-verdict-rise-and-sump-limit = Urteil über die Beharrungstemperatur
-    .method = Über der Ölsumpfgrenze: anhalten und Ursache suchen. Sonst, über der Grenze der Übertemperatur: beobachten. Sonst zulässig. Ein Wert auf der Grenze besteht.
+    .method = Über der Ölsumpfgrenze: anhalten und Ursache suchen. Sonst, über der Grenze der Übertemperatur: nicht bestanden, Ursache suchen. Sonst zulässig. Ein Wert auf der Grenze besteht.
     .limits = Beharrungstemperatur, keine aus der Erwärmung; übliche Grenzen sind 56 °C (100 °F) über der Umgebung und 93 °C (200 °F) auf Dauer
     .turn-celsius-reading = Sie haben die Gehäusetemperatur selbst gegen die Grenze der Übertemperatur gehalten; nur die Übertemperatur darf man dagegenhalten.
     .turn-fahrenheit-reading = Sie haben die Gehäusetemperatur selbst gegen die Grenze der Übertemperatur gehalten; nur die Übertemperatur darf man dagegenhalten.
     .turn-sump-limit-only = Sie haben nur auf die Temperatur gesehen; die Übertemperatur hat eine eigene Grenze.
     .turn-rise-limit-only = Sie haben nur auf die Übertemperatur gesehen; über der Ölsumpfgrenze wird angehalten, gleich bei welcher Umgebung.
     .turn-limit-as-a-reading = Sie haben die Grenze der Übertemperatur mit der 32 der Fahrenheitskale umgerechnet; 100 °F Übertemperatur sind 56 °C, nicht 38 °C.
-    .turn-stopped-for-the-rise = Sie haben allein wegen der Übertemperatur angehalten; unter der Ölsumpfgrenze wird beobachtet, während man die Ursache sucht.
+    .turn-stopped-for-the-rise = Sie haben allein wegen der Übertemperatur angehalten; unter der Ölsumpfgrenze ist sie nicht bestanden, und beobachtet wird nur, solange man ohne Verzug die Ursache sucht.
     .turn-stopped-too-early = Sie haben die letzte Ablesung der Erwärmung beurteilt; das Urteil gilt der Beharrungstemperatur.
     .turn-peak-judged = Sie haben die höchste Ablesung der Erwärmung beurteilt; eine Einlaufspitze geht zurück, und das Urteil gilt der Beharrungstemperatur.
     .turn-hand-test = Sie haben es zu heiß genannt, weil keine Hand daran bleibt; das ist bei etwa 60 °C (140 °F) so, weit innerhalb der Grenzen.

@@ -217,7 +217,7 @@ pub(super) const RELATIONS: &[Relation] = &[
             "stopped": harsher(Ok(v)) => "You stopped the machine although it is inside the limit for any day; look for the cause, which is adjust.";
         },
     }
-    .method("Acceptable: accept. Watch it: adjust, for the cause has to be found. Stop and find out why: stop."),
+    .method("Acceptable: accept. Not passed, find the cause: adjust, and it is read again before it is accepted. Stop and find out why: stop."),
     relation! {
         "follow.vibration/zone": "Decision on the vibration",
         "follow.vibration": Choice = zone(z),

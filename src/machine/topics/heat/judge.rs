@@ -9,12 +9,12 @@ use crate::relation::{Relation, relation};
 use crate::source::Source::CommonPractice;
 use crate::typed::Choice;
 
-pub(super) const VERDICTS: &[&str] = &["acceptable", "watch it", "stop and find out why"];
+pub(super) const VERDICTS: &[&str] = &["acceptable", "not passed, find the cause", "stop and find out why"];
 pub(super) const PEAK_VERDICTS: &[&str] =
     &["run-in peak, no fault", "no peak, ordinary warm-up", "settled above what is allowed, a fault"];
 
 const ACCEPTABLE: Choice = Choice(0);
-const WATCH: Choice = Choice(1);
+const NOT_PASSED: Choice = Choice(1);
 const STOP: Choice = Choice(2);
 
 const RUN_IN: Choice = Choice(0);
@@ -25,7 +25,7 @@ fn verdict(over: TemperatureRise, rise_limit: TemperatureRise, housing: Temperat
     if housing > sump {
         STOP
     } else if over > rise_limit {
-        WATCH
+        NOT_PASSED
     } else {
         ACCEPTABLE
     }
@@ -123,13 +123,13 @@ pub(super) const RELATIONS: &[Relation] = &[
             "sump limit only": verdict(limit, limit, t, sump) => "You looked at the temperature only; the rise over ambient has a limit of its own.";
             "rise limit only": verdict(over, limit, sump, sump) => "You looked at the rise only; above the sump limit the unit is stopped whatever the ambient.";
             "limit as a reading" in Si: verdict(over, limit - thirty_two(), t, sump) => "You converted the rise limit with the 32 of the Fahrenheit scale; 100 °F of rise are 56 °C, not 38 °C.";
-            "stopped for the rise": if over > limit { STOP } else { verdict(over, limit, t, sump) } => "You stopped the unit for its rise alone; below the sump limit it is watched while the cause is sought.";
+            "stopped for the rise": if over > limit { STOP } else { verdict(over, limit, t, sump) } => "You stopped the unit for its rise alone; below the sump limit it is not passed, and is watched only while the cause is sought without delay.";
             "stopped too early" with { r: Temperature = "heat.reading_3", a: Temperature = "heat.ambient" }: verdict(rise(r, a), limit, r, sump) => "You judged the last warm-up reading; the verdict is on the settled temperature.";
             "peak judged" with { p: Temperature = "heat.peak_reading", a: Temperature = "heat.ambient" }: verdict(rise(p, a), limit, p, sump) => "You judged the highest reading of the warm-up; a run-in peak falls back, and the verdict is on the settled temperature.";
             "hand test": if t > too_hot_to_hold() { STOP } else { ACCEPTABLE } => "You called it too hot because a hand cannot stay on it; that happens at about 60 °C (140 °F), well inside the limits.";
         },
     }
-    .method("Above the sump limit: stop and find out why. Otherwise, above the rise limit: watch it. Otherwise acceptable. A value on the limit passes.")
+    .method("Above the sump limit: stop and find out why. Otherwise, above the rise limit: not passed, find the cause. Otherwise acceptable. A value on the limit passes.")
     .limits("settled temperature, not one met while warming up; usual limits are 100 °F (56 °C) over ambient and 200 °F (93 °C) sustained"),
     relation! {
         "heat.peak_verdict/where it settles": "Verdict on the highest reading of the warm-up",
@@ -155,7 +155,7 @@ pub(super) const RELATIONS: &[Relation] = &[
 mod tests {
     use super::*;
 
-    /// The two verdicts look at one limit: whoever is told to watch a unit or to stop it is not told that its peak was no
+    /// The two verdicts look at one limit: whoever is told not to pass a unit or to stop it is not told that its peak was no
     /// fault, and the other way round.
     #[test]
     fn a_unit_is_at_fault_by_its_peak_where_it_is_not_acceptable_as_settled() {

@@ -143,7 +143,7 @@ pub(super) const RELATIONS: &[Relation] = &[
     }
     .limits("the bare pulls, without factors; for a wrap of 180° it is the running pull and twice the slack strand's"),
     relation! {
-        "load.slack_allowed/loads": "Greatest tension the slack strand may be set with",
+        "load.slack_allowed/loads": "Tension of the slack strand that the shaft end would still bear",
         "load.slack_allowed": Force = half_of_what_is_left(a, f),
         from { a: Force = "load.allowable", f: Force = "load.overhung" },
         formula ["H = (a - f) / 2"],
@@ -156,7 +156,7 @@ pub(super) const RELATIONS: &[Relation] = &[
         },
     }
     .inverse()
-    .limits("what the shaft end bears, not what is good for the chain: the sag allowed for the chain is reached long before"),
+    .limits("a bound of the shaft end and no setting: the chain is set by the window of its sag, which is reached long before"),
     relation! {
         "load.smallest_sprocket/allowed": "Smallest pitch diameter that keeps to the load allowed",
         "load.smallest_sprocket": Length = calc::smallest_pitch_diameter(t, a - h * 2.0, kc, kl, ks),
