@@ -184,6 +184,11 @@ pub(crate) fn units(assets: &Assets, asked: Option<cli::Units>) -> Option<System
     asked.map(System::from).or_else(|| manifest(assets).ok()?.units)
 }
 
+/// The plant's name that the module has; empty for none.
+pub(crate) fn plant(assets: &Assets) -> String {
+    manifest(assets).map_or_else(|_| String::new(), |manifest| manifest.plant)
+}
+
 fn text(assets: &Assets) -> String {
     assets.manifest.as_deref().map_or_else(String::new, |bytes| String::from_utf8_lossy(bytes).into_owned())
 }

@@ -216,8 +216,8 @@ impl Check<'_> {
         for limit in &own.plan.family.unbound {
             for is_above in [true, false] {
                 let met = beyond(limit, is_above, rows);
-                let Some((first, cases)) = met.first() else { continue };
-                let problem = unusual_said(own, limit, is_above, &met, &cases[0]);
+                let Some((first, _)) = met.first() else { continue };
+                let Some(problem) = unusual_said(own, limit, is_above, &met) else { continue };
                 let mends = |usual: &Plan| beyond(limit, is_above, &check_verdicts::rows(usual)).is_empty();
                 let cause = own.cause(&[limit.quantity], mends);
                 let found = if cause.is_some() {
@@ -250,12 +250,14 @@ fn beyond<'r>(limit: &Limit, is_above: bool, rows: &'r [(String, Vec<Case>)]) ->
     rows.iter().filter(all).collect()
 }
 
-/// That the machines `met` lie beyond `limit`, with the value nearest to it, and what it follows from on one of them.
-fn unusual_said(own: &Own<'_>, limit: &Limit, is_above: bool, met: &[&(String, Vec<Case>)], case: &Case) -> Problem {
-    let values = met.iter().flat_map(|(_, cases)| cases).filter_map(|case| case.value(limit.quantity));
+/// That the machines `met` lie beyond `limit`, with the value nearest to it, and what it follows from on the machine that has
+/// it; nothing where there is none.
+fn unusual_said(own: &Own<'_>, limit: &Limit, is_above: bool, met: &[&(String, Vec<Case>)]) -> Option<Problem> {
+    let cases = met.iter().flat_map(|(_, cases)| cases);
+    let valued = cases.filter_map(|case| Some((case.value(limit.quantity)?, case)));
+    let off = |value: f64| if is_above { value } else { -value };
     // All of them are at least so far off.
-    let nearest =
-        if is_above { values.fold(f64::INFINITY, f64::min) } else { values.fold(f64::NEG_INFINITY, f64::max) };
+    let (nearest, case) = valued.min_by(|(one, _), (other, _)| off(*one).total_cmp(&off(*other)))?;
     let machines = met.iter().map(|(name, _)| name.as_str()).collect::<Vec<_>>().join(", ");
     let (says, bound) = if is_above { (UNUSUAL_ABOVE, limit.at_most) } else { (UNUSUAL_BELOW, limit.at_least) };
     let what = says.say(&[
@@ -267,5 +269,5 @@ fn unusual_said(own: &Own<'_>, limit: &Limit, is_above: bool, met: &[&(String, V
         ("bound", &own.written(limit.quantity, bound)),
         ("because", &limit.reason()),
     ]);
-    Problem::whole(what, UNUSUAL_MEND.say(&[("from", &own.inputs_on(case, limit.quantity))]))
+    Some(Problem::whole(what, UNUSUAL_MEND.say(&[("from", &own.inputs_on(case, limit.quantity))])))
 }

@@ -24,9 +24,9 @@ pub(crate) struct Papers {
     /// Name of this exam; the same name, secret and roster give the same papers [default: the blueprint's]
     #[arg(long)]
     pub(crate) name: Option<String>,
-    /// Plant to print on the papers
-    #[arg(long, default_value = "")]
-    pub(crate) plant: String,
+    /// Plant to print on the papers [default: the module's]
+    #[arg(long)]
+    pub(crate) plant: Option<String>,
     /// Date to print on the papers, as it should read
     #[arg(long)]
     pub(crate) date: Option<String>,

@@ -64,9 +64,11 @@ pub(crate) fn run(options: &cli::Grade, speech: &cli::Speech) -> Result<()> {
     let folder = if options.exam.is_file() { options.exam.parent().unwrap_or(Path::new("")) } else { &options.exam };
     let out = options.out.clone().unwrap_or_else(|| folder.join("results"));
     let remarks = notices.iter().filter(|notice| notice.lost).map(ToString::to_string).collect();
-    let plant = options.plant.as_deref().unwrap_or(&exam.plant);
+    // Papers may be older than what the module calls its plant.
+    let of_papers = Some(exam.plant.clone()).filter(|plant| !plant.is_empty());
+    let plant = options.plant.clone().or(of_papers).unwrap_or_else(|| bank::plant(&assets));
     let date = options.date.clone().or_else(|| exam.date.clone());
-    write(&graded, &pages(&assets)?, plant, date, remarks, &out)?;
+    write(&graded, &pages(&assets)?, &plant, date, remarks, &out)?;
     let mut stdout = std::io::stdout().lock();
     if options.json {
         stdout.write_all(graded.json().as_bytes())?;

@@ -14,6 +14,8 @@ const MACHINES: usize = 6;
 const TRIED: usize = 3;
 /// The topic whose columns speak of feet by their numbers.
 const FEET: &str = "mount";
+/// How the name of a limit ends.
+const LIMIT: &str = "_limit";
 /// A column that moves what is asked by no more than this share of it hardly matters.
 const LITTLE: f64 = 0.05;
 
@@ -31,6 +33,8 @@ pub(crate) struct Table {
     built: Vec<QuantityId>,
     /// What the other family fixes of the topics.
     fixed: Vec<(QuantityId, f64)>,
+    /// Limits of the topics that a rule gives, each with its value on the first machine.
+    by_rule: Vec<(QuantityId, f64)>,
     system: System,
 }
 
@@ -38,20 +42,31 @@ pub(crate) struct Table {
 const FOUND: &[(&str, &str)] = &[
     ("drive.stage_efficiency", "data sheet; usual: 0.97 to 0.985 for each stage, from memory"),
     ("drive.stages", "data sheet"),
-    ("mount.along", "dimension sheet: holes of the feet"),
-    ("mount.across", "dimension sheet: holes of the feet"),
-    ("mount.weight_along", "dimension sheet; without it, near the middle of the feet"),
-    ("mount.weight_across", "dimension sheet; without it, near the middle of the feet"),
-    ("mount.foot_length", "measure the foot"),
-    ("mount.foot_width", "measure the foot"),
-    ("align.motor_height", "number of the frame size: 132 of a 132 M"),
+    ("mount.along", "dimension sheet of the reducer: holes of its feet"),
+    ("mount.across", "dimension sheet of the reducer: holes of its feet"),
+    ("mount.weight_along", "dimension sheet of the reducer; without it, near the middle of the feet"),
+    ("mount.weight_across", "dimension sheet of the reducer; without it, near the middle of the feet"),
+    ("mount.foot_length", "measure the reducer's foot"),
+    ("mount.foot_width", "measure the reducer's foot"),
+    (
+        "align.motor_height",
+        "number of the frame size: 132 mm of a 132 M; of a NEMA frame its first two figures over 4, in inches: 5.25 of a 213T, \
+         from memory",
+    ),
     ("load.connection_factor", "reducer's catalogue, at the overhung loads; usual of chains: 1 to 1.4, from memory"),
-    ("load.bearing_span", "maker's sectional drawing"),
-    ("load.shaft_middle", "from the near bearing, not from the shoulder: maker's sectional drawing"),
+    (
+        "load.bearing_span",
+        "maker's sectional drawing. Where you have none, ask the maker; until then keep what stands there, and answers on \
+         bearing loads are of that",
+    ),
+    (
+        "load.shaft_middle",
+        "from the near bearing, not from the shoulder: maker's sectional drawing; without it as the distance between bearings",
+    ),
     ("load.rating_middle", "data sheet or catalogue of the reducer"),
     ("load.bearing_kind", "maker's list of bearings"),
     ("load.bearing_capacity", "maker's list of bearings, then the catalogue of bearings"),
-    ("load.shaft_diameter", "dimension sheet"),
+    ("load.shaft_diameter", "dimension sheet of the reducer: its output shaft"),
 ];
 
 /// How far a motor may lie from the size that is sold instead of it, as a share.
@@ -104,7 +119,8 @@ impl Table {
         let fixed = fixed.collect();
         let drawn = |(id, draw): &&(QuantityId, Draw)| id.get().built && of(id) && !matches!(draw, Draw::Fixed(_));
         let built = family.roots.iter().filter(drawn).map(|(id, _)| *id).collect();
-        Ok(Self { pool: family.pool, needed, minor, built, fixed, system })
+        let by_rule = by_rule(&family, |id| of(&id));
+        Ok(Self { pool: family.pool, needed, minor, built, fixed, by_rule, system })
     }
 
     /// What the columns are, a remark each, and which of them need no care.
@@ -175,11 +191,39 @@ impl Table {
             let value = Figures::Significant(4).round(unit.from_base(base)).to_string().parse().unwrap_or(f64::NAN);
             if id.get().kind == Kind::Choice { base } else { unit.to_base(value) }
         };
-        let lines: Vec<_> =
-            self.fixed.iter().map(|(id, base)| (fixed_line(*id, short(*id, *base), self.system), id)).collect();
-        let widest = lines.iter().map(|(line, _)| line.chars().count()).max().unwrap_or(0);
-        lines.iter().map(|(line, id)| format!("# {line:<widest$}  # {}", id.get().name)).collect::<Vec<_>>().join("\n")
+        let line = |(id, base): &(QuantityId, f64)| (fixed_line(*id, short(*id, *base), self.system), *id);
+        let fixed: Vec<_> = self.fixed.iter().map(line).collect();
+        let by_rule: Vec<_> = self.by_rule.iter().map(line).collect();
+        let widest = fixed.iter().chain(&by_rule).map(|(line, _)| line.chars().count()).max().unwrap_or(0);
+        let written = |(line, id): &(String, QuantityId)| format!("# {line:<widest$}  # {}", id.get().name);
+        let mut lines: Vec<String> = fixed.iter().map(written).collect();
+        if !by_rule.is_empty() {
+            lines.push("# These limits come by a rule; what stands here is the first machine's. Your own holds for all of them:".into());
+            lines.extend(by_rule.iter().map(|line| written(line) + ", by rule"));
+        }
+        lines.join("\n")
     }
+}
+
+/// The limits, of those quantities that are `wanted`, that `family` works out by a rule of what stands still on a machine, each
+/// with its value on the first one; not what only puts another limit otherwise.
+fn by_rule(family: &Family, wanted: impl Fn(QuantityId) -> bool) -> Vec<(QuantityId, f64)> {
+    let is_limit = |id: QuantityId| id.get().id.ends_with(LIMIT);
+    let mut alone = family.clone();
+    alone.limits.clear();
+    alone.pool.truncate(1);
+    alone.machines.truncate(1);
+    let Ok(plan) = Plan::new(alone) else { return Vec::new() };
+    let Ok(case) = plan.draw_with(1, Some(&[])) else { return Vec::new() };
+    let still = plan.still();
+    let given = plan.steps().map(|step| step.get());
+    let limits = given.filter(|linked| {
+        let mut inputs = linked.inputs();
+        is_limit(linked.gives) && wanted(linked.gives) && inputs.all(|input| still[input.index()] && !is_limit(input))
+    });
+    let mut limits: Vec<_> = limits.filter_map(|linked| Some((linked.gives, case.value(linked.gives)?))).collect();
+    limits.sort_by_key(|(id, _)| *id);
+    limits
 }
 
 /// The first quantity of `topics` that comes out otherwise where machines of `family` have another value in the column `id`,

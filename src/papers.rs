@@ -72,7 +72,7 @@ pub(crate) fn run(options: &cli::Papers, speech: &cli::Speech) -> Result<()> {
     let known = options.records.as_deref().map(Store::existing).transpose()?;
     let secret = secret(&options.secret)?;
     let made = Order {
-        plant: options.plant.clone(),
+        plant: options.plant.clone().unwrap_or_else(|| bank::plant(&assets)),
         exam: options.name.clone().unwrap_or_else(|| written.name.clone()),
         written,
         people: roster.people,

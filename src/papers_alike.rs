@@ -9,7 +9,7 @@ use drivecourse_quiz::paper::Placed;
 use drivecourse_quiz::{Body, Paper, Part};
 
 messages! { pub(crate) SAYS {
-    ALIKE = "papers-alike", "{count} of the {all} papers that ask {item} have the same numbers there as another one ({codes}). {why}. What helps: {help}";
+    ALIKE = "papers-alike", "{count} of the {all} papers that ask {item} have the same numbers there as another one ({codes}). Nothing needs doing unless these sit within sight of each other: {people}. Part them, or make the numbers differ. {why}. What helps: {help}";
     ALIKE_TABLE = "papers-alike-table", "from the table of {family} come {quantities}";
     ALIKE_FIXED = "papers-alike-fixed", "{family} fixes {quantities}";
     ALIKE_FOLLOWS = "papers-alike-follows", "from such values alone follow {quantities}";
@@ -26,11 +26,18 @@ pub(crate) struct Numbers<'a> {
     papers: BTreeMap<String, Alike<'a>>,
 }
 
+/// Whose paper it is.
+struct Whose {
+    code: String,
+    /// The candidate's name.
+    name: String,
+}
+
 /// What the papers have of one item.
 #[derive(Default)]
 struct Alike<'a> {
-    /// The papers' codes, by the answers in figures, to the last bit.
-    codes: BTreeMap<Vec<u64>, Vec<String>>,
+    /// The papers, by the answers in figures, to the last bit.
+    codes: BTreeMap<Vec<u64>, Vec<Whose>>,
     /// What its questions are asked from, in order.
     from: Vec<QuantityId>,
     /// The families of machines that they are about, in order.
@@ -54,7 +61,8 @@ impl<'a> Numbers<'a> {
                 continue;
             }
             let alike = self.papers.entry(item.id.clone()).or_default();
-            alike.codes.entry(numbers).or_default().push(paper.code.to_string());
+            let whose = Whose { code: paper.code.to_string(), name: paper.candidate.name.clone() };
+            alike.codes.entry(numbers).or_default().push(whose);
             for (id, _) in question.parts.iter().filter(|part| number(part).is_some()).flat_map(|part| &part.givens) {
                 if !alike.from.contains(id) {
                     alike.from.push(*id);
@@ -69,16 +77,24 @@ impl<'a> Numbers<'a> {
     /// A remark on each item of which half the papers or more have the numbers of another one: a few alike by chance, as
     /// where teeth are counted, are no reason to change anything.
     pub(crate) fn alike(&self) -> Vec<String> {
-        /// Codes named at most.
+        /// Codes named at most, and as many people.
         const MOST: usize = 6;
         let mut out = Vec::new();
         for (item, papers) in &self.papers {
             let all: usize = papers.codes.values().map(Vec::len).sum();
-            let alike: Vec<&str> =
-                papers.codes.values().filter(|codes| codes.len() > 1).flatten().map(String::as_str).collect();
+            let groups = || papers.codes.values().filter(|whose| whose.len() > 1);
+            let alike: Vec<&str> = groups().flatten().map(|whose| whose.code.as_str()).collect();
             if !alike.is_empty() && 2 * alike.len() >= all {
                 let more = if alike.len() > MOST { " ..." } else { "" };
                 let codes = alike[..alike.len().min(MOST)].join(", ") + more;
+                let mut left = MOST;
+                let together = |whose: &Vec<Whose>| {
+                    let named: Vec<_> = whose.iter().take(left).map(|whose| whose.name.as_str()).collect();
+                    left -= named.len();
+                    // One alone is like nobody named.
+                    (named.len() > 1).then(|| named.join(", "))
+                };
+                let people = groups().filter_map(together).collect::<Vec<_>>().join("; ") + more;
                 let (count, all) = (alike.len().to_string(), all.to_string());
                 let (why, help) = papers.why();
                 out.push(ALIKE.say(&[
@@ -86,6 +102,7 @@ impl<'a> Numbers<'a> {
                     ("all", &all),
                     ("item", item),
                     ("codes", &codes),
+                    ("people", &people),
                     ("why", &why),
                     ("help", help.text()),
                 ]));

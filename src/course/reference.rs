@@ -9,7 +9,8 @@ use drivecourse_machine::registry::nearest;
 use drivecourse_machine::topics::{self, Topic};
 use drivecourse_machine::working::formula_mathml;
 use drivecourse_machine::{
-    Draw, Kind, Linked, Plan, QuantityId, Registry, Role, Source, System, Unit, amount, did_you_mean, messages, told,
+    Draw, Kind, Linked, Plan, Quantity, QuantityId, Registry, Role, Source, System, Unit, amount, did_you_mean,
+    messages, told,
 };
 
 use crate::card::Cards;
@@ -142,8 +143,7 @@ pub(crate) fn own_values<'p>(
                 Draw::Fixed(value) if *id == stated.quantity => Some(*value),
                 _ => None,
             });
-            let mut values =
-                System::ALL.map(|system| value.map(|value| amount::write(quantity, value, system))).to_vec();
+            let mut values = System::ALL.map(|system| value.map(|value| truly(quantity, value, system))).to_vec();
             values.dedup();
             let values: Vec<String> = values.into_iter().flatten().collect();
             let text = format!("{} {} ({})", quantity.name, values.join(&format!(" {} ", OR.text())), stated.text());
@@ -154,6 +154,15 @@ pub(crate) fn own_values<'p>(
         }
     }
     out.into_iter().map(|(names, text)| capital(&format!("{}: {text}", names.join(", ")))).collect()
+}
+
+/// `base` (SI) of `quantity` as people see it in `system`, and to four figures where that would be another value: a limit of
+/// 0.0015 in is 0.0381 mm, and 0.04 mm lie above it.
+fn truly(quantity: &Quantity, base: f64, system: System) -> String {
+    let there = quantity.unit(system).from_base(base);
+    let shown = quantity.display(system).figures.round(there);
+    let is_same = quantity.kind == Kind::Choice || (shown - there).abs() <= 1e-9 * there.abs();
+    if is_same { amount::write(quantity, base, system) } else { amount::write_exact(quantity, base, system) }
 }
 
 /// What the letters of a formula stand for and in which units their numbers enter: the result first.
@@ -289,4 +298,24 @@ pub fn quantities(cards: &Cards<'_>, topic: &Topic) -> Result<Trusted, PageError
         })
         .collect();
     cards.fill("reference-quantities.html", &Rows { rows })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_limit_stands_in_the_other_unit_as_it_truly_is() {
+        let said = |id: &str, base: f64| {
+            let quantity = Registry::get().find(id).unwrap().get();
+            System::ALL.map(|system| truly(quantity, base, system).replace('\u{a0}', " "))
+        };
+        // 0.04 mm lie above it.
+        assert_eq!(said("mount.gap_limit", 0.0015 * 0.0254), ["0.0381 mm", "0.0015 in"]);
+        assert_eq!(said("mount.gap_limit", 0.04e-3), ["0.04 mm", "0.001575 in"]);
+        let sump = (170.0 + 459.67) / 1.8;
+        assert_eq!(said("heat.sump_limit", sump), ["76.67 °C", "170 °F"]);
+        assert_eq!(said("heat.sump_limit", 273.15 + 90.0), ["90 °C", "194 °F"]);
+        assert_eq!(said("chain.wear_limit", 0.015)[0], said("chain.wear_limit", 0.015)[1]);
+    }
 }

@@ -148,7 +148,7 @@ impl Expression {
     pub fn read(text: &str, asked: QuantityId) -> Result<Self, Problem> {
         let quantity = asked.get();
         if quantity.kind == Kind::Choice {
-            let found = quantity.choices.iter().position(|choice| *choice == text.trim());
+            let found = amount::stated_choice(quantity, text.trim());
             return match found {
                 Some(place) => Ok(Self { gives: Gives::Choice(place as f64), inputs: Vec::new() }),
                 None => Err(Problem::at(

@@ -15,7 +15,7 @@ mod oil;
 mod start;
 mod vibrate;
 
-pub(crate) use chain::{size_and_strands, size_called};
+pub(crate) use chain::{size_and_strands, size_called, size_on_papers};
 
 use crate::language::text;
 use crate::quantity::Quantity;

@@ -3,6 +3,7 @@
 //! ```toml
 //! title = "Chain drives at our plant"
 //! description = "What our apprentices must show before they check a drive beside somebody."
+//! plant = "North shed"                           # printed on papers and results, unless a command says otherwise
 //! language = "en"                               # of everything people read; left out: English
 //! units = "us"                                  # shown unless a command says otherwise; or "si"
 //!
@@ -42,6 +43,9 @@ pub(crate) struct File {
     /// One sentence about the course.
     #[serde(default)]
     description: String,
+    /// Name of the plant, printed on papers and results unless a command is told otherwise.
+    #[serde(default)]
+    plant: String,
     /// The language of everything people read, such as "de"; English, if left out.
     language: Option<String>,
     /// The units that machines, practice and chapters are shown in, "si" or "us", unless a command is told otherwise.
@@ -73,6 +77,8 @@ pub struct Manifest {
     pub title: String,
     /// One sentence about it; empty for the usual one.
     pub description: String,
+    /// Name of the plant, printed on papers and results; empty for none.
+    pub plant: String,
     /// Its language, if it names one.
     pub language: Option<String>,
     /// The units to show, if it names any.
@@ -96,7 +102,8 @@ impl Manifest {
             names.into_iter().map(|name| (name.get_ref().clone(), name.span())).collect::<Vec<_>>()
         };
         let (items, families) = (named(file.reuse.items), named(file.reuse.families));
-        Ok(Self { title: file.title, description: file.description, language: file.language, units, items, families })
+        let File { title, description, plant, language, .. } = file;
+        Ok(Self { title, description, plant: plant.trim().to_owned(), language, units, items, families })
     }
 
     /// Whether anything is taken over.

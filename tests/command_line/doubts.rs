@@ -115,6 +115,58 @@ fn values_of_a_table_that_hardly_go_together_are_told_in_their_cell() {
 }
 
 #[test]
+fn rounded_centres_on_a_drawing_keep_the_links_on_it() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,load", "--units", "us"]).done();
+    let drawn = |text: &str| {
+        let cells = [("size", "#80"), ("teeth_small", "17"), ("teeth_large", "34"), ("centres_planned", "36.15")];
+        cells
+            .iter()
+            .fold(text.to_owned(), |text, (column, value)| with_cell(&text, &format!("chain.{column}"), 1, value))
+    };
+    let good = place.text(TABLE);
+    place.write(TABLE, drawn(&good));
+    let look = ["look", "our-drive", "--machine", "SC-01", "--module", "plant"];
+    let shown = plain(&place.run(&look).done());
+    let line = |what: &str| shown.lines().find(|line| line.contains(what)).unwrap().to_owned();
+    assert!(line("number of links in the chain").ends_with("98"), "{shown}");
+    assert!(line("centre distance at which the new chain has no slack").contains("36.15 in"), "{shown}");
+    // The drawing's own number is not doubted.
+    place.write(TABLE, good);
+    let said = told(&place, TABLE, |text| {
+        let alone: String = text.lines().take(2).map(|line| format!("{line}\n")).collect();
+        with_cell(&drawn(&alone), "chain.links", 1, "98")
+    });
+    assert!(!said.contains("chain.links"), "{said}");
+}
+
+#[test]
+fn choices_and_ratios_are_read_as_papers_have_them() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain,load", "--units", "us"]).done();
+    let good = place.text(TABLE);
+    let look = || {
+        let look = ["look", "our-drive", "--machine", "SC-01", "--module", "plant", "--units", "us"];
+        plain(&place.run(&look).done())
+    };
+    let with = |cells: [&str; 3]| {
+        let columns = ["chain.size", "load.bearing_kind", "drive.ratio"].into_iter().zip(cells);
+        place.write(TABLE, columns.fold(good.clone(), |text, (column, value)| with_cell(&text, column, 1, value)));
+        look()
+    };
+    let usual = with(["120", "ball bearing", "20:1"]);
+    for cells in [["#120", "ball", "20 to 1"], ["ANSI 120", "Ball Bearing", "1 to 20"], ["120-1", "Ball", "20"]] {
+        assert_eq!(with(cells), usual, "{cells:?}");
+    }
+    place.write(TABLE, with_cell(&good, "chain.size", 1, "ISO 16B-2"));
+    let ran = place.run(&["check", "--module", "plant"]);
+    assert!(ran.code == 1 && plain(&ran.out).contains("is 16B with the number of its strands"), "{}", ran.out);
+    place.write(TABLE, with_cell(&good, "load.bearing_kind", 1, "bal"));
+    let ran = place.run(&["check", "--module", "plant"]);
+    assert!(ran.code == 1 && plain(&ran.out).contains("Choose one of: ball bearing, roller bearing."), "{}", ran.out);
+}
+
+#[test]
 fn real_machines_need_not_be_usual_and_are_told_of() {
     let place = Place::new();
     place.run(&["new", "plant", "--topic", "chain,load"]).done();
@@ -122,6 +174,14 @@ fn real_machines_need_not_be_usual_and_are_told_of() {
     let long = told(&place, TABLE, |text| with_cell(text, "load.bearing_capacity", 2, "190"));
     assert!(told_of(&long) && long.contains("our-drive.csv:3:") && long.contains("have 80 000 h at most"), "{long}");
     assert!(!long.contains("SC-01:"), "{long}");
+    // Of two machines, the one whose value is told is the one that is looked into.
+    let two = told(&place, TABLE, |text| {
+        with_cell(&with_cell(text, "load.bearing_capacity", 1, "900"), "load.bearing_capacity", 2, "190")
+    });
+    let value = |said: &str| said.split_once(" or more when").unwrap().0.rsplit_once(" is ").unwrap().1.to_owned();
+    assert!(two.contains("SC-01, SC-02: load.life") && value(&two) == value(&long), "{two}");
+    let causes = |said: &str| said.split_once("what it follows from: ").unwrap().1.lines().next().unwrap().to_owned();
+    assert!(causes(&two).contains("load.bearing_capacity 190.0 kN") && causes(&two) == causes(&long), "{two}");
     let short = told(&place, TABLE, |text| with_cell(text, "load.bearing_capacity", 2, "40"));
     assert!(told_of(&short) && short.contains("have 20 000 h at least"), "{short}");
     // A bound of one's own says that it is meant so.

@@ -121,6 +121,63 @@ fn a_plant_with_plates_in_inches_has_its_module_in_inches() {
 }
 
 #[test]
+fn limits_that_come_by_a_rule_are_offered_too() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain"]).done();
+    let file = "plant/scenarios/families/our-drive.toml";
+    let family = place.text(file);
+    let (_, by_rule) = family.split_once("# These limits come by a rule").unwrap();
+    let line = by_rule.lines().find(|line| line.starts_with("# \"chain.wear_limit\" = ")).unwrap();
+    assert!(line.ends_with(", by rule"), "{line}");
+    // What only puts another limit otherwise is none to take over.
+    assert!(!family.contains("# \"chain.wear_length_limit\""), "{family}");
+    // It is the first machine's, and goes before the rule once it is taken over.
+    let value = line.split('"').nth(3).unwrap().to_owned();
+    let limit = |machine: &str| {
+        let look = ["look", "our-drive", "--machine", machine, "--module", "plant"];
+        let shown = plain(&place.run(&look).done());
+        shown.lines().find(|line| line.contains("wear elongation at which the chain is replaced")).map(str::to_owned)
+    };
+    let before = limit("SC-01").unwrap_or_else(|| panic!("{value}"));
+    assert!(before.contains(value.trim_end_matches(" %")), "{before} {value}");
+    let own = "\"chain.wear_limit\" = { value = \"1.25 %\", source = \"ES-114\", because = \"our sprockets\" }";
+    place.write(file, family.replacen(line, own, 1));
+    place.run(&["check", "--module", "plant"]).done();
+    assert!(limit("SC-02").unwrap().contains("1.25"), "{:?}", limit("SC-02"));
+}
+
+#[test]
+fn a_module_names_its_plant_and_one_unit_for_all() {
+    let place = Place::new();
+    place.run(&["new", "plant", "--topic", "chain", "--units", "us"]).done();
+    let papers = |out: &str, more: &[&str]| {
+        let papers = ["papers", "--module", "plant", "--roster", "first-group", "--secret", "secret", "--out", out];
+        place.run(&[&papers[..], more].concat()).done();
+        let files = std::fs::read_dir(place.path(&format!("{out}/papers"))).unwrap();
+        let texts: Vec<_> = files.map(|file| std::fs::read_to_string(file.unwrap().path()).unwrap()).collect();
+        assert_eq!(texts.len(), 3);
+        texts
+    };
+    let none = papers("none", &[]);
+    assert!(none.iter().all(|paper| !paper.contains("North shed")));
+    // Whoever writes over the names of the roster gives nobody other units.
+    let roster = place.text("plant/scenarios/rosters/first-group.csv");
+    assert!(roster.starts_with("id,name,group,units\n") && roster.lines().skip(1).all(|line| line.ends_with(',')));
+    assert!(!none.iter().any(|paper| paper.contains(" mm<")), "a paper in US units");
+    place.mend("plant/module.toml", "plant = \"\"", "plant = \"North shed\"");
+    assert!(papers("own", &[]).iter().all(|paper| paper.contains("<bdi>North shed</bdi>")));
+    let other = papers("other", &["--plant", "South yard"]);
+    assert!(other.iter().all(|paper| paper.contains("<bdi>South yard</bdi>") && !paper.contains("North shed")));
+    // Results have the plant of their papers, and papers without one that of the module.
+    for (exam, plant) in [("own", "North shed"), ("other", "South yard"), ("none", "North shed")] {
+        place.run(&["grade", exam, &format!("{exam}/responses.csv"), "--module", "plant"]).done();
+        let results = crate::tree(&place.path(exam).join("results"));
+        let pages = results.values().filter(|bytes| String::from_utf8_lossy(bytes).contains(plant)).count();
+        assert!(pages > 0, "{exam}: {plant}");
+    }
+}
+
+#[test]
 fn columns_that_hardly_matter_for_the_topics_stand_at_the_end_and_say_so() {
     let place = Place::new();
     place.run(&["new", "plant", "--topic", "mount"]).done();

@@ -229,9 +229,14 @@ fn a_short_table_is_told_with_what_helps_and_keys_name_the_machine() {
         "from the table of our-drive come chain.size, chain.teeth_small",
         "vary under [draw]",
         "ask items of other skills",
+        "Nothing needs doing unless these sit within sight of each other: Person ",
     ] {
         assert!(said.contains(part), "{part}: {said}");
     }
+    // Two of them at least stand together, by their names.
+    let people = said.split_once("sight of each other: ").unwrap().1.split_once(". Part them").unwrap().0;
+    let groups = people.trim_end_matches(" ...").split("; ");
+    assert!(groups.clone().count() > 0 && groups.clone().all(|group| group.matches("Person ").count() > 1), "{people}");
     assert!(!said.contains("more rows"), "a plant has the machines that it has: {said}");
     // Parts of these ask for more than three figures.
     assert!(papers.iter().all(|paper| paper.contains("to 0.") && !paper.contains("Three figures")));

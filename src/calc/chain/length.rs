@@ -22,8 +22,14 @@ pub const MOST_CENTRES: f64 = 80.0;
 /// Least wrap on the smaller sprocket, in degrees (common practice, no source).
 pub const LEAST_WRAP: f64 = 120.0;
 
-/// A length this close to an even number of pitches counts as that number.
-const EVEN_TOLERANCE: f64 = 1e-9;
+/// Pitches by which a length may lie above an even number and still count as that number (common practice, no source).
+///
+/// The centres on a drawing are rounded, and two formulas of the length differ by as much (see above); the take-up gives the
+/// rest. A length that reads 98.0 is 98 whichever figures stand behind it.
+pub const OVER_LET_GO: f64 = 0.05;
+
+/// What the last bits of a length are worth, in pitches: 98.05 as it is written has none more.
+const LAST_BITS: f64 = 1e-9;
 
 /// Most links accepted in one chain: a bound on the number that is stored, no trade limit.
 const MOST_LINKS: f64 = 1e6;
@@ -125,19 +131,23 @@ pub fn loop_length(centres: Length, pitch: Length, z1: u32, z2: u32) -> Result<L
     Ok(length_exact(centres, pitch, z1, z2)? * pitch)
 }
 
-/// Number of links to fit: the length in pitches rounded up to an even number.
+/// Number of links to fit: the length in pitches rounded up to an even number, at least 2.
 ///
-/// An odd number needs an offset link, which is weaker. A length within 1e-9 of an even number stays there.
+/// An odd number needs an offset link, which is weaker. A length at most [`OVER_LET_GO`] above an even number is that number:
+/// the next one would set the shafts a whole pitch farther apart.
+///
+/// # Formula
+/// X = 2 ⌈(L/p − 0.05) / 2⌉
 ///
 /// # Source
-/// Even number preferred: R. G. Budynas, J. K. Nisbett, *Shigley's Mechanical Engineering Design*, roller chain.
+/// Even number preferred: R. G. Budynas, J. K. Nisbett, *Shigley's Mechanical Engineering Design*, roller chain. What is let go:
+/// common practice, no source.
 ///
 /// # Errors
 /// A length not above nought or beyond a million pitches.
 pub fn even_links(length: Ratio) -> Result<u32> {
-    let half = 0.5 * within("chain length", length.value, f64::MIN_POSITIVE, MOST_LINKS)?;
-    let near = half.round();
-    let pairs = if (half - near).abs() <= 0.5 * EVEN_TOLERANCE { near } else { half.ceil() };
+    let length = within("chain length", length.value, f64::MIN_POSITIVE, MOST_LINKS)?;
+    let pairs = (0.5 * (length - OVER_LET_GO - LAST_BITS)).ceil().max(1.0);
     // whole and at most MOST_LINKS, so the conversion loses nothing
     Ok(2 * pairs as u32)
 }

@@ -107,11 +107,27 @@ fn centres_and_length_are_inverse() {
     }
 }
 
+/// Centres on a drawing are rounded: 17 and 34 teeth of 1 in with 98 links stand at 36.1488 in, which a drawing gives as 36.15.
+#[test]
+fn rounded_centres_keep_their_links() {
+    let p = Length::new::<inch>(1.0);
+    let length = length_exact(Length::new::<inch>(36.15), p, 17, 34).unwrap();
+    assert_abs_diff_eq!(length.value, 98.002, epsilon = 0.000_51);
+    assert_eq!(even_links(length).unwrap(), 98);
+    let taut = centres_for_links_exact(98, p, 17, 34).unwrap();
+    assert_abs_diff_eq!(taut.get::<inch>(), 36.15, epsilon = 0.005);
+}
+
 #[test]
 fn even_numbers() {
     let even = |x: f64| even_links(plain(x)).unwrap();
-    assert_eq!([even(121.875), even(122.0), even(122.000_000_000_5), even(122.000_001)], [122, 122, 122, 124]);
-    assert_eq!([even(121.0), even(121.999_999_999_9), even(0.3)], [122, 122, 2]);
+    assert_eq!([even(121.875), even(122.0), even(122.002), even(122.05), even(122.051)], [122, 122, 122, 122, 124]);
+    assert_eq!([even(121.0), even(121.999_999_999_9), even(0.3), even(0.03)], [122, 122, 2, 2]);
+    // Whatever even number it is: 0.05 is no number of the machine's.
+    for links in (2..400).step_by(2) {
+        let written = |hundredths: u32| format!("{links}.{hundredths:02}").parse().unwrap();
+        assert_eq!([even(written(0)), even(written(5)), even(written(6))], [links, links, links + 2]);
+    }
     assert!(even_links(plain(0.0)).is_err() && even_links(plain(f64::NAN)).is_err());
     assert!(even_links(plain(1e9)).is_err());
 }

@@ -103,6 +103,50 @@ pub fn by_designation(designation: &str) -> Option<&'static ChainSize> {
     ALL.iter().find(|size| size.designation == designation)
 }
 
+/// What may stand before a chain's number on papers: a standard, and its own number.
+const BEFORE: [&str; 13] =
+    ["ANSI", "ASME", "ANSI/ASME", "ASME/ANSI", "B29.1", "ISO", "606", "DIN", "8187", "8188", "BS", "No", "Nr"];
+
+/// What parts the strands from a chain's number.
+const HYPHENS: [char; 4] = ['-', '‑', '–', '−'];
+
+/// `name` without what stands before the number.
+fn bare(name: &str) -> &str {
+    let mut rest = name.trim();
+    loop {
+        let behind = rest.strip_prefix('#').or_else(|| {
+            let (word, behind) = rest.split_once(char::is_whitespace)?;
+            let word = word.trim_end_matches(['.', ',', ':']);
+            BEFORE.iter().any(|known| word.eq_ignore_ascii_case(known)).then_some(behind)
+        });
+        match behind {
+            Some(behind) => rest = behind.trim_start(),
+            None => return rest,
+        }
+    }
+}
+
+/// `name` without the 1 behind it that says one strand.
+fn of_one_strand(name: &str) -> &str {
+    name.rsplit_once(HYPHENS).filter(|(_, strands)| strands.trim() == "1").map_or(name, |(size, _)| size.trim_end())
+}
+
+fn by_bare(name: &str) -> Option<&'static ChainSize> {
+    ALL.iter().find(|size| size.designation.eq_ignore_ascii_case(name))
+}
+
+/// The chain that papers give this name, as a chain of one strand: `"#120"`, `"ANSI 120"`, `"120-1"`, `"ISO 606 16B"`,
+/// `"16b-1"`; `None` for any other name, such as that of another series or with more strands.
+///
+/// ```
+/// use drivecourse_calc::chain::sizes::named;
+/// assert_eq!(named("ANSI 120").map(|size| size.designation), Some("120"));
+/// assert_eq!(named("16B-2"), None);
+/// ```
+pub fn named(name: &str) -> Option<&'static ChainSize> {
+    by_bare(of_one_strand(bare(name)))
+}
+
 /// The chain of the inch series that ISO 606 calls by this name of its A series (`"16A"` is number 80); `None` for any
 /// other name.
 ///
@@ -110,7 +154,11 @@ pub fn by_designation(designation: &str) -> Option<&'static ChainSize> {
 /// ISO 606:2015, Table 1, from memory: its figures are sixteenths of an inch of pitch, those of ASME B29.1 eighths with
 /// a nought behind for a chain with rollers.
 pub fn by_a_series(name: &str) -> Option<&'static ChainSize> {
-    let figures = name.trim().strip_suffix(['A', 'a']).filter(|figures| figures.len() == 2)?;
+    by_bare_a_series(of_one_strand(bare(name)))
+}
+
+fn by_bare_a_series(name: &str) -> Option<&'static ChainSize> {
+    let figures = name.strip_suffix(['A', 'a']).filter(|figures| figures.len() == 2)?;
     let sixteenths: u32 = figures.bytes().all(|byte| byte.is_ascii_digit()).then(|| figures.parse().ok())??;
     let number = (sixteenths * 5).to_string();
     by_designation(&number).filter(|size| size.series == Series::Inch && size.build == Build::Standard)
@@ -122,11 +170,10 @@ pub fn by_a_series(name: &str) -> Option<&'static ChainSize> {
 /// # Source
 /// ISO 606:2015, clause on designation, from memory.
 pub fn with_strands(name: &str) -> Option<(&'static ChainSize, u32)> {
-    let (size, strands) = name.trim().rsplit_once(['-', '‑', '–', '−'])?;
+    let (size, strands) = bare(name).rsplit_once(HYPHENS)?;
     let strands = Some(strands.trim()).filter(|figures| matches!(figures.as_bytes(), [b'1'..=b'9']))?;
     let size = size.trim();
-    let own = ALL.iter().find(|own| own.designation.eq_ignore_ascii_case(size));
-    Some((own.or_else(|| by_a_series(size))?, strands.parse().ok()?))
+    Some((by_bare(size).or_else(|| by_bare_a_series(size))?, strands.parse().ok()?))
 }
 
 /// The chain at this place of [`ALL`], `None` past the end.

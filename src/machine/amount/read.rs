@@ -11,7 +11,7 @@ mod text;
 mod words;
 
 pub(crate) use choice::SAYS as CHOICE_SAYS;
-pub use choice::{called_here, choices_of, letter, read_choice, read_order, strands_behind};
+pub use choice::{called_here, choices_of, letter, read_choice, read_order, stated_choice, strands_behind};
 pub(crate) use error::{AND, OR, SAYS, list};
 pub use error::{ReadError, examples};
 pub(crate) use file::SAYS as FILE_SAYS;

@@ -249,7 +249,7 @@ impl Reader {
                 return None;
             }
             let text = value.as_str().unwrap_or_default();
-            let found = quantity.choices.iter().position(|choice| *choice == text);
+            let found = amount::stated_choice(quantity, text);
             if found.is_none() {
                 self.say(
                     span.clone(),

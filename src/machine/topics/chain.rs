@@ -36,9 +36,14 @@ pub(crate) fn size_called(written: &str) -> Option<&'static str> {
     sizes::by_a_series(written).map(|size| size.designation)
 }
 
-/// The size that `written` names with a number of strands behind it, and that number.
+/// The size that `written` names with a number of strands behind it, more than one, and that number.
 pub(crate) fn size_and_strands(written: &str) -> Option<(&'static str, u32)> {
-    sizes::with_strands(written).map(|(size, strands)| (size.designation, strands))
+    sizes::with_strands(written).filter(|(_, strands)| *strands > 1).map(|(size, strands)| (size.designation, strands))
+}
+
+/// The size that `written` names as papers do, as a choice of `chain.size` names it.
+pub(crate) fn size_on_papers(written: &str) -> Option<&'static str> {
+    sizes::named(written).map(|size| size.designation)
 }
 
 /// What is said of a movement of the slack strand.

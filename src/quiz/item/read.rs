@@ -113,8 +113,7 @@ impl Reader<'_> {
                 other => other.to_string(),
             };
             if quantity.get().kind == Kind::Choice {
-                let choices = quantity.get().choices;
-                let found = choices.iter().position(|choice| *choice == text);
+                let found = amount::stated_choice(quantity.get(), &text);
                 if found.is_none() {
                     self.say(
                         value.span(),

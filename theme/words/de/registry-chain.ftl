@@ -290,19 +290,21 @@ relation-chain-length-exact-tangents = Kettenlänge in Teilungen aus Bögen und 
     .turn-all-teeth = Sie haben alle Zähne dazugezählt; die Kette liegt auf jedem Kettenrad nur etwa zur Hälfte auf.
 
 relation-chain-links-even = Erforderliche Gliederzahl
-    .method = Runden Sie auf die nächste gerade Zahl auf: Eine ungerade verlangt ein gekröpftes Glied, und das ist schwächer.
+    .method = Runden Sie auf die nächste gerade Zahl auf: Eine ungerade verlangt ein gekröpftes Glied, und das ist schwächer. Liegt die Länge nur wenige Hundertstel einer Teilung über einer geraden Zahl, höchstens 0,05, so bleibt es bei dieser: Achsabstände sind gerundet, und die Spannvorrichtung gibt den Rest her.
+    .limits = die 0,05 Teilung ist übliche Praxis, ohne Quelle
     .place = Rollenkette
     .turn-odd = Sie haben auf die nächste ganze Zahl aufgerundet; eine ungerade verlangt ein schwaches gekröpftes Glied, gehen Sie also weiter zur nächsten geraden.
     .turn-down = Sie haben abgerundet; die Kette wäre zu kurz und ließe sich bei diesem Achsabstand nicht schließen.
-    .turn-nearest = Sie haben auf die nächstliegende ganze Zahl gerundet; runden Sie auf, und zwar auf eine gerade.
-    .turn-one-pair-more = Sie sind ein Gliederpaar zu weit gegangen; nehmen Sie die erste gerade Zahl, die die Länge erreicht oder übersteigt.
+    .turn-nearest = Sie haben auf die nächstliegende ganze Zahl gerundet; runden Sie auf, und zwar auf eine gerade. Nur 0,05 Teilung darüber bleibt außer Betracht.
+    .turn-one-pair-more = Sie sind ein Gliederpaar zu weit gegangen; nehmen Sie die erste gerade Zahl, die die Länge erreicht oder übersteigt. Höchstens 0,05 Teilung über einer geraden Zahl bleibt außer Betracht.
 
 relation-chain-links-exact = Erforderliche Gliederzahl, aus der genauen Länge
-    .method = Runden Sie auf die nächste gerade Zahl auf: Eine ungerade verlangt ein gekröpftes Glied, und das ist schwächer.
+    .method = Runden Sie auf die nächste gerade Zahl auf: Eine ungerade verlangt ein gekröpftes Glied, und das ist schwächer. Liegt die Länge nur wenige Hundertstel einer Teilung über einer geraden Zahl, höchstens 0,05, so bleibt es bei dieser: Achsabstände sind gerundet, und die Spannvorrichtung gibt den Rest her.
+    .limits = die 0,05 Teilung ist übliche Praxis, ohne Quelle
     .place = Rollenkette
     .turn-odd = Sie haben auf die nächste ganze Zahl aufgerundet; eine ungerade verlangt ein schwaches gekröpftes Glied, gehen Sie also weiter zur nächsten geraden.
     .turn-down = Sie haben abgerundet; die Kette wäre zu kurz und ließe sich bei diesem Achsabstand nicht schließen.
-    .turn-nearest = Sie haben auf die nächstliegende ganze Zahl gerundet; runden Sie auf, und zwar auf eine gerade.
+    .turn-nearest = Sie haben auf die nächstliegende ganze Zahl gerundet; runden Sie auf, und zwar auf eine gerade. Nur 0,05 Teilung darüber bleibt außer Betracht.
 
 relation-chain-centres-taut-exact = Achsabstand zu einer ganzen Gliederzahl, genau
     .method = Ändern Sie den Achsabstand, bis die genaue Länge in Teilungen gleich der Gliederzahl ist.

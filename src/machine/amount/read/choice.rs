@@ -4,7 +4,7 @@ use super::ReadError;
 use super::text::{clean, clip};
 use crate::messages;
 use crate::quantity::Quantity;
-use crate::topics::{size_and_strands, size_called};
+use crate::topics::{size_and_strands, size_called, size_on_papers};
 use crate::unit::Kind;
 
 /// The letter that stands before the choice or item at `index`: A for the first.
@@ -67,6 +67,36 @@ pub fn read_choice(text: &str, choices: &[&str]) -> Result<usize, ReadError> {
     }
     let choices = choices.iter().map(|label| (*label).to_owned()).collect();
     Err(ReadError::NoSuchChoice { written: clip(&text), choices })
+}
+
+/// Which of the choices of `quantity` a file states, counted from nought.
+///
+/// The first of these that fits: the choice itself; the same whatever its capitals; whole words that one choice only begins
+/// with (`ball` for `ball bearing`); the size of a chain as papers have it (`#120`, `ANSI 120`, `ISO 16B`, `120-1`). Letters and
+/// numbers of a list are none: a file shows no list.
+///
+/// # Example
+/// ```
+/// use drivecourse_machine::{Registry, amount::stated_choice};
+/// let kind = Registry::get().find("load.bearing_kind").unwrap().get();
+/// assert_eq!(stated_choice(kind, "Ball"), Some(0));
+/// assert_eq!(stated_choice(kind, "b"), None);
+/// ```
+pub fn stated_choice(quantity: &Quantity, text: &str) -> Option<usize> {
+    let choices = quantity.choices;
+    if let Some(found) = choices.iter().position(|choice| *choice == text) {
+        return Some(found);
+    }
+    let words = |text: &str| text.split_whitespace().map(str::to_lowercase).collect::<Vec<_>>();
+    let written = words(text);
+    let one_of = |fits: &dyn Fn(&[String]) -> bool| {
+        let mut found = (0..choices.len()).filter(|index| !written.is_empty() && fits(&words(choices[*index])));
+        found.next().filter(|_| found.next().is_none())
+    };
+    one_of(&|choice| choice == written).or_else(|| one_of(&|choice| choice.starts_with(&written))).or_else(|| {
+        let size = (quantity.id == "chain.size").then(|| size_on_papers(text)).flatten()?;
+        choices.iter().position(|choice| *choice == size)
+    })
 }
 
 messages! { pub(crate) SAYS {
@@ -257,6 +287,54 @@ mod tests {
         ] {
             assert_eq!(read_choice(text, choices).unwrap_err().to_string(), said);
         }
+    }
+
+    #[test]
+    fn files_state_choices_by_name_beginning_or_as_papers_do() {
+        let of = |id: &str| crate::Registry::get().find(id).unwrap().get();
+        let choice = |id: &str, text: &str| stated_choice(of(id), text).map(|index| of(id).choices[index]);
+        for (id, text, found) in [
+            ("load.bearing_kind", "ball bearing", "ball bearing"),
+            ("load.bearing_kind", "Ball  Bearing", "ball bearing"),
+            ("load.bearing_kind", "roller", "roller bearing"),
+            ("chain.lie", "level", "level or nearly so"),
+            ("chain.size", "120", "120"),
+            ("chain.size", "#120", "120"),
+            ("chain.size", "# 120-1", "120"),
+            ("chain.size", "ANSI 120", "120"),
+            ("chain.size", "ansi No. 80", "80"),
+            ("chain.size", "ASME B29.1 No. 100", "100"),
+            ("chain.size", "ISO 16B", "16B"),
+            ("chain.size", "16b-1", "16B"),
+            ("chain.size", "DIN 8187 16B–1", "16B"),
+            ("chain.size", "ISO 606: 16B", "16B"),
+        ] {
+            assert_eq!(choice(id, text), Some(found), "{text}");
+        }
+        for (id, text) in [
+            ("load.bearing_kind", "b"),
+            ("load.bearing_kind", "bal"),
+            ("load.bearing_kind", "bearing"),
+            ("load.bearing_kind", "1"),
+            ("load.bearing_kind", ""),
+            ("load.bearing_kind", "ball bearing or so"),
+            ("chain.sag_verdict", "too"),
+            ("chain.size", "16B-2"),
+            ("chain.size", "#120-2"),
+            ("chain.size", "16A"),
+            ("chain.size", "16A-1"),
+            ("chain.size", "ANSI"),
+            ("chain.size", "ANSI 121"),
+            ("chain.size", "1"),
+            ("chain.size", "120H"),
+        ] {
+            assert_eq!(choice(id, text), None, "{text}");
+        }
+        // What is refused is told of by its name here, whatever stands before it.
+        let called = |text: &str| called_here(of("chain.size"), text).unwrap();
+        assert_eq!(called("ISO 16A-1"), "ISO 16A-1 is called 80 here.");
+        assert!(called("ISO 16B-2").contains("is 16B with the number of its strands"), "{}", called("ISO 16B-2"));
+        assert!(called("#120-3").contains("is 120 with the number of its strands"));
     }
 
     #[test]

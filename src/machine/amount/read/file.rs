@@ -35,7 +35,8 @@ pub struct Unstated {
 /// * what is counted is a whole number: 19.5 teeth are a slip, and 20 of them a guess;
 /// * a comma before exactly three figures (`1,200`) is refused, because it may be twelve hundred or one point two. Where the
 ///   number has a decimal point too (`1,234.5`), or the comma can part nothing but decimals (`30,5`, `0,125`), it is read.
-/// * a ratio that is never below 1, such as a reducer's, is read whichever way up it stands: `25`, `25:1`, `1 : 25`, `1/25`;
+/// * a ratio that is never below 1, such as a reducer's, is read whichever way up it stands: `25`, `25:1`, `1 : 25`, `1/25`,
+///   `25 to 1`; `20 to 25` is no ratio but a range;
 /// * a diameter may have its sign before it and its fit behind it (`Ø50 k6`), which is left out;
 /// * an angle may be a slope (`0.5 mm/m`, `1 mm/100 mm`), of which it is the arctangent.
 ///
@@ -123,7 +124,9 @@ fn without_symbol<'t>(text: &'t str, of: &Quantity) -> &'t str {
 
 /// What `text` states as one number over another, the larger over the smaller; nothing where it is no such thing.
 fn either_way_up(text: &str) -> Option<Result<f64, Unstated>> {
-    let (over, under) = text.split_once([':', '/'])?;
+    let is_one = |side: &str| side.trim() == "1";
+    let in_words = || text.split_once(" to ").filter(|(over, under)| is_one(over) || is_one(under));
+    let (over, under) = text.split_once([':', '/']).or_else(in_words)?;
     let number = |side: &str| match checked(side, &Wanted::new(Kind::Ratio)) {
         Ok(amount) => Some(Ok(amount.ok().filter(|amount| amount.base > 0.0 && !amount.unit_given)?.base)),
         Err(refused) => Some(Err(refused)),
@@ -227,6 +230,9 @@ mod tests {
             ("1:25", 25.0),
             ("25:1", 25.0),
             ("25 : 1", 25.0),
+            ("20 to 1", 20.0),
+            ("1 to 24.6", 24.6),
+            ("i = 31.5 to 1", 31.5),
             ("25", 25.0),
             ("1/31,5", 31.5),
             ("i = 1/31,5", 31.5),
@@ -237,7 +243,7 @@ mod tests {
         }
         // What can be below 1 stays as it is written.
         assert_eq!(stated("1:25", Kind::Ratio, Some(&NUMBER)).unwrap(), 0.04);
-        for text in ["1:0", "1:1,250", "1/x", "i 25"] {
+        for text in ["1:0", "1:1,250", "1/x", "i 25", "20 to 25", "to 1", "1 to 1,250"] {
             assert!(stated(text, Kind::Ratio, Some(ratio)).is_err(), "{text}");
         }
     }

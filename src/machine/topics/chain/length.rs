@@ -3,7 +3,7 @@
 use core::f64::consts::TAU;
 
 use drivecourse_calc::Error;
-use drivecourse_calc::chain::length::{self, LEAST_WRAP};
+use drivecourse_calc::chain::length::{self, LEAST_WRAP, OVER_LET_GO};
 use drivecourse_calc::chain::{sag, take_up, wear};
 use drivecourse_calc::units::{Angle, Length, Ratio, angle::degree};
 
@@ -42,9 +42,9 @@ fn third_term_times(factor: f64, c: Length, p: Length, z1: u32, z2: u32) -> Resu
     Ok(two + factor * (length::length_in_pitches(c, p, z1, z2)? - two))
 }
 
-/// The whole number at or above `length`, odd or even.
+/// The whole number at or above `length`, odd or even; what is let go above it is let go here too.
 fn whole(length: Ratio) -> u32 {
-    length.value.ceil() as u32
+    (length.value - OVER_LET_GO).ceil() as u32
 }
 
 pub(super) const RELATIONS: &[Relation] = &[
@@ -87,29 +87,31 @@ pub(super) const RELATIONS: &[Relation] = &[
         "chain.links/even": "Number of links to fit",
         "chain.links": u32 = length::even_links(l),
         from { l: Ratio = "chain.length_pitches" },
-        formula ["X = 2 * ceil(l / 2)"],
+        formula ["X = 2 * ceil((l - 0.05) / 2)"],
         source Source::published(super::BUDYNAS, "roller chain"),
         turns {
             "odd": whole(l) => "You rounded up to the next whole number; an odd one needs a weak offset link, so go on to the next even number.";
             "down": length::even_links(l).map(|n| n.saturating_sub(2)) => "You rounded down; the chain would be too short to close at these centres.";
-            "nearest": (l.value.round()) as u32 => "You rounded to the nearest whole number; round up, and to an even number.";
-            "one pair more": length::even_links(l).map(|n| n + 2) => "You went one pair of links too far; take the first even number at or above the length.";
+            "nearest": (l.value.round()) as u32 => "You rounded to the nearest whole number; round up, and to an even number. Only 0.05 pitch over is let go.";
+            "one pair more": length::even_links(l).map(|n| n + 2) => "You went one pair of links too far; take the first even number at or above the length. At most 0.05 pitch over an even number is let go.";
         },
     }
-    .method("Round up to the next even number: an odd one needs an offset link, which is weaker."),
+    .method("Round up to the next even number: an odd one needs an offset link, which is weaker. A few hundredths of a pitch over an even number, at most 0.05, are let go: centres are rounded, and the take-up gives the rest.")
+    .limits("the 0.05 pitch is common practice, no source"),
     relation! {
         "chain.links/exact": "Number of links to fit, from the exact length",
         "chain.links": u32 = length::even_links(l),
         from { l: Ratio = "chain.length_exact" },
-        formula ["X = 2 * ceil(l / 2)"],
+        formula ["X = 2 * ceil((l - 0.05) / 2)"],
         source Source::published(super::BUDYNAS, "roller chain"),
         turns {
             "odd": whole(l) => "You rounded up to the next whole number; an odd one needs a weak offset link, so go on to the next even number.";
             "down": length::even_links(l).map(|n| n.saturating_sub(2)) => "You rounded down; the chain would be too short to close at these centres.";
-            "nearest": (l.value.round()) as u32 => "You rounded to the nearest whole number; round up, and to an even number.";
+            "nearest": (l.value.round()) as u32 => "You rounded to the nearest whole number; round up, and to an even number. Only 0.05 pitch over is let go.";
         },
     }
-    .method("Round up to the next even number: an odd one needs an offset link, which is weaker.")
+    .method("Round up to the next even number: an odd one needs an offset link, which is weaker. A few hundredths of a pitch over an even number, at most 0.05, are let go: centres are rounded, and the take-up gives the rest.")
+    .limits("the 0.05 pitch is common practice, no source")
     .rank(1)
     .question(),
     relation! {
