@@ -128,9 +128,8 @@ fn rounded_centres_on_a_drawing_keep_the_links_on_it() {
     place.write(TABLE, drawn(&good));
     let look = ["look", "our-drive", "--machine", "SC-01", "--module", "plant"];
     let shown = plain(&place.run(&look).done());
-    let line = |what: &str| shown.lines().find(|line| line.contains(what)).unwrap().to_owned();
-    assert!(line("number of links in the chain").ends_with("98"), "{shown}");
-    assert!(line("centre distance at which the new chain has no slack").contains("36.15 in"), "{shown}");
+    let links = shown.lines().find(|line| line.contains("number of links in the chain")).unwrap();
+    assert!(links.ends_with(" 98"), "{shown}");
     // The drawing's own number is not doubted.
     place.write(TABLE, good);
     let said = told(&place, TABLE, |text| {
