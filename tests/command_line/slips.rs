@@ -62,7 +62,11 @@ fn what_is_empty_or_open_is_refused_where_it_stands() {
 
 #[test]
 fn headings_in_brackets_and_items_twice_are_told_with_the_other_place() {
-    told(&[(FAMILY, "[[limit]]", "[limit]")], 1, &["our-drive.toml:96:1:", "with two brackets:\n       [[limit]]"]);
+    let place = Place::new();
+    place.run(&["new", "plant"]).done();
+    let line = place.text(&format!("plant/{FAMILY}")).lines().position(|line| line == "[[limit]]").unwrap() + 1;
+    let at = format!("our-drive.toml:{line}:1:");
+    told(&[(FAMILY, "[[limit]]", "[limit]")], 1, &[&at, "with two brackets:\n       [[limit]]"]);
     let twice = "[[limit]]\nquantity = \"chain.wrap_small\"";
     let both = "[limit]\nquantity = \"heat.ambient\"\nat_most = \"50 °C\"\n[limit]\nquantity = \"chain.wrap_small\"";
     told(&[(FAMILY, twice, both)], 1, &["with two brackets:\n       [[limit]]"]);
